@@ -1,0 +1,83 @@
+"""The bibliography: every number in the rules names one of these keys."""
+
+from enum import StrEnum
+
+from pydantic import BaseModel, ConfigDict
+
+
+class Standing(StrEnum):
+    """What kind of authority a number has."""
+
+    PUBLISHED = "published"
+    COMMON_PRACTICE = "common practice, no source"
+    CHOSEN = "chosen here"
+
+
+class Source(BaseModel):
+    """Where a number comes from, in enough words to find it."""
+
+    model_config = ConfigDict(frozen=True)
+
+    standing: Standing
+    reference: str
+
+
+CP = "cp"
+"""Common practice of the trade, with no source."""
+CH = "ch"
+"""Chosen here, by the developers, as a default that a coach may change."""
+
+
+def _published(reference: str) -> Source:
+    return Source(standing=Standing.PUBLISHED, reference=reference)
+
+
+SOURCES: dict[str, Source] = {
+    CP: Source(standing=Standing.COMMON_PRACTICE, reference="common practice of strength coaches"),
+    CH: Source(standing=Standing.CHOSEN, reference="chosen for Holdwell, a default"),
+    "acsm2009": _published(
+        "Ratamess et al. 2009, Med Sci Sports Exerc 41(3):687-708, progression models"
+    ),
+    "acsm2026": _published(
+        "American College of Sports Medicine 2026, overview of reviews, Med Sci Sports Exerc"
+    ),
+    "essentials2016": _published(
+        "Haff & Triplett (eds.) 2016, Essentials of Strength Training and Conditioning, 4th ed., "
+        "ch. 17"
+    ),
+    "epley1985": _published("Epley 1985, poundage chart, w(1 + r/30)"),
+    "brzycki1993": _published("Brzycki 1993, J Phys Educ Recreat Dance 64(1), 36w/(37 - r)"),
+    "lombardi1989": _published("Lombardi 1989, Beginning Weight Training, w r^0.10"),
+    "mayhew1992": _published(
+        "Mayhew et al. 1992, J Appl Sport Sci Res 6(4), 100w/(52.2 + 41.9 exp(-0.055 r))"
+    ),
+    "freylaw2010": _published("Frey Law & Avin 2010, Ergonomics 53(1):109-129, endurance time"),
+    "glaister2008": _published(
+        "Glaister et al. 2008, J Strength Cond Res 22(5):1597-1601, percentage decrement"
+    ),
+    "foster1998": _published("Foster 1998, Med Sci Sports Exerc 30(7):1164-1168, monotony"),
+    "foster2001": _published("Foster et al. 2001, J Strength Cond Res 15(1):109-115, load"),
+    "zourdos2016": _published(
+        "Zourdos et al. 2016, J Strength Cond Res 30(1):267-275, repetitions in reserve"
+    ),
+    "hackett2017": _published(
+        "Hackett et al. 2017, J Strength Cond Res, accuracy of repetitions in reserve"
+    ),
+    "thomee1997": _published("Thomee 1997, Phys Ther 77(12):1690-1703, pain monitoring"),
+    "silbernagel2007": _published(
+        "Silbernagel et al. 2007, Am J Sports Med 35:897-906, pain-monitoring model"
+    ),
+    "farrar2001": _published("Farrar et al. 2001, Pain 94:149-158, change on an 11-point scale"),
+    "caterisano2019": _published(
+        "Caterisano et al. 2019, Strength Cond J 41(3):1-23, return after inactivity"
+    ),
+    "hopkins2000": _published("Hopkins 2000, Sports Med 30(1):1-15, typical error"),
+    "isoholds2021": _published("Sports Med Open 2021, eight isometric field tests, CV 3.6-11.8 %"),
+    "durbinkoopman2012": _published(
+        "Durbin & Koopman 2012, Time Series Analysis by State Space Methods, local level"
+    ),
+    "ebben2011": _published("Ebben et al. 2011, J Strength Cond Res 25(10), push-up share"),
+    "suprak2011": _published("Suprak et al. 2011, J Strength Cond Res 25(2), push-up share"),
+    "rfc5545": _published("RFC 5545, iCalendar, section 3.3.5, local times in gaps and repeats"),
+    "botapi": _published("the messaging platform's published Bot API documentation"),
+}
