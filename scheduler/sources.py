@@ -78,6 +78,7 @@ SOURCES: dict[str, Source] = {
     ),
     "ebben2011": _published("Ebben et al. 2011, J Strength Cond Res 25(10), push-up share"),
     "suprak2011": _published("Suprak et al. 2011, J Strength Cond Res 25(2), push-up share"),
+    "petersen1989": _published("Petersen 1989, Am J Occup Ther 43(7), grip of both hands"),
     "rfc5545": _published("RFC 5545, iCalendar, section 3.3.5, local times in gaps and repeats"),
     "botapi": _published("the messaging platform's published Bot API documentation"),
 }
