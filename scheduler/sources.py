@@ -60,6 +60,9 @@ SOURCES: dict[str, Source] = {
     "zourdos2016": _published(
         "Zourdos et al. 2016, J Strength Cond Res 30(1):267-275, repetitions in reserve"
     ),
+    "zourdos2021": _published(
+        "Zourdos et al. 2021, J Strength Cond Res 35(S1):S158-S165, repetitions at 70 %"
+    ),
     "hackett2017": _published(
         "Hackett et al. 2017, J Strength Cond Res, accuracy of repetitions in reserve"
     ),
