@@ -1,0 +1,1 @@
+"""What was said and what was decided: tables, queries and migrations."""

@@ -1,0 +1,1 @@
+"""The only room that knows the messaging library: receive, edge, send, faults."""

@@ -1,0 +1,1 @@
+"""All texts: facts in, sentences out. Only here are numbers rounded and words chosen."""

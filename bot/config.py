@@ -1,0 +1,97 @@
+"""What the person who runs the bot must or may say, from the environment or a private file."""
+
+import stat
+from datetime import time
+from pathlib import Path
+
+from pydantic import SecretStr, ValidationError
+from pydantic_settings import BaseSettings, SettingsConfigDict
+from sqlalchemy.engine import make_url
+from sqlalchemy.exc import ArgumentError
+
+ENV_FILE = Path(".env")
+
+
+class SetUpError(Exception):
+    """The set-up is wrong; the message says in one line what to do."""
+
+
+class Settings(BaseSettings):
+    """Settings; each is read from ``HOLDWELL_`` and its name in capitals."""
+
+    model_config = SettingsConfigDict(
+        env_prefix="HOLDWELL_", env_file=ENV_FILE, extra="ignore", hide_input_in_errors=True
+    )
+
+    token: SecretStr | None = None
+    database: SecretStr = SecretStr("sqlite:///holdwell.sqlite3")
+    api_url: str | None = None
+    poll_s: int = 25
+    default_session_at: time = time(7, 0)
+    heartbeat_file: Path | None = None
+
+    @property
+    def database_url(self) -> str:
+        """The database's address, never to be logged: it may hold a password."""
+        return self.database.get_secret_value()
+
+
+def read_settings() -> Settings:
+    """Read the settings.
+
+    Raises:
+        SetUpError: in one line, when a setting is wrong or the private file is not private.
+
+    """
+    _check_private(ENV_FILE)
+    try:
+        return Settings()
+    except ValidationError as faults:
+        wrong = ", ".join(f"HOLDWELL_{str(error['loc'][0]).upper()}" for error in faults.errors())
+        raise SetUpError(f"These settings cannot be read: {wrong}. Correct them.") from None
+
+
+def token_of(settings: Settings) -> str:
+    """Return the bot token.
+
+    Raises:
+        SetUpError: when there is none.
+
+    """
+    if settings.token is None or not settings.token.get_secret_value().strip():
+        raise SetUpError(
+            "No bot token: put HOLDWELL_TOKEN=<token> in the environment or in a .env file."
+        )
+    return settings.token.get_secret_value().strip()
+
+
+def check_database_place(url: str) -> None:
+    """Check that the database's folder can be written to.
+
+    Raises:
+        SetUpError: in one line, when it cannot.
+
+    """
+    try:
+        parsed = make_url(url)
+    except ArgumentError:
+        raise SetUpError(
+            "HOLDWELL_DATABASE is no database address; write sqlite:///holdwell.sqlite3, say."
+        ) from None
+    if parsed.get_backend_name() != "sqlite" or not parsed.database:
+        return
+    file = Path(parsed.database).absolute()
+    try:
+        file.parent.mkdir(parents=True, exist_ok=True)
+        probe = file.parent / f".{file.name}.probe"
+        probe.touch()
+        probe.unlink()
+    except OSError:
+        raise SetUpError(
+            f"Cannot write in the folder {file.parent}: make it writable or set HOLDWELL_DATABASE."
+        ) from None
+
+
+def _check_private(file: Path) -> None:
+    if file.exists() and stat.S_IMODE(file.stat().st_mode) & 0o077:
+        raise SetUpError(f"{file} can be read by others and holds the token: run chmod 600 {file}")

@@ -1,0 +1,140 @@
+"""One turn of the writer: the transaction, the time, and the ways to say something."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from sqlmodel import Session
+
+from bot.wording.tongue import Tongue, tongue_of
+from scheduler.catalogue.library import Library
+from scheduler.training.rulebook import Rulebook
+from storage import buttons, outbox
+from storage.records.people import Person
+from storage.records.wire import MessageKind, Operation
+
+
+@dataclass(frozen=True)
+class Tap:
+    """A button to be: what it shows, which act it asks for, and with what."""
+
+    label: str
+    act: str
+    arguments: Mapping[str, Any] = field(default_factory=dict)
+
+
+TapRows = Sequence[Sequence[Tap]]
+
+
+@dataclass(frozen=True)
+class House:
+    """What every act may look at and nobody changes while the bot runs."""
+
+    library: Library
+    rulebook: Rulebook
+    bot_name: str
+    make_token: Callable[[], str] = buttons.random_token
+    make_secret: Callable[[], str] = buttons.random_secret
+
+
+@dataclass(frozen=True)
+class Turn:
+    """Everything an act needs. Whatever it says is sent only if its transaction commits."""
+
+    tx: Session
+    now: datetime
+    house: House
+
+    def tongue(self, person: Person) -> Tongue:
+        """Return the person's own language and formats."""
+        return tongue_of(person.language)
+
+    def say(
+        self,
+        to: Person,
+        text: str,
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        taps: TapRows = (),
+        subject: str | None = None,
+        not_before: datetime | None = None,
+        useful_until: datetime | None = None,
+    ) -> int | None:
+        """Write a message to a person; None when they have no chat yet."""
+        if to.chat_id is None:
+            return None
+        payload: dict[str, Any] = {"text": text}
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        return outbox.put(
+            self.tx,
+            chat_id=to.chat_id,
+            operation=Operation.SEND,
+            kind=kind,
+            payload=payload,
+            now=self.now,
+            not_before=not_before,
+            useful_until=useful_until,
+            subject=subject,
+        )
+
+    def change(self, to: Person, message_id: int, text: str, *, taps: TapRows = ()) -> None:
+        """Edit a message that the person sees, by its platform id."""
+        if to.chat_id is None:
+            return
+        payload: dict[str, Any] = {"text": text, "message_id": message_id}
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        self._put(to.chat_id, Operation.EDIT, payload)
+
+    def relay(self, to: Person, *, from_chat_id: int, message_id: int, subject: str) -> None:
+        """Copy somebody's message to a person by reference, whatever it contains."""
+        if to.chat_id is not None:
+            payload = {"from_chat_id": from_chat_id, "message_id": message_id}
+            self._put(to.chat_id, Operation.COPY, payload, subject=subject)
+
+    def set_menu(self, to: Person, commands: Sequence[tuple[str, str]]) -> None:
+        """Show these commands in the person's menu."""
+        if to.chat_id is not None:
+            payload = {"commands": [list(command) for command in commands]}
+            self._put(to.chat_id, Operation.MENU, payload, kind=MessageKind.MENU)
+
+    def _put(
+        self,
+        chat_id: int,
+        operation: Operation,
+        payload: Mapping[str, Any],
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        subject: str | None = None,
+    ) -> None:
+        outbox.put(
+            self.tx,
+            chat_id=chat_id,
+            operation=operation,
+            kind=kind,
+            payload=payload,
+            now=self.now,
+            subject=subject,
+        )
+
+    def _rows(self, to: Person, chat_id: int, taps: TapRows) -> list[list[tuple[str, str]]]:
+        return [
+            [
+                (
+                    tap.label,
+                    buttons.new_button(
+                        self.tx,
+                        chat_id=chat_id,
+                        person_id=to.id,
+                        act=tap.act,
+                        arguments=tap.arguments,
+                        now=self.now,
+                        make_token=self.house.make_token,
+                    ),
+                )
+                for tap in row
+            ]
+            for row in taps
+        ]

@@ -1,0 +1,126 @@
+"""From the platform's update to our own event."""
+
+import json
+from collections.abc import Iterator
+from datetime import datetime
+from typing import Any
+
+from telegram import Bot, ChatMember, ChatMemberUpdated, Message, Update
+from telegram.constants import ChatType
+
+from bot.events import (
+    BlockedUs,
+    ChatMoved,
+    Event,
+    Media,
+    NotForUs,
+    SentMedia,
+    Tapped,
+    UnblockedUs,
+    Wrote,
+)
+
+WANTED_UPDATES = (
+    Update.MESSAGE,
+    Update.EDITED_MESSAGE,
+    Update.CALLBACK_QUERY,
+    Update.MY_CHAT_MEMBER,
+)
+
+
+class MalformedUpdateError(ValueError):
+    """The stored update does not have the shape that the platform promises."""
+
+
+def event_from(raw: str, bot: Bot, *, received_at: datetime) -> Event:
+    """Read a stored raw update as one of our events.
+
+    Raises:
+        MalformedUpdateError: when it cannot be read at all.
+
+    """
+    update = _parsed(raw, bot)
+    if update.callback_query is not None:
+        query = update.callback_query
+        return Tapped(
+            chat_id=query.from_user.id,
+            at=received_at,
+            message_id=query.message.message_id if query.message else None,
+            token=query.data or "",
+        )
+    if update.my_chat_member is not None:
+        return _membership(update.my_chat_member, received_at)
+    message = update.message or update.edited_message
+    if message is None:
+        return NotForUs(chat_id=0, at=received_at, why="unknown_update")
+    return _message(message, is_edit=update.message is None, received_at=received_at)
+
+
+def tap_ids(updates: list[dict[str, Any]]) -> Iterator[str]:
+    """Yield the ids of the taps in raw updates, so that each can be answered at once."""
+    for raw in updates:
+        query = raw.get("callback_query")
+        if isinstance(query, dict) and isinstance(query.get("id"), str):
+            yield query["id"]
+
+
+def _parsed(raw: str, bot: Bot) -> Update:
+    try:
+        update = Update.de_json(json.loads(raw), bot)
+    except Exception as fault:
+        raise MalformedUpdateError(f"{type(fault).__name__} in an update") from fault
+    return update
+
+
+def _membership(change: ChatMemberUpdated, at: datetime) -> Event:
+    if change.chat.type != ChatType.PRIVATE:
+        return NotForUs(chat_id=change.chat.id, at=at, why="group")
+    if change.new_chat_member.status in {ChatMember.BANNED, ChatMember.LEFT}:
+        return BlockedUs(chat_id=change.chat.id, at=at)
+    return UnblockedUs(chat_id=change.chat.id, at=at)
+
+
+def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event:
+    chat_id = message.chat.id
+    if message.migrate_to_chat_id is not None:
+        return ChatMoved(chat_id=chat_id, at=received_at, new_chat_id=message.migrate_to_chat_id)
+    if message.chat.type != ChatType.PRIVATE:
+        return NotForUs(chat_id=chat_id, at=received_at, why="group")
+    reply_to = message.reply_to_message.message_id if message.reply_to_message else None
+    if message.text is None:
+        return _media(message, received_at, reply_to)
+    return Wrote(
+        chat_id=chat_id,
+        at=received_at,
+        message_id=message.message_id,
+        text=message.text,
+        is_edit=is_edit,
+        is_forwarded=message.forward_origin is not None,
+        reply_to_message_id=reply_to,
+        first_name=message.from_user.first_name if message.from_user else "",
+        language_code=message.from_user.language_code if message.from_user else None,
+    )
+
+
+def _media(message: Message, received_at: datetime, reply_to: int | None) -> SentMedia:
+    kinds = {
+        Media.PHOTO: message.photo,
+        Media.VIDEO: message.video or message.video_note or message.animation,
+        Media.VOICE: message.voice or message.audio,
+        Media.STICKER: message.sticker,
+        Media.DOCUMENT: message.document,
+        Media.LOCATION: message.location,
+    }
+    media = next((kind for kind, content in kinds.items() if content), Media.OTHER)
+    place = message.location
+    return SentMedia(
+        chat_id=message.chat.id,
+        at=received_at,
+        message_id=message.message_id,
+        media=media,
+        caption=message.caption or "",
+        album_id=message.media_group_id,
+        reply_to_message_id=reply_to,
+        latitude=place.latitude if place else None,
+        longitude=place.longitude if place else None,
+    )

@@ -1,0 +1,96 @@
+"""From an outbox operation to the platform's call."""
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from telegram import (
+    Bot,
+    BotCommand,
+    BotCommandScopeChat,
+    InlineKeyboardButton,
+    InlineKeyboardMarkup,
+    LinkPreviewOptions,
+    ReplyParameters,
+)
+from telegram.constants import ParseMode
+
+from storage.records.wire import Operation, Outgoing
+
+NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+
+
+async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
+    """Make the call of one operation; return the message id that the platform gave it."""
+    payload = outgoing.payload
+    match outgoing.operation:
+        case Operation.SEND:
+            return await _send(bot, outgoing.chat_id, payload)
+        case Operation.EDIT:
+            return await _edit(bot, outgoing)
+        case Operation.COPY:
+            copied = await bot.copy_message(
+                outgoing.chat_id, payload["from_chat_id"], payload["message_id"]
+            )
+            return copied.message_id
+        case Operation.DOCUMENT:
+            sent = await bot.send_document(
+                outgoing.chat_id,
+                Path(payload["path"]),
+                caption=payload.get("caption"),
+                parse_mode=ParseMode.HTML,
+            )
+            return sent.message_id
+        case Operation.MENU:
+            await bot.set_my_commands(
+                [BotCommand(name, about) for name, about in payload["commands"]],
+                scope=BotCommandScopeChat(outgoing.chat_id),
+            )
+            return None
+    raise ValueError(f"nobody draws a {outgoing.operation.value} yet")
+
+
+async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    reply_to = payload.get("reply_to")
+    sent = await bot.send_message(
+        chat_id,
+        payload["text"],
+        parse_mode=ParseMode.HTML,
+        link_preview_options=NO_PREVIEW,
+        reply_markup=_keyboard(payload),
+        disable_notification=bool(payload.get("is_silent")),
+        reply_parameters=ReplyParameters(reply_to, allow_sending_without_reply=True)
+        if reply_to
+        else None,
+    )
+    return sent.message_id
+
+
+async def _edit(bot: Bot, outgoing: Outgoing) -> int | None:
+    payload = outgoing.payload
+    message_id = outgoing.edits_message_id or payload.get("message_id")
+    if message_id is None:
+        return None
+    if "text" in payload:
+        await bot.edit_message_text(
+            payload["text"],
+            chat_id=outgoing.chat_id,
+            message_id=message_id,
+            parse_mode=ParseMode.HTML,
+            link_preview_options=NO_PREVIEW,
+            reply_markup=_keyboard(payload),
+        )
+    else:
+        await bot.edit_message_reply_markup(
+            chat_id=outgoing.chat_id, message_id=message_id, reply_markup=_keyboard(payload)
+        )
+    return message_id
+
+
+def _keyboard(payload: Mapping[str, Any]) -> InlineKeyboardMarkup | None:
+    rows = payload.get("buttons")
+    if not rows:
+        return None
+    return InlineKeyboardMarkup(
+        [[InlineKeyboardButton(text, callback_data=token) for text, token in row] for row in rows]
+    )

@@ -1,0 +1,103 @@
+"""What buttons and open questions stand for: stored references, bound to a chat and a person."""
+
+import secrets
+from collections.abc import Callable, Mapping
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlmodel import Session, col, delete, update
+
+from storage.records.wire import Button, OpenQuestion
+from storage.tables.wire import ButtonRow, QuestionRow
+
+TOKEN_BYTES = 12  # [bytes] ch: 96 random bits in 16 characters, far below the platform's 64 bytes
+SECRET_BYTES = 24  # [bytes] ch: 192 random bits; at least 128 are asked for
+QUESTION_KEPT = timedelta(days=3)  # [days] ch: after that a bare number is no answer any more
+
+TokenMaker = Callable[[], str]
+
+
+def random_token() -> str:
+    """Return an opaque reference that says nothing about what it stands for."""
+    return secrets.token_urlsafe(TOKEN_BYTES)
+
+
+def random_secret() -> str:
+    """Return the secret of a personal link, in the characters that a deep link allows."""
+    return secrets.token_urlsafe(SECRET_BYTES)
+
+
+def new_button(
+    tx: Session,
+    *,
+    chat_id: int,
+    person_id: int,
+    act: str,
+    arguments: Mapping[str, Any],
+    now: datetime,
+    make_token: TokenMaker = random_token,
+) -> str:
+    """Store what a button means and return its token."""
+    token = make_token()
+    tx.add(
+        ButtonRow(
+            token=token,
+            chat_id=chat_id,
+            person_id=person_id,
+            act=act,
+            arguments=dict(arguments),
+            made_at=now,
+        )
+    )
+    return token
+
+
+def button(tx: Session, *, token: str, chat_id: int) -> Button | None:
+    """Return what a token stands for in this chat; in any other chat it stands for nothing."""
+    row = tx.get(ButtonRow, token)
+    return None if row is None or row.chat_id != chat_id else Button.model_validate(row)
+
+
+def mark_used(tx: Session, token: str, *, at: datetime) -> None:
+    """Remember the first tap."""
+    tx.exec(
+        update(ButtonRow)
+        .where(col(ButtonRow.token) == token, col(ButtonRow.used_at).is_(None))
+        .values(used_at=at)
+    )
+
+
+def ask(
+    tx: Session,
+    *,
+    chat_id: int,
+    person_id: int,
+    kind: str,
+    subject: Mapping[str, Any],
+    now: datetime,
+) -> None:
+    """Make this the one question that is open in the chat."""
+    close_question(tx, chat_id)
+    tx.add(
+        QuestionRow(
+            chat_id=chat_id,
+            person_id=person_id,
+            kind=kind,
+            subject=dict(subject),
+            asked_at=now,
+            expires_at=now + QUESTION_KEPT,
+        )
+    )
+    tx.flush()
+
+
+def open_question(tx: Session, *, chat_id: int, now: datetime) -> OpenQuestion | None:
+    """Return the open question of a chat, unless it is too old to be meant."""
+    row = tx.get(QuestionRow, chat_id)
+    return None if row is None or row.expires_at <= now else OpenQuestion.model_validate(row)
+
+
+def close_question(tx: Session, chat_id: int) -> None:
+    """Nothing is asked in this chat any more."""
+    tx.exec(delete(QuestionRow).where(col(QuestionRow.chat_id) == chat_id))
+    tx.expire_all()

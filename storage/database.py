@@ -1,0 +1,63 @@
+"""The engine, the one way to begin a transaction, and what keeps a power cut harmless."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from sqlalchemy import Engine, event
+from sqlalchemy.engine import make_url
+from sqlmodel import Session, create_engine
+
+BUSY_TIMEOUT_MS = 10_000  # [ms] ch: a backup or a reader may hold the file this long
+
+
+class Database:
+    """An engine and its transactions. Rolled back unless the block ends without an exception."""
+
+    def __init__(self, url: str) -> None:
+        """Open ``url``; nothing is read or written until the first transaction."""
+        self.engine = open_engine(url)
+
+    @contextmanager
+    def transaction(self) -> Iterator[Session]:
+        """Yield a session whose work is committed as a whole, or not at all."""
+        with Session(self.engine, expire_on_commit=False) as session:
+            try:
+                yield session
+                session.commit()
+            except BaseException:
+                session.rollback()
+                raise
+
+    def close(self) -> None:
+        """Give the file back."""
+        self.engine.dispose()
+
+
+def open_engine(url: str) -> Engine:
+    """Create the engine, with SQLite's safety switched on where SQLite is used."""
+    parsed = make_url(url)
+    if parsed.get_backend_name() != "sqlite":
+        return create_engine(parsed, hide_parameters=True)
+    engine = create_engine(parsed, hide_parameters=True, connect_args={"check_same_thread": False})
+    event.listen(engine, "connect", _prepare_sqlite)
+    event.listen(engine, "begin", _begin_immediate)
+    return engine
+
+
+def _prepare_sqlite(connection: Any, _record: object) -> None:
+    # The driver's own implicit BEGIN would start DEFERRED and leave DDL outside transactions.
+    connection.isolation_level = None
+    cursor = connection.cursor()
+    for pragma in (
+        "foreign_keys=ON",
+        "journal_mode=WAL",
+        "synchronous=FULL",
+        f"busy_timeout={BUSY_TIMEOUT_MS}",
+    ):
+        cursor.execute(f"PRAGMA {pragma}")
+    cursor.close()
+
+
+def _begin_immediate(connection: Any) -> None:
+    connection.exec_driver_sql("BEGIN IMMEDIATE")

@@ -1,0 +1,246 @@
+"""Pain events, alerts, audit, and what waits for a person's answer."""
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlmodel import Session, col, select, update
+
+from scheduler.pain.values import Level, Urgency
+from scheduler.reasons import Reason
+from storage.records.care import Alert, AlertState, AuditEntry, PassedOn, Proposal
+from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow, ProposalRow
+
+
+def add_pain_event(
+    tx: Session,
+    *,
+    athlete_id: int,
+    at: datetime,
+    kind: str,
+    event: Mapping[str, Any],
+    session_id: int | None = None,
+    message_id: int | None = None,
+) -> int:
+    """Append one event to an athlete's pain history and return its id."""
+    row = PainEventRow(
+        athlete_id=athlete_id,
+        at=at,
+        kind=kind,
+        event=dict(event),
+        session_id=session_id,
+        message_id=message_id,
+    )
+    tx.add(row)
+    tx.flush()
+    return row.id or 0
+
+
+def pain_events(tx: Session, athlete_id: int) -> tuple[tuple[int, Mapping[str, Any]], ...]:
+    """Return the whole history in order: the id and the event as data."""
+    rows = tx.exec(
+        select(PainEventRow)
+        .where(PainEventRow.athlete_id == athlete_id)
+        .order_by(col(PainEventRow.at), col(PainEventRow.id))
+    )
+    return tuple((row.id or 0, row.event) for row in rows)
+
+
+def pain_events_from_message(tx: Session, athlete_id: int, message_id: int) -> tuple[int, ...]:
+    """Return the ids of the events that a message caused."""
+    return tuple(
+        row or 0
+        for row in tx.exec(
+            select(PainEventRow.id).where(
+                PainEventRow.athlete_id == athlete_id, PainEventRow.message_id == message_id
+            )
+        )
+    )
+
+
+def raise_alert(
+    tx: Session,
+    *,
+    athlete_id: int,
+    coach_id: int,
+    level: Level,
+    urgency: Urgency,
+    words: str,
+    reasons: Sequence[Reason],
+    at: datetime,
+    tell_at: datetime | None,
+) -> Alert:
+    """Open an alert."""
+    row = AlertRow(
+        athlete_id=athlete_id,
+        coach_id=coach_id,
+        level=int(level),
+        urgency=urgency,
+        words=words,
+        reasons=tuple(reasons),
+        raised_at=at,
+        tell_at=tell_at,
+    )
+    tx.add(row)
+    tx.flush()
+    return Alert.model_validate(row)
+
+
+def alert(tx: Session, alert_id: int) -> Alert | None:
+    """Return one alert."""
+    row = tx.get(AlertRow, alert_id)
+    return None if row is None else Alert.model_validate(row)
+
+
+def change_alert(tx: Session, alert_id: int, **facts: Any) -> Alert:
+    """Change an alert and return it as it is now."""
+    row = tx.get_one(AlertRow, alert_id)
+    for name, value in facts.items():
+        setattr(row, name, value)
+    tx.add(row)
+    tx.flush()
+    return Alert.model_validate(row)
+
+
+def open_alerts(
+    tx: Session, *, athlete_id: int | None = None, coach_id: int | None = None
+) -> tuple[Alert, ...]:
+    """Return the alerts that nobody has answered, the most urgent level first."""
+    query = select(AlertRow).where(AlertRow.state == AlertState.OPEN)
+    if athlete_id is not None:
+        query = query.where(AlertRow.athlete_id == athlete_id)
+    if coach_id is not None:
+        query = query.where(AlertRow.coach_id == coach_id)
+    rows = tx.exec(query.order_by(col(AlertRow.level).desc(), col(AlertRow.id)))
+    return tuple(Alert.model_validate(row) for row in rows)
+
+
+def alerts_to_tell(tx: Session, *, now: datetime) -> tuple[Alert, ...]:
+    """Return the open alerts whose coach must hear of them, or hear again, by now."""
+    rows = tx.exec(
+        select(AlertRow)
+        .where(AlertRow.state == AlertState.OPEN, col(AlertRow.tell_at) <= now)
+        .order_by(col(AlertRow.id))
+    )
+    return tuple(Alert.model_validate(row) for row in rows)
+
+
+def alerts_between(
+    tx: Session, *, coach_id: int, since: datetime, until: datetime
+) -> tuple[Alert, ...]:
+    """Return the alerts raised in a span of time, whatever became of them."""
+    rows = tx.exec(
+        select(AlertRow)
+        .where(
+            AlertRow.coach_id == coach_id,
+            col(AlertRow.raised_at) >= since,
+            col(AlertRow.raised_at) < until,
+        )
+        .order_by(col(AlertRow.id))
+    )
+    return tuple(Alert.model_validate(row) for row in rows)
+
+
+def write_audit(
+    tx: Session,
+    *,
+    at: datetime,
+    what: str,
+    athlete_id: int | None,
+    actor_id: int | None = None,
+    words: str = "",
+    reasons: Sequence[Reason] = (),
+    before: Mapping[str, Any] | None = None,
+    after: Mapping[str, Any] | None = None,
+) -> None:
+    """Record a decision. ``actor_id`` None means the rules decided."""
+    tx.add(
+        AuditRow(
+            at=at,
+            athlete_id=athlete_id,
+            actor_id=actor_id,
+            what=what,
+            words=words,
+            reasons=tuple(reasons),
+            before=dict(before or {}),
+            after=dict(after or {}),
+        )
+    )
+
+
+def audit_of(
+    tx: Session, athlete_id: int, *, most: int | None = None, what: Sequence[str] = ()
+) -> tuple[AuditEntry, ...]:
+    """Return an athlete's decisions, the newest first."""
+    query = select(AuditRow).where(AuditRow.athlete_id == athlete_id)
+    if what:
+        query = query.where(col(AuditRow.what).in_(what))
+    query = query.order_by(col(AuditRow.at).desc(), col(AuditRow.id).desc())
+    if most is not None:
+        query = query.limit(most)
+    return tuple(AuditEntry.model_validate(row) for row in tx.exec(query))
+
+
+def pass_on(tx: Session, *, athlete_id: int, words: str, at: datetime) -> int:
+    """Keep a message until a person has answered it."""
+    row = PassedOnRow(athlete_id=athlete_id, words=words, at=at)
+    tx.add(row)
+    tx.flush()
+    return row.id or 0
+
+
+def unanswered(tx: Session, athlete_ids: Sequence[int]) -> tuple[PassedOn, ...]:
+    """Return the messages of these athletes that wait for an answer, the oldest first."""
+    rows = tx.exec(
+        select(PassedOnRow)
+        .where(col(PassedOnRow.athlete_id).in_(athlete_ids), col(PassedOnRow.answered_at).is_(None))
+        .order_by(col(PassedOnRow.at), col(PassedOnRow.id))
+    )
+    return tuple(PassedOn.model_validate(row) for row in rows)
+
+
+def mark_answered(tx: Session, athlete_id: int, *, at: datetime) -> int:
+    """The coach wrote to the athlete: what waited is answered. Returns how many."""
+    return tx.exec(
+        update(PassedOnRow)
+        .where(col(PassedOnRow.athlete_id) == athlete_id, col(PassedOnRow.answered_at).is_(None))
+        .values(answered_at=at)
+    ).rowcount
+
+
+def propose(
+    tx: Session, *, athlete_id: int, kind: str, facts: Mapping[str, Any], at: datetime
+) -> Proposal:
+    """Draft a decision for the coach."""
+    row = ProposalRow(athlete_id=athlete_id, kind=kind, facts=dict(facts), made_at=at)
+    tx.add(row)
+    tx.flush()
+    return Proposal.model_validate(row)
+
+
+def proposals(
+    tx: Session, athlete_ids: Sequence[int], *, kind: str | None = None, only_open: bool = True
+) -> tuple[Proposal, ...]:
+    """Return drafted decisions of these athletes, the oldest first."""
+    query = select(ProposalRow).where(col(ProposalRow.athlete_id).in_(athlete_ids))
+    if only_open:
+        query = query.where(col(ProposalRow.answered_at).is_(None))
+    if kind is not None:
+        query = query.where(ProposalRow.kind == kind)
+    rows = tx.exec(query.order_by(col(ProposalRow.made_at), col(ProposalRow.id)))
+    return tuple(Proposal.model_validate(row) for row in rows)
+
+
+def proposal(tx: Session, proposal_id: int) -> Proposal | None:
+    """Return one drafted decision."""
+    row = tx.get(ProposalRow, proposal_id)
+    return None if row is None else Proposal.model_validate(row)
+
+
+def answer_proposal(tx: Session, proposal_id: int, *, at: datetime, answer: str) -> None:
+    """The coach decided."""
+    tx.exec(
+        update(ProposalRow)
+        .where(col(ProposalRow.id) == proposal_id)
+        .values(answered_at=at, answer=answer)
+    )

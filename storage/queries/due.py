@@ -1,0 +1,62 @@
+"""What was due and taken care of, each once."""
+
+from datetime import datetime
+
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlmodel import Session, col, func, select
+
+from storage.tables.wire import DueRow
+
+
+def take(
+    tx: Session, *, person_id: int, kind: str, subject: str, due_at: datetime, now: datetime
+) -> bool:
+    """Claim a due thing for this transaction; False when it was taken care of before."""
+    values = {
+        "person_id": person_id,
+        "kind": kind,
+        "subject": subject,
+        "due_at": due_at,
+        "handled_at": now,
+        "outcome": "sent",
+    }
+    dialect = tx.get_bind().dialect.name
+    insert = sqlite.insert if dialect == "sqlite" else postgresql.insert
+    done = tx.exec(
+        insert(DueRow)
+        .values(**values)
+        .on_conflict_do_nothing(index_elements=["person_id", "kind", "subject"])
+        .returning(col(DueRow.id))
+    )
+    return done.first() is not None
+
+
+def note_outcome(tx: Session, *, person_id: int, kind: str, subject: str, outcome: str) -> None:
+    """Say that what was due was not sent, and why."""
+    row = tx.exec(
+        select(DueRow).where(
+            DueRow.person_id == person_id, DueRow.kind == kind, DueRow.subject == subject
+        )
+    ).one()
+    row.outcome = outcome
+    tx.add(row)
+
+
+def handled_subjects(tx: Session, person_id: int, *, since: datetime) -> frozenset[tuple[str, str]]:
+    """Return what was taken care of for a person since an instant: kind and subject."""
+    rows = tx.exec(
+        select(DueRow.kind, DueRow.subject).where(
+            DueRow.person_id == person_id, col(DueRow.due_at) >= since
+        )
+    )
+    return frozenset((kind, subject) for kind, subject in rows)
+
+
+def outcomes(tx: Session) -> dict[str, int]:
+    """Count what became of everything due."""
+    rows = tx.exec(
+        select(DueRow.kind, DueRow.outcome, func.count()).group_by(
+            col(DueRow.kind), col(DueRow.outcome)
+        )
+    )
+    return {f"{kind}:{outcome}": count for kind, outcome, count in rows}

@@ -1,0 +1,316 @@
+"""Weeks, sessions, items and sets: drawn, sent, answered, corrected."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime
+from typing import Any
+
+from sqlmodel import Session, col, delete, select, update
+
+from scheduler.catalogue.values import Direction, Role
+from scheduler.pain.values import Side
+from scheduler.reasons import Reason
+from scheduler.training.values import Dose, Exposure, Quality, SetDone
+from storage.records.training import (
+    ItemRecord,
+    SessionRecord,
+    SessionState,
+    SetRecord,
+    WeekRecord,
+)
+from storage.tables.training import ItemRow, SessionRow, SetRow, WeekRow
+
+
+def add_week(
+    tx: Session,
+    *,
+    athlete_id: int,
+    monday: date,
+    stage: int,
+    is_lighter: bool,
+    next_rotation: int,
+    relaxations: Sequence[Reason],
+    reasons: Sequence[Reason],
+    at: datetime,
+) -> WeekRecord:
+    """Write a drawn week without its sessions."""
+    row = WeekRow(
+        athlete_id=athlete_id,
+        monday=monday,
+        stage=stage,
+        is_lighter=is_lighter,
+        next_rotation=next_rotation,
+        relaxations=tuple(relaxations),
+        reasons=tuple(reasons),
+        drawn_at=at,
+    )
+    tx.add(row)
+    tx.flush()
+    return WeekRecord.model_validate(row)
+
+
+def week(tx: Session, athlete_id: int, monday: date) -> WeekRecord | None:
+    """Return the week that begins on ``monday``, if it is drawn."""
+    row = tx.exec(
+        select(WeekRow).where(WeekRow.athlete_id == athlete_id, WeekRow.monday == monday)
+    ).first()
+    return None if row is None else WeekRecord.model_validate(row)
+
+
+def weeks(tx: Session, athlete_id: int) -> tuple[WeekRecord, ...]:
+    """Return every drawn week, the earliest first."""
+    rows = tx.exec(
+        select(WeekRow).where(WeekRow.athlete_id == athlete_id).order_by(col(WeekRow.monday))
+    )
+    return tuple(WeekRecord.model_validate(row) for row in rows)
+
+
+def change_week(tx: Session, week_id: int, **facts: Any) -> None:
+    """Change what was decided about a week as a whole."""
+    tx.exec(update(WeekRow).where(col(WeekRow.id) == week_id).values(**facts))
+
+
+def add_session(
+    tx: Session, *, athlete_id: int, week_id: int, on: date, letter: str, **facts: Any
+) -> int:
+    """Write one day of a week and return its id."""
+    row = SessionRow(athlete_id=athlete_id, week_id=week_id, on=on, letter=letter, **facts)
+    tx.add(row)
+    tx.flush()
+    return row.id or 0
+
+
+def add_item(
+    tx: Session,
+    *,
+    session_id: int,
+    position: int,
+    pair: int | None,
+    direction: Direction,
+    role: Role,
+    movement_key: str,
+    quality: Quality,
+    planned_sets: int,
+) -> int:
+    """Write one movement of a session and return its id."""
+    row = ItemRow(
+        session_id=session_id,
+        position=position,
+        pair=pair,
+        direction=direction,
+        role=role,
+        movement_key=movement_key,
+        quality=quality,
+        planned_sets=planned_sets,
+    )
+    tx.add(row)
+    tx.flush()
+    return row.id or 0
+
+
+def forget_planned(tx: Session, week_id: int, *, from_date: date) -> None:
+    """Take back what is planned and not sent, so that it can be drawn anew."""
+    ids = list(
+        tx.exec(
+            select(SessionRow.id).where(
+                SessionRow.week_id == week_id,
+                SessionRow.state == SessionState.PLANNED,
+                col(SessionRow.on) >= from_date,
+            )
+        )
+    )
+    tx.exec(delete(ItemRow).where(col(ItemRow.session_id).in_(ids)))
+    tx.exec(delete(SessionRow).where(col(SessionRow.id).in_(ids)))
+    tx.expire_all()
+
+
+def session(tx: Session, session_id: int) -> SessionRecord:
+    """Return one session with everything that was said about it."""
+    return _records(tx, [tx.get_one(SessionRow, session_id)])[0]
+
+
+def sessions_between(
+    tx: Session, athlete_id: int, *, first: date, last: date
+) -> tuple[SessionRecord, ...]:
+    """Return an athlete's sessions from ``first`` to ``last``, both included, by day."""
+    rows = tx.exec(
+        select(SessionRow)
+        .where(
+            SessionRow.athlete_id == athlete_id,
+            col(SessionRow.on) >= first,
+            col(SessionRow.on) <= last,
+        )
+        .order_by(col(SessionRow.on), col(SessionRow.id))
+    ).all()
+    return _records(tx, rows)
+
+
+def open_sessions(tx: Session, athlete_id: int) -> tuple[SessionRecord, ...]:
+    """Return what was sent and is not closed, the most recent first."""
+    rows = tx.exec(
+        select(SessionRow)
+        .where(
+            SessionRow.athlete_id == athlete_id,
+            col(SessionRow.state).in_((SessionState.SENT, SessionState.TRAINED)),
+            col(SessionRow.closed_at).is_(None),
+        )
+        .order_by(col(SessionRow.on).desc(), col(SessionRow.id).desc())
+    ).all()
+    return _records(tx, rows)
+
+
+def last_trained(tx: Session, athlete_id: int, *, before: date | None = None) -> date | None:
+    """Return the day of the last trained session of any direction."""
+    query = select(col(SessionRow.on)).where(
+        SessionRow.athlete_id == athlete_id, SessionRow.state == SessionState.TRAINED
+    )
+    if before is not None:
+        query = query.where(col(SessionRow.on) < before)
+    return tx.exec(query.order_by(col(SessionRow.on).desc()).limit(1)).first()
+
+
+def change_session(tx: Session, session_id: int, **facts: Any) -> None:
+    """Change what is known of a session."""
+    row = tx.get_one(SessionRow, session_id)
+    for name, value in facts.items():
+        setattr(row, name, value)
+    tx.add(row)
+    tx.flush()
+
+
+def item(tx: Session, item_id: int) -> tuple[ItemRecord, int]:
+    """Return one item and the id of its session."""
+    row = tx.get_one(ItemRow, item_id)
+    return _item_records(tx, [row])[0], row.session_id
+
+
+def change_item(tx: Session, item_id: int, **facts: Any) -> None:
+    """Change what is known of an item."""
+    row = tx.get_one(ItemRow, item_id)
+    for name, value in facts.items():
+        setattr(row, name, value)
+    tx.add(row)
+    tx.flush()
+
+
+def snapshot_dose(
+    tx: Session, item_id: int, *, dose: Dose, reasons: Sequence[Reason], arms: Iterable[Side]
+) -> None:
+    """Fix the dose of an item as it is sent."""
+    change_item(
+        tx,
+        item_id,
+        movement_key=dose.movement_key,
+        dose=dose,
+        reasons=tuple(reasons),
+        arms=tuple(sorted(arms)),
+    )
+
+
+def record_sets(
+    tx: Session,
+    item_id: int,
+    sets: Sequence[tuple[int, SetDone, bool]],
+    *,
+    chat_id: int,
+    message_id: int | None,
+    at: datetime,
+) -> None:
+    """Write sets (number, what was done, whether as planned), replacing those they correct."""
+    keys = {(number, done.side) for number, done, _ in sets}
+    for row in tx.exec(_current_sets([item_id])).all():
+        if (row.number, row.done.side) in keys:
+            row.replaced_at = at
+            tx.add(row)
+    for number, done, is_as_planned in sets:
+        tx.add(
+            SetRow(
+                item_id=item_id,
+                number=number,
+                done=done,
+                is_as_planned=is_as_planned,
+                chat_id=chat_id,
+                message_id=message_id,
+                reported_at=at,
+            )
+        )
+    tx.flush()
+
+
+def take_back_sets(tx: Session, item_id: int, *, at: datetime) -> None:
+    """Nothing is reported for this item any more; what was stays on record as replaced."""
+    tx.exec(
+        update(SetRow)
+        .where(col(SetRow.item_id) == item_id, col(SetRow.replaced_at).is_(None))
+        .values(replaced_at=at)
+    )
+    tx.expire_all()
+
+
+def items_of_message(tx: Session, *, chat_id: int, message_id: int) -> tuple[int, ...]:
+    """Return the items whose current sets came with this message."""
+    rows = tx.exec(
+        select(SetRow.item_id)
+        .where(
+            SetRow.chat_id == chat_id,
+            SetRow.message_id == message_id,
+            col(SetRow.replaced_at).is_(None),
+        )
+        .distinct()
+    )
+    return tuple(sorted(rows))
+
+
+def exposures(
+    tx: Session, athlete_id: int, movement_keys: Sequence[str], *, before: date | None = None
+) -> tuple[Exposure, ...]:
+    """Return every time the movements were done, the earliest first."""
+    query = (
+        select(ItemRow, col(SessionRow.on))
+        .join(SessionRow, col(SessionRow.id) == col(ItemRow.session_id))
+        .where(
+            SessionRow.athlete_id == athlete_id,
+            col(ItemRow.movement_key).in_(movement_keys),
+            col(ItemRow.dose).is_not(None),
+        )
+        .order_by(col(SessionRow.on), col(ItemRow.position))
+    )
+    if before is not None:
+        query = query.where(col(SessionRow.on) < before)
+    found = tx.exec(query).all()
+    records = _item_records(tx, [row for row, _ in found])
+    pairs = zip(records, (on for _, on in found), strict=True)
+    return tuple(done for record, on in pairs if (done := record.exposure(on)) is not None)
+
+
+def _current_sets(item_ids: Sequence[int]) -> Any:
+    return (
+        select(SetRow)
+        .where(col(SetRow.item_id).in_(item_ids), col(SetRow.replaced_at).is_(None))
+        .order_by(col(SetRow.number), col(SetRow.id))
+    )
+
+
+def _item_records(tx: Session, rows: Sequence[ItemRow]) -> list[ItemRecord]:
+    sets: dict[int, list[SetRecord]] = {}
+    for done in tx.exec(_current_sets([row.id or 0 for row in rows])):
+        sets.setdefault(done.item_id, []).append(SetRecord.model_validate(done))
+    return [
+        ItemRecord.model_validate({**row.model_dump(), "sets": tuple(sets.get(row.id or 0, ()))})
+        for row in rows
+    ]
+
+
+def _records(tx: Session, rows: Sequence[SessionRow]) -> tuple[SessionRecord, ...]:
+    by_session: dict[int, list[ItemRecord]] = {}
+    ids = [row.id or 0 for row in rows]
+    found = tx.exec(
+        select(ItemRow).where(col(ItemRow.session_id).in_(ids)).order_by(col(ItemRow.position))
+    ).all()
+    for record, row in zip(_item_records(tx, found), found, strict=True):
+        by_session.setdefault(row.session_id, []).append(record)
+    return tuple(
+        SessionRecord.model_validate(
+            {**row.model_dump(), "items": tuple(by_session.get(row.id or 0, ()))}
+        )
+        for row in rows
+    )

@@ -1,0 +1,1 @@
+"""What leaves storage: frozen values, so that nobody outside holds a row."""

@@ -1,0 +1,99 @@
+"""People as the rest of the house sees them."""
+
+from datetime import date, datetime, time
+from enum import StrEnum
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from scheduler.training.values import AthleteProfile
+
+
+class Role(StrEnum):
+    """What a person may be; one person may be several."""
+
+    OWNER = "owner"
+    COACH = "coach"
+    ATHLETE = "athlete"
+
+
+class AthleteState(StrEnum):
+    """Where an athlete stands with us, apart from training stage and pain."""
+
+    INVITED = "invited"
+    INTAKE = "intake"
+    WAITS_FOR_COACH = "waits_for_coach"
+    TRAINING = "training"
+    PAUSED = "paused"
+    LEFT = "left"
+
+
+class Profile(BaseModel):
+    """What the intake asked. Weekdays count from Monday = 0; ``minutes`` a session."""
+
+    model_config = ConfigDict(frozen=True)
+
+    facts: AthleteProfile
+    weekdays: tuple[int, ...] = (0, 2, 4)
+    minutes: int = Field(default=40, ge=15, le=180)
+    goal: str = ""
+    event_on: date | None = None
+    is_adult: bool = True
+    may_invert: bool = True
+    screen_yes: tuple[str, ...] = ()
+    earlier_injury: str | None = None
+    country: str | None = None
+
+
+class Person(BaseModel):
+    """Anybody who may talk to the bot."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    id: int
+    name: str
+    chat_id: int | None
+    language: str
+    zone: str
+    is_owner: bool
+    is_coach: bool
+    is_blocked: bool
+    digest_weekday: int
+    digest_at: time
+    waking_from: time
+    waking_until: time
+    emergency_number: str | None
+    stand_in_id: int | None
+    created_at: datetime
+
+
+class Athlete(BaseModel):
+    """An athlete: the person, the coach, the stage, and what the intake said."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    person_id: int
+    coach_id: int
+    state: AthleteState
+    profile: Profile
+    stage: int
+    stage_since: date
+    stage_is_re_earned: bool
+    session_at: time
+    evening_at: time
+    started_on: date | None
+    agreed_at: datetime | None
+    paused_until: date | None
+    absence_reason: str | None
+
+
+class Invitation(BaseModel):
+    """A personal link, as it was before it was used."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    id: int
+    person_id: int
+    role: Role
+    issued_by_id: int | None
+    expires_at: datetime
+    used_at: datetime | None
