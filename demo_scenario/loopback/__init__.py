@@ -1,0 +1,1 @@
+"""The messaging platform's Bot API on this machine alone, for the demo, tests and benchmarks."""
