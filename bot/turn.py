@@ -79,6 +79,10 @@ class Turn:
             subject=subject,
         )
 
+    def say_to_chat(self, chat_id: int, text: str, *, kind: MessageKind) -> None:
+        """Write to a chat that belongs to nobody we know; no buttons, no markup of theirs."""
+        self._put(chat_id, Operation.SEND, {"text": text}, kind=kind)
+
     def change(self, to: Person, message_id: int, text: str, *, taps: TapRows = ()) -> None:
         """Edit a message that the person sees, by its platform id."""
         if to.chat_id is None:

@@ -7,8 +7,8 @@ from typing import Any
 
 from sqlmodel import Session, col, delete, update
 
-from storage.records.wire import Button, OpenQuestion
-from storage.tables.wire import ButtonRow, QuestionRow
+from storage.records.wire import Button, Dialog, OpenQuestion
+from storage.tables.wire import ButtonRow, DialogRow, QuestionRow
 
 TOKEN_BYTES = 12  # [bytes] ch: 96 random bits in 16 characters, far below the platform's 64 bytes
 SECRET_BYTES = 24  # [bytes] ch: 192 random bits; at least 128 are asked for
@@ -100,4 +100,41 @@ def open_question(tx: Session, *, chat_id: int, now: datetime) -> OpenQuestion |
 def close_question(tx: Session, chat_id: int) -> None:
     """Nothing is asked in this chat any more."""
     tx.exec(delete(QuestionRow).where(col(QuestionRow.chat_id) == chat_id))
+    tx.expire_all()
+
+
+def dialog(tx: Session, chat_id: int) -> Dialog | None:
+    """Return the dialog that a chat is in; it resumes days later where it stopped."""
+    row = tx.get(DialogRow, chat_id)
+    return None if row is None else Dialog.model_validate(row)
+
+
+def keep_dialog(
+    tx: Session,
+    *,
+    chat_id: int,
+    person_id: int,
+    kind: str,
+    step: str,
+    answers: Mapping[str, Any],
+    now: datetime,
+) -> None:
+    """Remember where a dialog stands."""
+    end_dialog(tx, chat_id)
+    tx.add(
+        DialogRow(
+            chat_id=chat_id,
+            person_id=person_id,
+            kind=kind,
+            step=step,
+            answers=dict(answers),
+            changed_at=now,
+        )
+    )
+    tx.flush()
+
+
+def end_dialog(tx: Session, chat_id: int) -> None:
+    """The dialog is over."""
+    tx.exec(delete(DialogRow).where(col(DialogRow.chat_id) == chat_id))
     tx.expire_all()

@@ -1,0 +1,1 @@
+"""Who may do what: thin tables from command, button and event to act."""

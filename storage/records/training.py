@@ -109,6 +109,6 @@ class WeekRecord(BaseModel):
     monday: date
     stage: int
     is_lighter: bool
-    next_rotation: int
+    next_letter: str
     relaxations: tuple[Reason, ...]
     reasons: tuple[Reason, ...]

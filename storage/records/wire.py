@@ -93,3 +93,15 @@ class OpenQuestion(BaseModel):
     subject: Mapping[str, Any] = Field(default_factory=dict)
     asked_at: datetime
     expires_at: datetime
+
+
+class Dialog(BaseModel):
+    """A dialog with a fixed order of steps, such as the intake."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    chat_id: int
+    person_id: int
+    kind: str
+    step: str
+    answers: Mapping[str, Any] = Field(default_factory=dict)

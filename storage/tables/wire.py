@@ -110,6 +110,19 @@ class QuestionRow(SQLModel, table=True):
     expires_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
 
 
+class DialogRow(SQLModel, table=True):
+    """A dialog with a fixed order of steps: where it stands, and what was answered so far."""
+
+    __tablename__ = "dialog"
+
+    chat_id: int = Field(sa_column=Column(BigInteger, primary_key=True, autoincrement=False))
+    person_id: int = Field(foreign_key="person.id")
+    kind: str
+    step: str
+    answers: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
+    changed_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
+
+
 class DueRow(SQLModel, table=True):
     """That something due was taken care of: unique, so that nobody is told twice."""
 

@@ -1,0 +1,109 @@
+"""The front desk: whose chat is this, and which desk takes the event."""
+
+from bot.acts import block_chat, join, pass_on
+from bot.desks import athlete as athlete_desk
+from bot.desks import coach as coach_desk
+from bot.desks import owner as owner_desk
+from bot.desks.entry import Command, TapEntry, has_role
+from bot.events import (
+    BlockedUs,
+    ChatMoved,
+    Event,
+    NotForUs,
+    SentMedia,
+    Tapped,
+    UnblockedUs,
+    Wrote,
+)
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import plain
+from storage import buttons
+from storage.queries import people
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
+
+
+def handle(turn: Turn, event: Event) -> Outcome:
+    """Give one event to whoever it concerns; every event ends in one outcome."""
+    match event:
+        case NotForUs():
+            return Outcome.NOT_FOR_US
+        case BlockedUs():
+            return block_chat.blocked(turn, event.chat_id)
+        case UnblockedUs():
+            return block_chat.unblocked(turn, event.chat_id)
+        case ChatMoved():
+            return block_chat.moved(turn, event.chat_id, event.new_chat_id)
+    person = people.person_in_chat(turn.tx, event.chat_id)
+    match event:
+        case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
+            return join.use_link(turn, event, secret, person)
+        case _ if person is None:
+            return _stranger(turn, event.chat_id)
+        case Tapped():
+            return _tapped(turn, person, event)
+        case Wrote():
+            return _wrote(turn, person, event)
+        case SentMedia():
+            return _media(turn, person, event)
+
+
+def commands_of(person: Person, athlete: Athlete | None) -> dict[str, Command]:
+    """Return the commands that a person may give, by name."""
+    found = dict(athlete_desk.COMMANDS) if athlete is not None else {}
+    if person.is_coach:
+        found |= coach_desk.COMMANDS
+    if person.is_owner:
+        found |= owner_desk.COMMANDS
+    return found
+
+
+def _wrote(turn: Turn, person: Person, event: Wrote) -> Outcome:
+    athlete = people.athlete(turn.tx, person.id)
+    if event.text.startswith("/") and not event.is_edit:
+        return _command(turn, person, athlete, event)
+    if person.is_coach and coach_desk.is_for_coach(turn, person, event, is_athlete=bool(athlete)):
+        return coach_desk.hear(turn, person, event)
+    if athlete is not None:
+        return athlete_desk.hear(turn, person, athlete, event)
+    return coach_desk.hear(turn, person, event)
+
+
+def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) -> Outcome:
+    word, _, rest = event.text[1:].partition(" ")
+    name = word.split("@", 1)[0].lower()
+    command = commands_of(person, athlete).get(name)
+    if command is None or event.is_forwarded:
+        # A red flag hidden behind a slash is still a red flag.
+        if athlete is not None and athlete_desk.is_safety_matter(turn, person, event):
+            return athlete_desk.hear(turn, person, athlete, event)
+        turn.say(person, plain.unknown_command(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    return command.act(turn, person, rest.strip(), event)
+
+
+def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
+    button = buttons.button(turn.tx, token=event.token, chat_id=event.chat_id)
+    entry = TAPS.get(button.act) if button and button.person_id == person.id else None
+    is_athlete = people.athlete(turn.tx, person.id) is not None
+    if button is None or entry is None or not has_role(person, entry.role, is_athlete=is_athlete):
+        turn.say(person, plain.old_button(turn.tongue(person)))
+        return Outcome.STALE_TAP
+    buttons.mark_used(turn.tx, button.token, at=turn.now)
+    return entry.act(turn, person, button.arguments, event)
+
+
+def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        turn.say(person, plain.media_without_reader(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    return pass_on.media(turn, person, athlete, event)
+
+
+def _stranger(turn: Turn, chat_id: int) -> Outcome:
+    turn.say_to_chat(chat_id, plain.stranger(), kind=MessageKind.NOTICE)
+    return Outcome.STRANGER

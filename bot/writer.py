@@ -1,0 +1,126 @@
+"""The one loop that changes anything: what arrived, in order, and what the clock says is due."""
+
+import asyncio
+import logging
+import traceback
+from collections.abc import Callable
+from datetime import datetime
+
+from sqlmodel import Session
+
+from bot.events import Event
+from scheduler.calendar.clocks import Clock
+from storage import inbox
+from storage.database import Database
+from storage.records.wire import Received
+
+log = logging.getLogger(__name__)
+
+BATCH = 50  # [updates] ch: handled before the loop looks whether a tick is due
+
+ReadEvent = Callable[[Received], Event]
+HandleEvent = Callable[[Session, Event, datetime], str]
+TellSetAside = Callable[[Session, Received, datetime, str], None]
+Tick = Callable[[datetime], None]
+
+
+class Writer:
+    """Handles stored updates one at a time, each in one transaction, and runs the ticks."""
+
+    def __init__(
+        self,
+        *,
+        database: Database,
+        clock: Clock,
+        read: ReadEvent,
+        handle: HandleEvent,
+        tell_set_aside: TellSetAside,
+        tick: Tick,
+        on_written: Callable[[], None],
+    ) -> None:
+        """Keep what is needed; ``on_written`` wakes the sender."""
+        self._database = database
+        self._clock = clock
+        self._read = read
+        self._handle = handle
+        self._tell_set_aside = tell_set_aside
+        self._tick = tick
+        self._on_written = on_written
+        self._wake = asyncio.Event()
+        self._tick_asked = False
+        self._busy = False
+
+    def wake(self) -> None:
+        """Something was stored in the inbox."""
+        self._wake.set()
+
+    def ask_tick(self) -> None:
+        """The clock struck; the tick runs in this loop, between two updates."""
+        self._tick_asked = True
+        self._wake.set()
+
+    @property
+    def is_idle(self) -> bool:
+        """True when nothing waits and nothing is being done."""
+        return not self._busy and not self._wake.is_set()
+
+    async def run(self) -> None:
+        """Work until cancelled."""
+        while True:
+            self._wake.clear()
+            self._busy = True
+            while await self.work():
+                pass
+            self._busy = False
+            await self._wake.wait()
+
+    async def work(self) -> bool:
+        """Do one batch and one tick if asked; False when there was nothing to do."""
+        with self._database.transaction() as tx:
+            waiting = inbox.next_waiting(tx, most=BATCH)
+        for received in waiting:
+            self._handle_one(received)
+            self._on_written()
+            await asyncio.sleep(0)  # the senders and the poll get their turn
+        is_tick = self._tick_asked
+        if is_tick:
+            self._tick_asked = False
+            self._tick(self._clock.now())
+            self._on_written()
+        return bool(waiting) or is_tick
+
+    def _handle_one(self, received: Received) -> None:
+        """Handle one update, trying again at once: its chat's order holds, nobody waits long."""
+        now = self._clock.now()
+        reference = f"F{received.id}"
+        for _ in range(inbox.ATTEMPTS_BEFORE_SET_ASIDE):
+            try:
+                event = self._read(received)
+                with self._database.transaction() as tx:
+                    outcome = self._handle(tx, event, now)
+                    inbox.mark_handled(tx, received.id, at=now, outcome=outcome)
+            except Exception as fault:  # noqa: BLE001 (one update's fault never stops the rest)
+                log_fault(reference, fault)
+                with self._database.transaction() as tx:
+                    is_set_aside = inbox.note_fault(tx, received.id, at=now, reference=reference)
+                if is_set_aside:
+                    break
+            else:
+                return
+        self._set_aside(received, now, reference)
+
+    def _set_aside(self, received: Received, now: datetime, reference: str) -> None:
+        try:
+            with self._database.transaction() as tx:
+                self._tell_set_aside(tx, received, now, reference)
+        except Exception as fault:  # noqa: BLE001 (the raw text stays in the inbox)
+            log_fault(f"{reference}-untold", fault)
+
+
+def log_fault(reference: str, fault: BaseException) -> None:
+    """Log where a fault happened, without what anybody wrote: its message may quote a text."""
+    frames = traceback.extract_tb(fault.__traceback__)[-4:]
+    places = " < ".join(
+        f"{frame.filename.rsplit('/', 1)[-1]}:{frame.lineno}" for frame in reversed(frames)
+    )
+    log.error("%s: %s at %s", reference, type(fault).__name__, places)
