@@ -29,7 +29,7 @@ class QualityRow(BaseModel):
     hold_s: LabelledRange | None = None
     is_hold_loaded: bool = False
     reps: LabelledRange
-    rest_s: LabelledRange
+    rest_s: LabelledRange | None = None
     reserve_reps: LabelledRange
     reserve_hold_s: Labelled
     rounds: RoundsRow | None = None

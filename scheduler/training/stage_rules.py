@@ -95,6 +95,8 @@ class StartRules(BaseModel):
     careful_sets: Labelled
     careful_share_of_best: Labelled
     share_of_best: Labelled
+    untested_load_share: Labelled
+    untested_load_share_most: Labelled
     test_factor: Labelled
     test_stop_s: Labelled
     test_stop_pain: Labelled

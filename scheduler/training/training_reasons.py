@@ -59,6 +59,7 @@ class DoseReason(StrEnum):
     LIGHTER_TAKEN = "dose.lighter_taken"
     LOAD_NO_LONGER_OWNED = "dose.load_no_longer_owned"
     NO_OWNED_LOAD = "dose.no_owned_load"
+    MORE_SETS_FIRST = "dose.more_sets_first"
     PULL_GUARD = "dose.pull_guard"
     SETS_SHARED = "dose.sets_shared"
 

@@ -52,8 +52,9 @@ class Dose(BaseModel):
 
     ``target``, ``floor`` [s, repetitions or m, as ``measure`` says]; ``reserve_asked`` [s for
     holds and carries, repetitions else]; ``held_back`` is how many of the week's sets this dose
-    leaves out by itself, to be given back one at a time; ``work_s`` [s] is the clock of one
-    round, for rounds only; ``neighbour`` asks whoever picks movements to look along the ladder.
+    leaves out by itself, to be given back one at a time; ``work_s`` [s] and ``rest_for_work``
+    [s of rest for each s of work] are the clock of rounds, None for sets; ``neighbour`` asks
+    whoever picks movements to look along the ladder.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -67,6 +68,7 @@ class Dose(BaseModel):
     rung: Rung = NO_RESISTANCE
     rest_s: int = Field(ge=0)
     work_s: int | None = Field(default=None, ge=1)
+    rest_for_work: float | None = None
     reserve_asked: float = Field(ge=0)
     held_back: int = Field(default=0, ge=0)
     has_slow_lowering: bool = True
@@ -78,9 +80,9 @@ class Dose(BaseModel):
         return self.rung.load_kg
 
     @property
-    def asks_the_same_as(self) -> tuple[Quality, int, Rung, int]:
+    def core(self) -> tuple[Quality, int, Rung, int, float | None]:
         """What two doses share when a result under one counts under the other."""
-        return (self.quality, self.target, self.rung, self.held_back)
+        return (self.quality, self.target, self.rung, self.held_back, self.rest_for_work)
 
 
 class SetDone(BaseModel):
@@ -121,13 +123,12 @@ class Exposure(BaseModel):
 
 
 class Best(BaseModel):
-    """One tested set: ``value`` [s, repetitions or m] at a resistance, the tap if there was one."""
+    """One tested set: ``value`` [s, repetitions or m] at a resistance."""
 
     model_config = ConfigDict(frozen=True, extra="forbid")
 
     value: float = Field(gt=0)
     rung: Rung = NO_RESISTANCE
-    reserve: ReserveAnswer | None = None
 
 
 class ReferenceValues(StrEnum):

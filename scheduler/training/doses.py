@@ -1,0 +1,171 @@
+"""The dose of a movement: the first one, and the next one after what was reported.
+
+The history of exposures is the state; every answer is a fold over it, so a corrected report gives
+the corrected dose.
+"""
+
+from collections.abc import Sequence
+from datetime import timedelta
+
+from scheduler.pain.values import Level
+from scheduler.reasons import Decision, Reason, reason
+from scheduler.training.dose_bounds import target_bounds
+from scheduler.training.dose_facts import DoseFacts
+from scheduler.training.dose_making import Asked, asked_before, count_sets, make_dose
+from scheduler.training.exposure_reading import (
+    is_at_target,
+    is_enough_left,
+    is_missed,
+    is_nothing_left,
+    lighter_rung_taken,
+    running,
+)
+from scheduler.training.first_doses import easiest_asked, first_asked, first_asked_in_quality
+from scheduler.training.loads import nearest_owned
+from scheduler.training.rulebook import Rulebook
+from scheduler.training.steps import step_up, target_step
+from scheduler.training.steps_down import step_down
+from scheduler.training.training_reasons import DoseReason
+from scheduler.training.values import Dose, Exposure
+
+
+def next_dose(
+    history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
+) -> Decision[Dose]:
+    """Decide the dose of a movement from everything that was done with it.
+
+    Parameters: ``history`` of this movement, oldest first; ``facts`` of the slot and the day.
+    In the order of care: misses that run make it easier; pain, missed weeks and lighter weeks
+    keep it; no answer keeps it; only then one thing gets harder. The bounds of the quality's row
+    always hold, but for the target before a large owned step.
+    """
+    asked = _next_asked(history, facts=facts, rulebook=rulebook)
+    return make_dose(asked.value, facts=facts, rulebook=rulebook, reasons=asked.reasons)
+
+
+def _next_asked(
+    history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
+) -> Decision[Asked]:
+    if not history:
+        return first_asked(facts, rulebook=rulebook)
+    same = _lately_in_quality(history, facts=facts, rulebook=rulebook)
+    if not same:
+        return first_asked_in_quality(history, facts=facts, rulebook=rulebook)
+    moved = _another_resistance(same[-1], facts=facts, rulebook=rulebook)
+    if moved is not None:
+        return moved
+    asked = _inside_bounds(asked_before(same[-1]), facts=facts, rulebook=rulebook)
+    down = _down_because(same, facts=facts, rulebook=rulebook)
+    if down is not None:
+        return step_down(asked, why=down, facts=facts, rulebook=rulebook)
+    kept = _kept_because(same, asked, facts=facts, rulebook=rulebook)
+    if kept is not None:
+        return Decision(value=asked, reasons=(kept,))
+    return step_up(asked, history=same, facts=facts, rulebook=rulebook)
+
+
+def _lately_in_quality(
+    history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
+) -> list[Exposure]:
+    """Return the exposures in the slot's quality, none if the last of them is too long ago (CH)."""
+    same = [one for one in history if one.dose.quality is facts.quality]
+    oldest = history[-1].on - timedelta(days=rulebook.gaps.long_from_days.value)
+    return same if same and same[-1].on > oldest else []
+
+
+def _another_resistance(
+    last: Exposure, *, facts: DoseFacts, rulebook: Rulebook
+) -> Decision[Asked] | None:
+    """Follow a load that is no longer owned, or that the athlete took lighter; else None."""
+    asked = asked_before(last)
+    taken = lighter_rung_taken(last)
+    code = DoseReason.LOAD_NO_LONGER_OWNED if taken is None else DoseReason.LIGHTER_TAKEN
+    wanted = asked.rung if taken is None else taken
+    owned = nearest_owned(wanted, movement=facts.movement, profile=facts.profile)
+    why = reason(code, "ch", was_kg=asked.rung.load_kg or 0.0)
+    if owned is None:
+        return easiest_asked(facts, rulebook=rulebook, why=why)
+    if owned == asked.rung:
+        return None
+    inside = _inside_bounds(asked, facts=facts, rulebook=rulebook)
+    return Decision(value=inside.model_copy(update={"rung": owned}), reasons=(why,))
+
+
+def _inside_bounds(asked: Asked, *, facts: DoseFacts, rulebook: Rulebook) -> Asked:
+    """Raise a target that a changed row has left below its bottom.
+
+    Rounds are only ever lowered, to the share of the fresh maximum that now holds: more is a step.
+    """
+    bounds = target_bounds(facts, rulebook=rulebook)
+    if asked.rest_for_work is not None:
+        return asked.model_copy(update={"target": min(asked.target, bounds.most)})
+    return asked.model_copy(update={"target": max(asked.target, bounds.least)})
+
+
+def _down_because(
+    history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
+) -> Reason | None:
+    needed = rulebook.misses.running
+    movement = facts.movement
+    misses = running(history, lambda one: is_missed(one, movement=movement, rulebook=rulebook))
+    if misses >= needed.whole:
+        return reason(DoseReason.DOWN_AFTER_MISSES, needed.source, misses=misses)
+    empty = running(history, is_nothing_left)
+    if empty >= needed.whole:
+        return reason(DoseReason.DOWN_NOTHING_LEFT, needed.source, exposures=empty)
+    return None
+
+
+def _kept_because(
+    history: Sequence[Exposure], asked: Asked, *, facts: DoseFacts, rulebook: Rulebook
+) -> Reason | None:
+    """Return the first thing that keeps the dose as it is, in the order of care; else None."""
+    last = history[-1]
+    by_circumstance = _kept_by_circumstance(last, asked, facts=facts, rulebook=rulebook)
+    if by_circumstance is not None:
+        return by_circumstance
+    if is_missed(last, movement=facts.movement, rulebook=rulebook):
+        return reason(DoseReason.SAME_MISSED, "ch", floor=last.dose.floor)
+    if last.reserve is None:
+        return reason(DoseReason.SAME_NO_ANSWER, "ch")
+    if not is_at_target(last, movement=facts.movement):
+        return reason(DoseReason.SAME_NOT_AT_TARGET, "ch", target=last.dose.target)
+    if not is_enough_left(last) and not _estimate_allows(asked, facts=facts, rulebook=rulebook):
+        return reason(
+            DoseReason.SAME_LITTLE_LEFT,
+            "ch",
+            left=last.reserve.left,
+            asked=last.dose.reserve_asked,
+        )
+    return None
+
+
+def _kept_by_circumstance(
+    last: Exposure, asked: Asked, *, facts: DoseFacts, rulebook: Rulebook
+) -> Reason | None:
+    pain = facts.pain
+    if pain.level >= Level.EASE or not pain.is_settled:
+        return reason(
+            DoseReason.SAME_PAIN,
+            "silbernagel2007",
+            level=pain.level.value,
+            is_settled=pain.is_settled,
+        )
+    if not facts.returning.may_step:
+        return reason(DoseReason.SAME_AFTER_GAP, "ch", share_of_sets=facts.returning.share_of_sets)
+    if facts.is_lighter_week:
+        return reason(DoseReason.SAME_LIGHTER_WEEK, "cp")
+    sets = count_sets(asked, facts=facts, rulebook=rulebook).sets
+    if sets > last.dose.sets:
+        return reason(DoseReason.MORE_SETS_FIRST, "ch", was=last.dose.sets, sets=sets)
+    return None
+
+
+def _estimate_allows(asked: Asked, *, facts: DoseFacts, rulebook: Rulebook) -> bool:
+    """Tell whether enough observations say that the next step in the target is safe."""
+    estimate = facts.estimate
+    steps = rulebook.steps
+    if estimate is None or estimate.observations < steps.observations_to_step.whole:
+        return False
+    step = target_step(target=asked.target, measure=facts.movement.measure, steps=steps)
+    return estimate.sure_target >= asked.target + step

@@ -1,0 +1,260 @@
+"""What a standard asks of one athlete, what shows it, and what may stand in for it."""
+
+import math
+from collections.abc import Sequence
+from datetime import date
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from scheduler.catalogue.values import Joint, Measure
+from scheduler.pain.values import Side
+from scheduler.reasons import Decision, reason
+from scheduler.training.endurance_time import is_fitted, time_at_other_load_s
+from scheduler.training.gate_rules import Standard, StandardColumn
+from scheduler.training.repetition_maximum import (
+    Equation,
+    is_trusted,
+    one_repetition_maximum,
+    reps_to_failure,
+)
+from scheduler.training.rulebook import Rulebook
+from scheduler.training.training_reasons import GateReason
+from scheduler.training.values import (
+    NO_RESISTANCE,
+    AthleteProfile,
+    Exposure,
+    ReferenceValues,
+    Rung,
+    SetDone,
+)
+
+
+class Requirement(BaseModel):
+    """A standard in one athlete's own figures.
+
+    ``target`` [s or repetitions a set]; ``load_kg`` [kg in each hand, at least]; ``help_most_kg``
+    [kg of help, at most]; ``reserve_least`` [repetitions].
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    key: str
+    movements: tuple[str, ...]
+    measure: Measure
+    joint: Joint
+    sets: int
+    target: int
+    load_kg: float | None = None
+    help_most_kg: float | None = None
+    reserve_least: float = 0.0
+    source: str
+
+
+class TestSet(BaseModel):
+    """One tested set of a baseline: the weaker side's value [s or repetitions] where sides count."""
+
+    __test__ = False
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    on: date
+    movement_key: str
+    measure: Measure
+    value: float = Field(ge=0)
+    rung: Rung = NO_RESISTANCE
+
+
+class Standing(BaseModel):
+    """Where an athlete stands against one standard; ``days_shown`` [different days]."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    requirement: Requirement
+    days_shown: int
+    best_set: float
+    is_shown: bool
+
+
+def requirement(
+    standard: Standard, *, profile: AthleteProfile, rulebook: Rulebook
+) -> Requirement | None:
+    """Return what a standard asks of this athlete; None where a coach's own column is not set.
+
+    Body weight counts up to 90 kg (women 75): heavier athletes are asked no more than that (CH).
+    """
+    column = standard.columns.get(profile.reference)
+    if column is None:
+        return None
+    counted_kg = counted_body_mass_kg(profile, rulebook=rulebook)
+    return Requirement(
+        key=standard.key,
+        movements=standard.movements,
+        measure=standard.measure,
+        joint=standard.joint,
+        sets=standard.sets.whole,
+        target=column.target.whole,
+        load_kg=_share_kg(column.load_share and column.load_share.value, counted_kg),
+        help_most_kg=_help_kg(column, profile.body_mass_kg),
+        reserve_least=standard.reserve_least.value if standard.reserve_least else 0.0,
+        source=column.target.source,
+    )
+
+
+def counted_body_mass_kg(profile: AthleteProfile, *, rulebook: Rulebook) -> float:
+    """Return the body mass that the standards count [kg]."""
+    most = rulebook.gates.body_mass_most_kg
+    limit = most.get(profile.reference, most[ReferenceValues.WOMEN])
+    return min(profile.body_mass_kg, limit.value)
+
+
+def _share_kg(share: float | None, body_kg: float) -> float | None:
+    return None if share is None else round(share * body_kg, 2)
+
+
+def _help_kg(column: StandardColumn, body_kg: float) -> float | None:
+    return _share_kg(column.help_share_most and column.help_share_most.value, body_kg)
+
+
+def requirements(
+    *, stage: int, profile: AthleteProfile, rulebook: Rulebook
+) -> tuple[Requirement, ...]:
+    """Return what leaving ``stage`` [1-4] asks of this athlete; none at stage 5."""
+    rows = rulebook.standards.get(stage, ())
+    asked = (requirement(row, profile=profile, rulebook=rulebook) for row in rows)
+    return tuple(one for one in asked if one is not None)
+
+
+def standing(
+    asked: Requirement,
+    *,
+    exposures: Sequence[Exposure],
+    tests: Sequence[TestSet] = (),
+    rulebook: Rulebook,
+) -> Standing:
+    """Say where an athlete stands: shown on two different days, or by one test set of 1.25 times.
+
+    Shown means done as written or more, in position, in every set, on both sides.
+    """
+    days = {one.on for one in exposures if is_shown_by(one, asked)}
+    needed = rulebook.gates.days_shown.whole
+    is_tested = any(is_shown_by_test(one, asked, rulebook=rulebook) for one in tests)
+    return Standing(
+        requirement=asked,
+        days_shown=len(days),
+        best_set=_best_set(asked, exposures=exposures, tests=tests),
+        is_shown=len(days) >= needed or is_tested,
+    )
+
+
+def is_shown_by(exposure: Exposure, asked: Requirement) -> bool:
+    """Tell whether one exposure shows a standard."""
+    dose = exposure.dose
+    if dose.movement_key not in asked.movements or dose.measure is not asked.measure:
+        return False
+    left = exposure.reserve.left if exposure.reserve else 0.0
+    if left < asked.reserve_least:
+        return False
+    good = [one for one in exposure.sets if _is_good(one, exposure, asked)]
+    return all(len(done) >= asked.sets for done in _by_side(exposure, good))
+
+
+def _by_side(exposure: Exposure, good: Sequence[SetDone]) -> tuple[list[SetDone], ...]:
+    """Return the good sets of each arm where any set names one arm, else all of them."""
+    if all(one.side is Side.BOTH for one in exposure.sets):
+        return (list(good),)
+    return tuple([one for one in good if arm in one.side.arms] for arm in Side.BOTH.arms)
+
+
+def _is_good(one: SetDone, exposure: Exposure, asked: Requirement) -> bool:
+    rung = exposure.dose.rung if one.rung is None else one.rung
+    return one.is_in_position and one.value >= asked.target and is_hard_enough(rung, asked)
+
+
+def is_hard_enough(rung: Rung, asked: Requirement) -> bool:
+    """Tell whether a resistance is the standard's or more; help counts only with known kg."""
+    if asked.load_kg is not None and (rung.load_kg or 0.0) < asked.load_kg:
+        return False
+    is_helped = rung.band is not None or rung.assist_kg is not None
+    if not is_helped:
+        return True
+    if asked.help_most_kg is None or rung.assist_kg is None:
+        return False
+    return rung.assist_kg <= asked.help_most_kg
+
+
+def is_shown_by_test(test: TestSet, asked: Requirement, *, rulebook: Rulebook) -> bool:
+    """Tell whether one tested set of 1.25 times the target shows a standard (CH)."""
+    needed = asked.target * rulebook.start.test_factor.value
+    return (
+        test.movement_key in asked.movements
+        and test.measure is asked.measure
+        and test.value >= needed
+        and is_hard_enough(test.rung, asked)
+    )
+
+
+def _best_set(
+    asked: Requirement, *, exposures: Sequence[Exposure], tests: Sequence[TestSet]
+) -> float:
+    done = [
+        one.value
+        for exposure in exposures
+        if exposure.dose.movement_key in asked.movements
+        for one in exposure.sets
+        if is_hard_enough(exposure.dose.rung if one.rung is None else one.rung, asked)
+    ]
+    tested = [
+        one.value
+        for one in tests
+        if one.movement_key in asked.movements and is_hard_enough(one.rung, asked)
+    ]
+    return max((*done, *tested), default=0.0)
+
+
+def equivalent(asked: Requirement, *, other_load_kg: float) -> Decision[Requirement | None]:
+    """Turn a loaded standard into one at a load that is owned, inside the published ranges.
+
+    Parameters: ``other_load_kg`` [kg in each hand, above 0]. Holds and carries by the joint's
+    endurance exponent (freylaw2010), both times inside the fitted range; repetitions by epley1985
+    up to 12. None where it is outside: then the coach decides on a clip.
+    """
+    if asked.load_kg is None:
+        return _no_equivalent(asked, other_load_kg=other_load_kg)
+    source = "epley1985" if asked.measure is Measure.REPS else "freylaw2010"
+    target = (
+        _equivalent_reps(asked, other_load_kg=other_load_kg)
+        if asked.measure is Measure.REPS
+        else _equivalent_time(asked, load_kg=asked.load_kg, other_load_kg=other_load_kg)
+    )
+    if target is None:
+        return _no_equivalent(asked, other_load_kg=other_load_kg)
+    new = asked.model_copy(
+        update={"target": math.ceil(round(target, 6)), "load_kg": other_load_kg, "source": source}
+    )
+    why = reason(GateReason.EQUIVALENT, source, load_kg=other_load_kg, target=new.target)
+    return Decision(value=new, reasons=(why,))
+
+
+def _equivalent_time(asked: Requirement, *, load_kg: float, other_load_kg: float) -> float | None:
+    other_s = time_at_other_load_s(
+        endurance_s=asked.target, load_kg=load_kg, other_load_kg=other_load_kg, joint=asked.joint
+    )
+    times = (float(asked.target), other_s)
+    return other_s if all(is_fitted(endurance_s=t, joint=asked.joint) for t in times) else None
+
+
+def _equivalent_reps(asked: Requirement, *, other_load_kg: float) -> float | None:
+    reps = asked.target + asked.reserve_least
+    maximum_kg = one_repetition_maximum(
+        load_kg=asked.load_kg or 0.0, reps=reps, equation=Equation.EPLEY
+    )
+    other = reps_to_failure(load_kg=other_load_kg, maximum_kg=maximum_kg)
+    target = other - asked.reserve_least
+    is_usable = is_trusted(reps=reps) and is_trusted(reps=other) and target >= 1
+    return target if is_usable else None
+
+
+def _no_equivalent(asked: Requirement, *, other_load_kg: float) -> Decision[Requirement | None]:
+    why = reason(
+        GateReason.EQUIVALENT_OUT_OF_RANGE, asked.source, key=asked.key, load_kg=other_load_kg
+    )
+    return Decision(value=None, reasons=(why,))
