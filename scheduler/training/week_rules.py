@@ -1,4 +1,4 @@
-"""The rulebook's numbers about weeks: which pairs on which day, how many sets, how long it takes."""
+"""The rulebook's numbers about weeks: pairs by day, sets, minutes, how long a movement stays."""
 
 from typing import Self
 
