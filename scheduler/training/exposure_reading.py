@@ -87,6 +87,11 @@ def lighter_rung_taken(exposure: Exposure) -> Rung | None:
     return taken.pop() if len(taken) == 1 and taken == done else None
 
 
+def sets_of_arm(exposure: Exposure, *, arm: Side) -> tuple[SetDone, ...]:
+    """Return the sets that an arm took part in, in order."""
+    return tuple(one for one in exposure.sets if arm.arms & one.side.arms)
+
+
 def _by_arm(exposure: Exposure, movement: Movement) -> tuple[tuple[SetDone, ...], ...]:
     """Return the sets of each arm that worked; a two-sided movement is one arm's worth.
 
@@ -95,6 +100,4 @@ def _by_arm(exposure: Exposure, movement: Movement) -> tuple[tuple[SetDone, ...]
     if movement.sides is Sides.BOTH or not exposure.sets:
         return (exposure.sets,)
     arms = frozenset[Side]().union(*(one.side.arms for one in exposure.sets))
-    return tuple(
-        tuple(one for one in exposure.sets if arm in one.side.arms) for arm in sorted(arms)
-    )
+    return tuple(sets_of_arm(exposure, arm=arm) for arm in sorted(arms))

@@ -11,7 +11,7 @@ from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.sides import SideRatio
 from scheduler.training.standards import (
-    TestSet,
+    BaselineSet,
     is_shown_by_test,
     requirement,
     requirements,
@@ -75,7 +75,7 @@ class GateFacts(BaseModel):
     on: date
     profile: AthleteProfile
     exposures: tuple[Exposure, ...] = ()
-    tests: tuple[TestSet, ...] = ()
+    tests: tuple[BaselineSet, ...] = ()
     sessions_sent: int = Field(default=0, ge=0)
     sessions_done: int = Field(default=0, ge=0)
     worst_pain: float = Field(default=0, ge=0, le=10)
@@ -213,7 +213,7 @@ def _one_side(ratio: SideRatio, *, facts: GateFacts, rulebook: Rulebook) -> Chec
 
 
 def starting_stage(
-    tests: Sequence[TestSet], *, profile: AthleteProfile, rulebook: Rulebook
+    tests: Sequence[BaselineSet], *, profile: AthleteProfile, rulebook: Rulebook
 ) -> Decision[int]:
     """Decide the stage to begin with from a baseline of single sets [1-5].
 
@@ -233,7 +233,7 @@ def starting_stage(
 
 
 def _is_left(
-    stage: int, tests: Sequence[TestSet], *, profile: AthleteProfile, rulebook: Rulebook
+    stage: int, tests: Sequence[BaselineSet], *, profile: AthleteProfile, rulebook: Rulebook
 ) -> bool:
     """Tell whether tests show every leave standard of a stage."""
     asked = requirements(stage=stage, profile=profile, rulebook=rulebook)

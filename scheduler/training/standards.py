@@ -11,6 +11,7 @@ from scheduler.pain.values import Side
 from scheduler.reasons import Decision, reason
 from scheduler.training.endurance_time import is_fitted, time_at_other_load_s
 from scheduler.training.gate_rules import Standard, StandardColumn
+from scheduler.training.labelled import Labelled
 from scheduler.training.repetition_maximum import (
     Equation,
     is_trusted,
@@ -50,10 +51,9 @@ class Requirement(BaseModel):
     source: str
 
 
-class TestSet(BaseModel):
-    """One tested set of a baseline: the weaker side's value [s or repetitions] where sides count."""
+class BaselineSet(BaseModel):
+    """One tested set of a baseline; ``value`` [s or repetitions], of the weaker side if each."""
 
-    __test__ = False
     model_config = ConfigDict(frozen=True, extra="forbid")
 
     on: date
@@ -92,7 +92,7 @@ def requirement(
         joint=standard.joint,
         sets=standard.sets.whole,
         target=column.target.whole,
-        load_kg=_share_kg(column.load_share and column.load_share.value, counted_kg),
+        load_kg=_share_kg(column.load_share, counted_kg),
         help_most_kg=_help_kg(column, profile.body_mass_kg),
         reserve_least=standard.reserve_least.value if standard.reserve_least else 0.0,
         source=column.target.source,
@@ -106,12 +106,12 @@ def counted_body_mass_kg(profile: AthleteProfile, *, rulebook: Rulebook) -> floa
     return min(profile.body_mass_kg, limit.value)
 
 
-def _share_kg(share: float | None, body_kg: float) -> float | None:
-    return None if share is None else round(share * body_kg, 2)
+def _share_kg(share: Labelled | None, body_kg: float) -> float | None:
+    return None if share is None else round(share.value * body_kg, 2)
 
 
 def _help_kg(column: StandardColumn, body_kg: float) -> float | None:
-    return _share_kg(column.help_share_most and column.help_share_most.value, body_kg)
+    return _share_kg(column.help_share_most, body_kg)
 
 
 def requirements(
@@ -127,7 +127,7 @@ def standing(
     asked: Requirement,
     *,
     exposures: Sequence[Exposure],
-    tests: Sequence[TestSet] = (),
+    tests: Sequence[BaselineSet] = (),
     rulebook: Rulebook,
 ) -> Standing:
     """Say where an athlete stands: shown on two different days, or by one test set of 1.25 times.
@@ -181,19 +181,38 @@ def is_hard_enough(rung: Rung, asked: Requirement) -> bool:
     return rung.assist_kg <= asked.help_most_kg
 
 
-def is_shown_by_test(test: TestSet, asked: Requirement, *, rulebook: Rulebook) -> bool:
-    """Tell whether one tested set of 1.25 times the target shows a standard (CH)."""
+def is_shown_by_test(test: BaselineSet, asked: Requirement, *, rulebook: Rulebook) -> bool:
+    """Tell whether one tested set of 1.25 times the target shows a standard (CH).
+
+    A hold or carry tested heavier than the standard counts by what the joint's curve makes of it
+    at the standard's load, inside the fitted range (freylaw2010).
+    """
+    if test.movement_key not in asked.movements or test.measure is not asked.measure:
+        return False
+    if not is_hard_enough(test.rung, asked):
+        return False
     needed = asked.target * rulebook.start.test_factor.value
-    return (
-        test.movement_key in asked.movements
-        and test.measure is asked.measure
-        and test.value >= needed
-        and is_hard_enough(test.rung, asked)
+    return max(test.value, _value_at_load(test, asked)) >= needed
+
+
+def _value_at_load(test: BaselineSet, asked: Requirement) -> float:
+    """Return what a heavier test says for the standard's load [s], 0 where it says nothing."""
+    if asked.measure is Measure.REPS or not asked.load_kg or test.value == 0:
+        return 0.0
+    at_load_s = time_at_other_load_s(
+        endurance_s=test.value,
+        load_kg=test.rung.load_kg or asked.load_kg,
+        other_load_kg=asked.load_kg,
+        joint=asked.joint,
     )
+    is_inside = is_fitted(endurance_s=test.value, joint=asked.joint) and is_fitted(
+        endurance_s=at_load_s, joint=asked.joint
+    )
+    return at_load_s if is_inside else 0.0
 
 
 def _best_set(
-    asked: Requirement, *, exposures: Sequence[Exposure], tests: Sequence[TestSet]
+    asked: Requirement, *, exposures: Sequence[Exposure], tests: Sequence[BaselineSet]
 ) -> float:
     done = [
         one.value
