@@ -29,9 +29,9 @@ class FileBounds(BaseModel):
 
     model_config = ConfigDict(frozen=True)
 
-    photo_bytes: int = 10 * 1024 * 1024  # [bytes] botapi: sendPhoto, 10 MB
-    upload_bytes: int = 50 * 1024 * 1024  # [bytes] botapi: sendDocument, 50 MB
-    download_bytes: int = 20 * 1024 * 1024  # [bytes] botapi: getFile, 20 MB
+    photo_bytes: int = 10_000_000  # [bytes] botapi: sendPhoto, 10 MB
+    upload_bytes: int = 50_000_000  # [bytes] botapi: sendDocument, 50 MB
+    download_bytes: int = 20_000_000  # [bytes] botapi: getFile, 20 MB
 
 
 def check_text(formatted: FormattedText) -> FormattedText:

@@ -5,7 +5,7 @@ Descriptions of what is wrong follow the platform's form, with the byte offset w
 
 import html
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -57,6 +57,13 @@ def plain_text(text: str) -> FormattedText:
     """Take text as it is, with no formatting."""
     stripped = text.strip()
     return FormattedText(text=stripped, html=html.escape(stripped, quote=False))
+
+
+def with_entities(text: str, entities: Sequence[Any]) -> FormattedText:
+    """Take text with entities named beside it; the HTML shows it without them."""
+    if not all(isinstance(each, dict) and {"offset", "length"} <= each.keys() for each in entities):
+        raise bad_request("can't parse MessageEntity")
+    return _trimmed(text, entities, html.escape(text, quote=False))
 
 
 def with_commands(text: str) -> FormattedText:
@@ -199,7 +206,7 @@ def _character_of(reference: re.Match[str]) -> str:
     return chr(code) if 0 < code <= _UNICODE_MAX else reference.group()
 
 
-def _trimmed(text: str, entities: list[Entity], source: str) -> FormattedText:
+def _trimmed(text: str, entities: Sequence[Entity], source: str) -> FormattedText:
     """Drop the white space around the text, as the platform does, and move the entities along."""
     stripped = text.strip()
     lead = utf16_units(text[: len(text) - len(text.lstrip())])

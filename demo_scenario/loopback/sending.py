@@ -9,7 +9,7 @@ from demo_scenario.loopback.bounds import (
     check_text,
 )
 from demo_scenario.loopback.chats import Chat, Content, StoredMessage, message_json
-from demo_scenario.loopback.entities import FormattedText, parse_html, plain_text
+from demo_scenario.loopback.entities import FormattedText, parse_html, plain_text, with_entities
 from demo_scenario.loopback.files import MediaKind, StoredFile
 from demo_scenario.loopback.keyboards import checked_markup
 from demo_scenario.loopback.params import Params
@@ -94,8 +94,11 @@ def formatted(params: Params, *, text: str, entities: str) -> FormattedText:
         # Markdown exists on the platform; the bot writes HTML alone, so a slip is refused here.
         raise bad_request("unsupported parse_mode")
     given = params.tree(entities)
-    words = plain_text(source)
-    return FormattedText(words.text, tuple(given), words.html) if given else words
+    if given is None:
+        return plain_text(source)
+    if not isinstance(given, list):
+        raise bad_request("can't parse entities: expected an Array of MessageEntity")
+    return with_entities(source, given)
 
 
 def _send_media(platform: LoopbackPlatform, params: Params, kind: MediaKind) -> dict[str, Any]:

@@ -86,7 +86,8 @@ class UpdateQueue:
         if offset < 0:
             self._drop(len(self._pending) + offset)
         elif offset <= self._next_id + OFFSET_AHEAD_MAX:
-            self._drop(sum(1 for each in self._pending if each.update_id < offset))
+            while self._pending and self._pending[0].update_id < offset:
+                self._drop(1)
 
     def confirm_all(self) -> None:
         """Forget everything, as when a bot asks to drop what is pending."""
