@@ -56,8 +56,8 @@ class Capacity(BaseModel):
 def estimate(observations: Sequence[Observation], *, rulebook: Rulebook) -> Capacity | None:
     """Fold observations, oldest first, into an estimate; None where there is none.
 
-    Later answers of the same day weigh as much as earlier ones. The first one starts the level:
-    exactly where it was seen; where it says only "at least", from there with a wide spread (CH).
+    The first one starts the level: exactly where it was seen; where it says only "at least", from
+    there with a wide spread (CH).
     """
     if not observations:
         return None
