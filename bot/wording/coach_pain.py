@@ -1,0 +1,130 @@
+"""Pain in words for the coach: places, levels, what is left out. Never a condition."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bot.wording.tongue import Marked, Tongue
+from scheduler.catalogue.values import Demand, Direction
+from scheduler.pain.values import LeftOut, Level, Side, Site
+
+SITES = {
+    Site.NECK: "neck",
+    Site.SHOULDER_FRONT: "front of the shoulder",
+    Site.SHOULDER_TOP: "top of the shoulder",
+    Site.SHOULDER_BACK: "back of the shoulder",
+    Site.UPPER_ARM: "upper arm",
+    Site.ELBOW_OUTER: "outside of the elbow",
+    Site.ELBOW_INNER: "inside of the elbow",
+    Site.ELBOW_BACK: "back of the elbow",
+    Site.FOREARM: "forearm",
+    Site.WRIST: "wrist",
+    Site.HAND: "hand",
+    Site.CHEST_MUSCLE: "chest muscle",
+    Site.UPPER_BACK: "upper back",
+    Site.ELSEWHERE: "elsewhere",
+}
+MIDLINE = frozenset({Site.NECK, Site.UPPER_BACK, Site.ELSEWHERE})
+LEVELS = {
+    Level.NONE: "nothing",
+    Level.WATCH: "watched",
+    Level.EASE: "eased",
+    Level.REST: "rested",
+    Level.CLINICIAN: "see a clinician",
+    Level.EMERGENCY: "emergency",
+}
+DEMANDS = {
+    Demand.OVERHEAD: "overhead work",
+    Demand.WRIST_EXTENSION: "weight on a bent-back wrist",
+    Demand.GRIP: "gripping",
+    Demand.ELBOW_FLEXION: "bending the elbow under load",
+    Demand.ELBOW_EXTENSION: "straightening the elbow under load",
+    Demand.SHOULDER_EXTENSION: "the arm behind the body under load",
+    Demand.CROSS_BODY: "the arm across the body",
+    Demand.END_RANGE_ROTATION: "rotation at its end",
+    Demand.TRACTION: "hanging and heavy carrying",
+    Demand.IMPACT: "catching and landing on the hands",
+    Demand.INVERSION: "head-down positions",
+    Demand.NECK_LOAD: "load on the neck",
+}
+DIRECTIONS = {
+    Direction.VERTICAL_PUSH: "vertical push",
+    Direction.HORIZONTAL_PUSH: "horizontal push",
+    Direction.DOWNWARD_PUSH: "dips and supports",
+    Direction.VERTICAL_PULL: "vertical pull",
+    Direction.HORIZONTAL_PULL: "horizontal pull",
+    Direction.UPWARD_PULL: "shrugs and carries",
+}
+
+
+@dataclass(frozen=True)
+class PlaceFacts:
+    """One place that hurts or hurt: where, how it is ranked, the last score [0-10]."""
+
+    site: Site
+    side: Side
+    level: Level
+    score: float | None = None
+
+
+def level_word(tongue: Tongue, level: Level) -> str:
+    """Name a level in the coach's words."""
+    return tongue.say(LEVELS[level])
+
+
+def direction_word(tongue: Tongue, direction: Direction) -> str:
+    """Name a direction in plain words."""
+    return tongue.say(DIRECTIONS[direction])
+
+
+def place(tongue: Tongue, site: Site, side: Side) -> str:
+    """Name a place: ``left wrist``, ``neck``."""
+    name = tongue.say(SITES[site])
+    match side:
+        case Side.LEFT:
+            return tongue.say("left {place}", place=name)
+        case Side.RIGHT:
+            return tongue.say("right {place}", place=name)
+        case _ if site in MIDLINE:
+            return name
+        case _:
+            return tongue.say("both sides, {place}", place=name)
+
+
+def place_line(tongue: Tongue, facts: PlaceFacts) -> str:
+    """Write a place with its score and level: ``left wrist 4 of 10 · eased``."""
+    where = place(tongue, facts.site, facts.side)
+    level = level_word(tongue, facts.level)
+    if facts.score is None:
+        return tongue.say("{where} · {level}", where=where, level=level)
+    return tongue.say(
+        "{where} {score} of 10 · {level}",
+        where=where,
+        score=tongue.number(facts.score),
+        level=level,
+    )
+
+
+def left_out(tongue: Tongue, what: LeftOut) -> str:
+    """Write what is left out, arm by arm; empty when nothing is."""
+    if what.everything:
+        return tongue.say("all upper-body training")
+    demands = _by_name((tongue.say(DEMANDS[demand]), side) for demand, side in what.demands)
+    directions = _by_name((direction_word(tongue, one), side) for one, side in what.directions)
+    names = [_with_side(tongue, name, sides) for name, sides in (*demands, *directions)]
+    movements = (tongue.say("{name}", name=key.replace("_", " ")) for key in sorted(what.movements))
+    return ", ".join([*names, *movements])
+
+
+def _by_name(pairs: Iterable[tuple[str, Side]]) -> list[tuple[str, frozenset[Side]]]:
+    sides: dict[str, set[Side]] = {}
+    for name, side in pairs:
+        sides.setdefault(name, set()).add(side)
+    return [(name, frozenset(found)) for name, found in sorted(sides.items())]
+
+
+def _with_side(tongue: Tongue, name: str, sides: frozenset[Side]) -> str:
+    if sides == {Side.LEFT}:
+        return tongue.say("{what} (left)", what=Marked(name))
+    if sides == {Side.RIGHT}:
+        return tongue.say("{what} (right)", what=Marked(name))
+    return name

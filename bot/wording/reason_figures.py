@@ -1,0 +1,76 @@
+"""The figures of a reason as people read them: keys become words, shares become percent."""
+
+from collections.abc import Mapping
+from datetime import date
+
+from bot.wording import dates
+from bot.wording.tongue import Tongue
+from scheduler.reasons import Figure
+
+WORDS = {
+    "vertical_push": "overhead pushing",
+    "horizontal_push": "pushing forward",
+    "downward_push": "dips and supports",
+    "vertical_pull": "pulling from overhead",
+    "horizontal_pull": "rowing",
+    "upward_pull": "shrugs and carries",
+    "muscular_endurance": "muscular endurance",
+    "strength_endurance": "strength endurance",
+    "general_strength": "general strength",
+    "dynamic_fresh": "fresh, quick repetitions",
+    "repeated_effort": "repeated efforts on a clock",
+    "maximal_strength": "maximal strength",
+    "open": "work with a weight or band in the hand",
+    "closed": "work with the hand fixed",
+    "left": "left",
+    "right": "right",
+    "both": "both",
+}
+LEVEL_WORDS = ("nothing", "watched", "eased", "rested", "see a clinician", "emergency")
+SHARES = ("share", "share_of_sets", "weaker_for_stronger", "needed", "own_start", "share_least")
+SECONDS_AN_HOUR = 3600  # [s] definition
+
+
+def shown(tongue: Tongue, figures: Mapping[str, Figure]) -> dict[str, str]:
+    """Return every figure in words, with ``…_pct`` for shares and ``…_h`` for long spans."""
+    found = {name: _one(tongue, name, value) for name, value in figures.items()}
+    for name in SHARES:
+        value = figures.get(name)
+        if isinstance(value, int | float) and not isinstance(value, bool):
+            found[f"{name}_pct"] = f"{round(100 * value)}"
+    for name in ("wait_s", "late_s", "span_s"):
+        value = figures.get(name)
+        if isinstance(value, int | float) and not isinstance(value, bool):
+            found[name.removesuffix("_s") + "_span"] = span(tongue, seconds=value)
+    return found
+
+
+def span(tongue: Tongue, *, seconds: float) -> str:
+    """Write a span of time in minutes or hours."""
+    if seconds < 2 * SECONDS_AN_HOUR:
+        return tongue.say("{n} min", n=round(seconds / 60))
+    return tongue.say("{n} h", n=round(seconds / SECONDS_AN_HOUR))
+
+
+def word(tongue: Tongue, key: str) -> str:
+    """Write a key in words: a known one by the table, a movement's by its own words."""
+    return tongue.say(WORDS[key]) if key in WORDS else key.replace("_", " ")
+
+
+def _one(tongue: Tongue, name: str, value: Figure) -> str:
+    if isinstance(value, bool):
+        return tongue.say("yes") if value else tongue.say("no")
+    if name == "level" and isinstance(value, int) and 0 <= value < len(LEVEL_WORDS):
+        return tongue.say(LEVEL_WORDS[value])
+    if isinstance(value, int | float):
+        return tongue.number(value)
+    if name in {"on", "to", "local_date"} and (on := _date_in(value)):
+        return dates.day(tongue, on)
+    return ", ".join(word(tongue, part) for part in value.split(" ")) if value else ""
+
+
+def _date_in(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        return None

@@ -1,0 +1,316 @@
+"""One sentence for each reason about doses, sets, breaks, stages and the checklist, by its code."""
+
+from collections.abc import Mapping
+
+Sentences = Mapping[str, tuple[str, ...]]
+
+PERMISSIONS: Sentences = {
+    "permission.permitted": (
+        "Stage {stage} includes it.",
+        "The stage includes it.",
+    ),
+    "permission.arm_not_yet": (
+        "Bending the elbow under load comes after stage {stage}.",
+        "Bending the elbow under load comes at a later stage.",
+    ),
+    "permission.dynamic_not_yet": (
+        "Quick repetitions come after stage {stage}.",
+        "Quick repetitions come at a later stage.",
+    ),
+    "permission.dynamic_pull_not_yet": (
+        "Quick pulls come after {sets} × {reps} strict pull-ups without help.",
+        "Quick pulls come after strict pull-ups without help.",
+    ),
+    "permission.unstable_not_yet": (
+        "Rings and straps come after stage {stage}.",
+        "Rings and straps come at a later stage.",
+    ),
+    "permission.movement_not_yet": (
+        "This movement comes after stage {stage}.",
+        "This movement comes at a later stage.",
+    ),
+    "permission.upkeep": ("A few easy bent-arm sets keep up what is trained elsewhere.",),
+    "permission.overridden_by_coach": (
+        "The coach allowed it at stage {stage}.",
+        "The coach allowed it.",
+    ),
+    "permission.quality_of_accessory": ("Extra work stays light.",),
+    "permission.quality_of_stage": (
+        "This stage is for {quality}.",
+        "This is what the stage is for.",
+    ),
+    "permission.quality_of_unloaded_hold": ("A hold without extra weight trains endurance.",),
+    "permission.quality_of_fresh_dynamic": (
+        "Quick repetitions are done fresh for the first {fresh_weeks} weeks.",
+        "Quick repetitions are done fresh at first.",
+    ),
+    "permission.quality_of_rounds": (
+        "After {fresh_weeks} fresh weeks, quick repetitions come in rounds.",
+        "Quick repetitions now come in rounds.",
+    ),
+    "permission.quality_of_maximal_slot": (
+        "This is the week's one heaviest work in its direction.",
+    ),
+    "permission.quality_of_second_pair": ("The second pair is trained a little easier.",),
+}
+
+DOSES: Sentences = {
+    "dose.first_from_best": (
+        "First dose: {share_pct} % of a tested best of {best}.",
+        "First dose, taken from a tested best.",
+    ),
+    "dose.first_careful": (
+        "A careful first dose: {target} a set.",
+        "A careful first dose, as nothing was tested.",
+    ),
+    "dose.first_weeks_two_sets": (
+        "The first weeks keep to {sets} sets.",
+        "The first weeks keep to few sets.",
+    ),
+    "dose.new_quality": (
+        "The work changes from {was} to {quality}, so the dose starts at {target}.",
+        "The kind of work changes, so the dose starts anew.",
+    ),
+    "dose.new_quality_lighter": (
+        "The new kind of work starts with {load_kg} kg.",
+        "The new kind of work starts lighter.",
+    ),
+    "dose.step_in_time": (
+        "Every set at target with enough left: from {was} to {target} s.",
+        "Every set at target with enough left: longer.",
+    ),
+    "dose.step_in_reps": (
+        "Every set at target with enough left: from {was} to {target} reps.",
+        "Every set at target with enough left: more reps.",
+    ),
+    "dose.step_in_metres": (
+        "Every set at target with enough left: from {was} to {target} m.",
+        "Every set at target with enough left: farther.",
+    ),
+    "dose.step_in_load": (
+        "Two good sessions at the top: from {was_kg} to {load_kg} kg, and {target} a set.",
+        "Two good sessions at the top: the next weight.",
+    ),
+    "dose.step_in_big_load": (
+        "From {was_kg} to {load_kg} kg is a big step: one set fewer, {target} a set.",
+        "The next weight is a big step, so one set fewer.",
+    ),
+    "dose.step_in_band": (
+        "Two good sessions at the top: the next band, {target} a set.",
+        "Two good sessions at the top: the next band.",
+    ),
+    "dose.step_past_top": (
+        "The next weight is far off, so first from {was} to {target} a set.",
+        "The next weight is far off, so first more with this one.",
+    ),
+    "dose.step_in_rest": ("All rounds held up: the rest gets shorter.",),
+    "dose.step_by_estimate": (
+        "What was done so far says that {target} is within reach.",
+        "What was done so far says that more is within reach.",
+    ),
+    "dose.set_given_back": ("It went well, so one set comes back.",),
+    "dose.ready_for_harder": (
+        "Two good sessions at the top: time to try the {harder}.",
+        "Two good sessions at the top: time for a harder movement.",
+    ),
+    "dose.one_more_at_top": (
+        "{exposures} of {needed} good sessions at the top so far.",
+        "One more good session at the top first.",
+    ),
+    "dose.nothing_heavier": (
+        "There is nothing heavier to use, so it stays at {target}.",
+        "There is nothing heavier to use, so it stays.",
+    ),
+    "dose.same_no_answer": ("Without an answer on what was left, the dose stays.",),
+    "dose.same_not_at_target": (
+        "Not every set reached {target}, so the dose stays.",
+        "Not every set reached its target, so the dose stays.",
+    ),
+    "dose.same_little_left": (
+        "{left} left, {asked} were asked: the dose stays.",
+        "Less was left than asked, so the dose stays.",
+    ),
+    "dose.same_missed": (
+        "A set ended below {floor}, so the dose stays.",
+        "A set ended well below its target, so the dose stays.",
+    ),
+    "dose.same_pain": (
+        "What it loads hurts ({level}), so no step up now.",
+        "What it loads hurts, so no step up now.",
+    ),
+    "dose.same_pain_no_load": (
+        "What it loads hurts a little ({level}), so no more weight now.",
+        "What it loads hurts a little, so no more weight now.",
+    ),
+    "dose.same_after_gap": (
+        "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
+        "After days off the dose stays.",
+    ),
+    "dose.same_lighter_week": ("A lighter week: no step up.",),
+    "dose.ease_cut": (
+        "What it loads hurts, so it is cut to {sets} sets.",
+        "What it loads hurts, so the sets are cut.",
+    ),
+    "dose.down_after_misses": (
+        "Short in {misses} sessions running, so it goes down a little.",
+        "Short in sessions running, so it goes down a little.",
+    ),
+    "dose.down_nothing_left": (
+        "Nothing left in {exposures} sessions running, so it goes down a little.",
+        "Nothing left in sessions running, so it goes down a little.",
+    ),
+    "dose.try_easier": (
+        "Even {load_kg} kg is much here, so an easier movement comes first.",
+        "An easier movement comes first.",
+    ),
+    "dose.lighter_taken": (
+        "{was_kg} kg is not at hand, so the nearest lighter one is used.",
+        "The nearest lighter weight at hand is used.",
+    ),
+    "dose.load_no_longer_owned": (
+        "{was_kg} kg is no longer at hand, so it starts with what is.",
+        "The weight is no longer at hand, so it starts with what is.",
+    ),
+    "dose.no_owned_load": ("No weight for it is at hand.",),
+    "dose.more_sets_first": (
+        "From {was} to {sets} sets first, the rest stays.",
+        "More sets first, the rest stays.",
+    ),
+    "dose.pull_guard": ("The first pulling for reps is kept short, to keep soreness small.",),
+    "dose.sets_shared": (
+        "{share_pct} % of the sets, so {sets} now.",
+        "Fewer sets for now.",
+    ),
+}
+
+VOLUMES: Sentences = {
+    "volume.within_bounds": (
+        "{sets} sets a week fit the stage.",
+        "The week's sets fit the stage.",
+    ),
+    "volume.upper_bound": (
+        "{wanted} sets a week were wanted, {most} are the most at this stage.",
+        "The stage has an upper limit of weekly sets.",
+    ),
+    "volume.lower_bound": (
+        "{sets} sets a week, fewer than the usual {least}.",
+        "Fewer sets a week than usual.",
+    ),
+    "volume.limited_growth": (
+        "{last_ordinary} sets last time, so {most} are the most now.",
+        "The week's sets grow slowly.",
+    ),
+    "volume.cut_after_misses": (
+        "Many items were missed, so {sets} sets this week.",
+        "Many items were missed, so fewer sets this week.",
+    ),
+    "volume.lighter_by_count": (
+        "A lighter week, as every {every} weeks.",
+        "A lighter week, as planned from time to time.",
+    ),
+    "volume.lighter_by_signals": (
+        "A lighter week: {signals} signs of tiredness agree.",
+        "A lighter week: signs of tiredness agree.",
+    ),
+    "volume.missed_week_counts": ("A missed week counts as the lighter one.",),
+    "volume.not_lighter": ("An ordinary week.",),
+    "volume.lighter_cut": (
+        "A lighter week: from {was} to {sets} sets.",
+        "A lighter week: fewer sets.",
+    ),
+}
+
+GAPS: Sentences = {
+    "gap.as_planned": (
+        "{days} days since the last session: as planned.",
+        "{clear_h} hours without fever: as planned.",
+        "As planned.",
+    ),
+    "gap.no_step": (
+        "{days} days since the last session: the same doses, no step up.",
+        "After some days off: the same doses, no step up.",
+    ),
+    "gap.share_after_travel": (
+        "{days} days off: {share_pct} % of the sets this week.",
+        "After the days off: fewer sets this week.",
+    ),
+    "gap.share_careful": (
+        "{days} days off, so a careful return: {share_pct} % of the sets this week.",
+        "A careful return: fewer sets this week.",
+    ),
+    "gap.share_after_long": (
+        "A long break of {days} days: {share_pct} % of the sets this week.",
+        "After a long break: fewer sets this week.",
+    ),
+    "gap.return_done": (
+        "The return after {days} days off is done.",
+        "The return is done.",
+    ),
+    "gap.screen_again": (
+        "After {days} days off, the first questions and tests come again.",
+        "After so long, the first questions and tests come again.",
+    ),
+    "gap.fever_wait": (
+        "Nothing until {needed_h} hours without fever; {clear_h} so far.",
+        "Nothing until two days without fever.",
+    ),
+}
+
+GATES: Sentences = {
+    "gate.weeks": (
+        "{weeks} of {needed_weeks} weeks in the stage.",
+        "Weeks in the stage.",
+    ),
+    "gate.weeks_waived": (
+        "Stage held before, so no weeks are asked ({weeks} so far).",
+        "Stage held before, so no weeks are asked.",
+    ),
+    "gate.standard": (
+        "{key}: {sets} × {target} asked, best {best_set}, "
+        "shown on {days_shown} of {needed_days} days.",
+        "A standard of the stage.",
+    ),
+    "gate.standard_by_coach": (
+        "{key}: for the coach to decide on a clip.",
+        "A standard for the coach to decide on a clip.",
+    ),
+    "gate.equivalent": (
+        "With {load_kg} kg, {target} a set stands for it.",
+        "Another weight and number stand for it.",
+    ),
+    "gate.equivalent_out_of_range": (
+        "{key} cannot be converted to {load_kg} kg, so the coach decides.",
+        "It cannot be converted, so the coach decides.",
+    ),
+    "gate.adherence": (
+        "{sessions_done} of {sessions_sent} sessions in four weeks, {needed_sessions} asked.",
+        "Sessions kept in four weeks.",
+    ),
+    "gate.pain": (
+        "Highest pain in {days} days: {worst_pain} of 10, at most {most} asked.",
+        "Pain in the last two weeks.",
+    ),
+    "gate.sides": (
+        "{movement}: weaker side at {weaker_for_stronger_pct} % of the stronger, "
+        "{needed_pct} % asked.",
+        "The weaker side against the stronger.",
+    ),
+    "gate.sides_own_start": (
+        "{movement}: weaker side at {weaker_for_stronger_pct} %, "
+        "no worse than at the start ({own_start_pct} %).",
+        "The sides are no less even than at the start.",
+    ),
+    "gate.last_stage": (
+        "Stage {stage} is the last.",
+        "This is the last stage.",
+    ),
+    "gate.start_stage": (
+        "The tests show stage {stage} to begin with.",
+        "The tests show where to begin.",
+    ),
+    "gate.start_untested": ("Nothing was tested, so stage 1 to begin with.",),
+    "gate.try_standard": (
+        "{key} is likely within reach: worth a try.",
+        "A standard is likely within reach: worth a try.",
+    ),
+}
