@@ -59,5 +59,5 @@ def choose_accessory(
         movement=movement,
         arms=shelf.arms(movement, direction=movement.direction),
         quality=Quality.MUSCULAR_ENDURANCE,
-        sets=shelf.rulebook.weeks.accessory_sets.whole,
+        sets=max(1, int(shelf.rulebook.weeks.accessory_sets.whole * shelf.request.sets_share)),
     )

@@ -1,15 +1,15 @@
 """Choose the movement for one place of the week."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from scheduler.catalogue.values import Arm, Chain, Joint, Loading, Measure, Movement, Tempo
+from scheduler.catalogue.values import Arm, Chain, Movement, Tempo
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH, CP
-from scheduler.training.permissions import Slot as PlaceInStage
-from scheduler.training.permissions import quality_for
 from scheduler.training.rulebook import Rulebook
-from scheduler.training.values import Quality
-from scheduler.training.week_places import HARD, SPACED, Choice, Pick, Place
+from scheduler.training.week_places import Choice, Pick, Place
+from scheduler.training.week_qualities import quality_of
+from scheduler.training.week_ranking import best_of
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_values import BOTH_ARMS, MovementInUse, Relaxation, Relaxed
@@ -35,7 +35,7 @@ def choose_in_cell(place: Place, *, cell: Cell, shelf: Shelf, taken: Sequence[Pi
     offered = [
         movement
         for movement in shelf.in_cell(place.direction, *cell)
-        if _suits(movement, place=place, shelf=shelf)
+        if (movement.tempo is Tempo.DYNAMIC) is place.wants_dynamic
     ]
     fitting = [
         movement
@@ -46,7 +46,7 @@ def choose_in_cell(place: Place, *, cell: Cell, shelf: Shelf, taken: Sequence[Pi
         return Choice(pick=None)
     pinned = [movement for movement in fitting if movement.key in shelf.request.pinned]
     if pinned:
-        best = _best(pinned, place=place, shelf=shelf, taken=taken)
+        best = best_of(pinned, place=place, shelf=shelf, taken=taken)
         return Choice(pick=_pick(best, place=place, shelf=shelf, taken=taken))
     in_use = in_use_for(place, cell=cell, shelf=shelf)
     if in_use is None:
@@ -78,14 +78,6 @@ def _cells_in_order(place: Place) -> tuple[Cell, ...]:
     )
 
 
-def _suits(movement: Movement, *, place: Place, shelf: Shelf) -> bool:
-    """Tell whether a movement has the tempo of the place, and no bent arm where held back."""
-    if (movement.tempo is Tempo.DYNAMIC) is not place.wants_dynamic:
-        return False
-    held = shelf.request.stage_for(place.direction, movement.direction) < shelf.request.stage
-    return not (held and movement.arm is Arm.BENT)
-
-
 def _from_use(
     in_use: MovementInUse,
     *,
@@ -108,7 +100,8 @@ def _from_use(
         return _fresh(others, place=place, shelf=shelf, taken=taken)
     relaxations = _stayed_too_long(in_use, rulebook=shelf.rulebook)
     if shelf.is_eased(current, direction=place.direction) and not in_use.is_swapped:
-        return _eased(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
+        choice = _eased(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
+        return replace(choice, relaxations=relaxations)
     pick = _pick(current, place=place, shelf=shelf, taken=taken)
     return Choice(pick=pick, relaxations=relaxations)
 
@@ -159,22 +152,24 @@ def _instead_of(
             found = _swap(WeekReason.RESTED_TO_NEIGHBOUR, current, below, place=place, of=code)
             pick = _pick(below, place=place, shelf=shelf, taken=taken)
             return Choice(
-                pick=pick, reasons=(found,), relaxations=_stayed_too_long_in(in_use, shelf)
+                pick=pick,
+                reasons=(found,),
+                relaxations=_stayed_too_long(in_use, rulebook=shelf.rulebook),
             )
-    best = _best(fitting, place=place, shelf=shelf, taken=taken)
+    best = best_of(fitting, place=place, shelf=shelf, taken=taken)
     swap = _swap(WeekReason.OTHER_MOVEMENT, current, best, place=place, of=code)
     pick = _pick(best, place=place, shelf=shelf, taken=taken)
     if best.key in shelf.ladder_of(current):
-        return Choice(pick=pick, reasons=(swap,), relaxations=_stayed_too_long_in(in_use, shelf))
+        return Choice(
+            pick=pick,
+            reasons=(swap,),
+            relaxations=_stayed_too_long(in_use, rulebook=shelf.rulebook),
+        )
     return Choice(
         pick=pick,
         reasons=(swap,),
         relaxations=_changed_early(in_use, to=best, why=code, rulebook=shelf.rulebook),
     )
-
-
-def _stayed_too_long_in(in_use: MovementInUse, shelf: Shelf) -> tuple[Relaxation, ...]:
-    return _stayed_too_long(in_use, rulebook=shelf.rulebook)
 
 
 def _changed_early(
@@ -219,43 +214,8 @@ def _eased(
 def _fresh(
     fitting: Sequence[Movement], *, place: Place, shelf: Shelf, taken: Sequence[Pick]
 ) -> Choice:
-    best = _best(fitting, place=place, shelf=shelf, taken=taken)
+    best = best_of(fitting, place=place, shelf=shelf, taken=taken)
     return Choice(pick=_pick(best, place=place, shelf=shelf, taken=taken))
-
-
-def _best(
-    fitting: Sequence[Movement], *, place: Place, shelf: Shelf, taken: Sequence[Pick]
-) -> Movement:
-    """Return the movement that an attentive coach would take first (CP).
-
-    Not what an eased region bears; what a standard or an event asks for; not a second movement
-    that the grip ends on a beginner's day; not what the week has already; what belongs to this
-    stage rather than an earlier one; what was not trained lately; the lowest rung.
-    """
-    request = shelf.request
-    week = [pick.movement.key for pick in taken]
-    last_used = {
-        entry.movement_key: entry.last_used_on.toordinal()
-        for entry in sorted(request.history, key=lambda entry: entry.last_used_on)
-    }
-    is_grip_spent = request.stage <= shelf.rulebook.weeks.grip_spared_to_stage.value and any(
-        pick.place.on == place.on and pick.movement.limiting_joint is Joint.GRIP for pick in taken
-    )
-
-    def order(numbered: tuple[int, Movement]) -> tuple[float, ...]:
-        number, movement = numbered
-        return (
-            shelf.is_eased(movement, direction=place.direction),
-            is_grip_spent and movement.limiting_joint is Joint.GRIP,
-            movement.key not in request.wanted,
-            week.count(movement.key),
-            -movement.least_stage,
-            last_used.get(movement.key, 0),
-            len(shelf.easier_than(movement, direction=place.direction)),
-            number,
-        )
-
-    return min(enumerate(fitting), key=order)[1]
 
 
 def _pick(movement: Movement, *, place: Place, shelf: Shelf, taken: Sequence[Pick]) -> Pick:
@@ -265,51 +225,6 @@ def _pick(movement: Movement, *, place: Place, shelf: Shelf, taken: Sequence[Pic
         arms=shelf.arms(movement, direction=place.direction),
         quality=quality_of(movement, place=place, shelf=shelf, taken=taken),
     )
-
-
-def quality_of(movement: Movement, *, place: Place, shelf: Shelf, taken: Sequence[Pick]) -> Quality:
-    """Return what a movement trains in its place.
-
-    In the stage where general strength begins, a movement whose load cannot be stepped (a
-    push-up, a row under a bar) is trained for strength endurance: it gets harder by repetitions
-    first (CH). Pulls without a free day to the next hard pulling, and a direction without one
-    to its next maximal or repeated effort, take the hardest quality below.
-    """
-    request, rulebook = shelf.request, shelf.rulebook
-    stage = request.stage_for(place.direction, movement.direction)
-    gains_by_reps = (
-        stage == rulebook.quality(Quality.GENERAL_STRENGTH).from_stage.whole
-        and movement.loading is Loading.NONE
-        and movement.measure is Measure.REPS
-    )
-    own = {place.direction, movement.direction}
-    same = [pick for pick in taken if pick.directions & own]
-    is_maximal_taken = any(pick.quality is Quality.MAXIMAL_STRENGTH for pick in same)
-    in_stage = PlaceInStage(
-        stage=stage,
-        weeks_in_stage=request.stage_week - 1,
-        is_first_pair=place.pair == 1 and not place.is_light and not gains_by_reps,
-        is_maximal_taken=is_maximal_taken or _has_hard_neighbour(place, same, shelf=shelf),
-    )
-    quality = quality_for(movement, slot=in_stage, rulebook=rulebook).value
-    if quality in HARD and not place.may_be_hard:
-        return hardest_easy_quality(stage=stage, rulebook=rulebook)
-    return quality
-
-
-def hardest_easy_quality(*, stage: int, rulebook: Rulebook) -> Quality:
-    """Return the hardest quality that a stage permits and that needs no free day around it."""
-    permitted = rulebook.stage(stage).qualities
-    if Quality.STRENGTH_ENDURANCE in permitted:
-        return Quality.STRENGTH_ENDURANCE
-    return Quality.MUSCULAR_ENDURANCE
-
-
-def _has_hard_neighbour(place: Place, same: Sequence[Pick], *, shelf: Shelf) -> bool:
-    gap = shelf.rulebook.weeks.free_days_between_hard.whole
-    days = [pick.place.on for pick in same if pick.quality in SPACED]
-    days += [hard.on for hard in shelf.request.hard_days if place.direction in hard.directions]
-    return any(abs((place.on - day).days) <= gap for day in days)
 
 
 def _with_cell_reason(choice: Choice, *, place: Place, cell: Cell) -> Choice:

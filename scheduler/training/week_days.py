@@ -115,7 +115,8 @@ def _single_positions(dates: Sequence[date]) -> frozenset[int]:
         return close, -(full[-1] - full[0]).days, singles
 
     choices: list[tuple[int, ...]] = list(combinations(range(len(dates)), count))
-    return frozenset(min(choices, key=crowding))
+    roomiest = min(choices, key=crowding)
+    return frozenset(roomiest)
 
 
 def _pairs_of(letter: DayLetter, *, request: WeekRequest, rules: WeekRules) -> tuple[PairPlan, ...]:

@@ -32,11 +32,14 @@ def fit_day(day: Day, *, shelf: Shelf) -> tuple[Day, tuple[Reason, ...]]:
     """Shrink a day until it fits the minutes, in the order in which a coach would (CP).
 
     The accessory's second set; sets of the longer pair down to two; the accessory; a lighter
-    quality with shorter rests; sets down to one; the second pair; the day.
+    quality with shorter rests; sets down to one; the second pair; the day. A short session keeps
+    its one pair whole and gives up the accessory first.
     """
+    is_short = shelf.request.session_min < shelf.rulebook.weeks.short_session_under_min.value
+    shrinks = (ACCESSORY_FIRST, *SHRINKS) if is_short else SHRINKS
     codes: list[WeekReason] = []
     while day and minutes_of(day, shelf=shelf) > shelf.request.session_min:
-        for code, shrink in SHRINKS:
+        for code, shrink in shrinks:
             smaller = shrink(day)
             if smaller != day:
                 day = smaller
@@ -104,6 +107,9 @@ SHRINKS: tuple[tuple[WeekReason, Callable[[Day], Day]], ...] = (
     (WeekReason.FEWER_SETS_FOR_MINUTES, _fewer_sets_above(1)),
     (WeekReason.NO_ROOM_IN_MINUTES, _without_last_pair),
 )
+
+
+ACCESSORY_FIRST = (WeekReason.NO_ACCESSORY_FOR_MINUTES, _without_accessory)
 
 
 def keep_balance(

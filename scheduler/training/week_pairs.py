@@ -8,6 +8,7 @@ from itertools import combinations, pairwise
 from scheduler.catalogue.values import Arm, Chain, Direction
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH, CP
+from scheduler.training.values import Quality
 from scheduler.training.week_choice import choose, choose_in_cell
 from scheduler.training.week_days import PUSH_ORDER, DayPlan, PairPlan
 from scheduler.training.week_places import HARD, SPACED, Choice, Pick, Place
@@ -132,14 +133,19 @@ def _places(
 
 
 def _is_dynamic_turn(pair: PairPlan, *, shelf: Shelf) -> bool:
-    """Tell whether a first pair trains dynamically this week: every second week of its direction.
+    """Tell whether a first pair trains dynamically this week.
 
-    The weeks between keep the same direction's strength in the first pair (CH).
+    In the fresh weeks of the stage always; then rounds every second week of a direction, and the
+    same direction's strength in the weeks between (CH).
     """
-    request = shelf.request
-    is_permitted = shelf.rulebook.stage(request.stage_for(pair.push)).has_dynamic
-    is_turn = (request.stage_week + PUSH_ORDER.index(pair.push)) % 2 == 1
-    return is_permitted and is_turn and pair.number == 1 and not pair.is_light
+    request, rulebook = shelf.request, shelf.rulebook
+    stage = request.stage_for(pair.push)
+    if not rulebook.stage(stage).has_dynamic or pair.number != 1 or pair.is_light:
+        return False
+    first_stage = rulebook.quality(Quality.DYNAMIC_FRESH).from_stage.whole
+    fresh_weeks = rulebook.stages.extras.fresh_weeks_of_dynamic.whole
+    is_fresh = stage == first_stage and request.stage_week <= fresh_weeks
+    return is_fresh or (request.stage_week + PUSH_ORDER.index(pair.push)) % 2 == 1
 
 
 def _choose_dynamic(
