@@ -1,0 +1,148 @@
+"""The ticker strikes at the start and at each interval, one at a time, whatever a tick does.
+
+Intervals are CHOSEN short; the bounds are wide, for a busy machine.
+"""
+
+import asyncio
+import logging
+import time
+from datetime import timedelta
+
+from scheduler.calendar.clocks import SimulatedClock
+from scheduler.clock import MINUTE, Ticker
+from tests.calendar.people import utc
+
+NOW = utc("2026-06-01 07:00")
+SHORT = timedelta(milliseconds=20)
+
+
+async def until(condition):
+    """Wait for something to become true; a wait of five seconds is a failure."""
+    async with asyncio.timeout(5):
+        while not condition():  # noqa: ASYNC110 (what is waited for has no event of its own)
+            await asyncio.sleep(0.002)
+
+
+def test_it_strikes_at_the_start_and_reads_the_given_clock():
+    async def play():
+        seen = []
+        ticker = Ticker(seen.append, clock=SimulatedClock(NOW))
+        ticker.start()
+        await until(lambda: seen)
+        ticker.stop()
+        assert seen == [NOW]  # one at the start; the next would be a minute later
+
+    assert timedelta(minutes=1) == MINUTE
+    asyncio.run(play())
+
+
+def test_it_strikes_at_each_interval_until_stopped():
+    async def play():
+        seen, loop = [], asyncio.get_running_loop()
+        ticker = Ticker(lambda _: seen.append(loop.time()), clock=SimulatedClock(NOW), every=SHORT)
+        ticker.start()
+        await until(lambda: len(seen) >= 5)
+        ticker.stop()
+        count = len(seen)
+        # DERIVED: the fifth strike is four intervals after the first, less one turn of slack
+        assert seen[4] - seen[0] >= 4 * 0.02 - 0.015
+        await asyncio.sleep(0.06)
+        assert len(seen) == count
+
+    asyncio.run(play())
+
+
+def test_a_failing_tick_is_logged_without_its_words_and_the_next_one_comes(caplog):
+    async def play():
+        seen = []
+
+        def tick(now):
+            seen.append(now)
+            if len(seen) == 1:
+                raise RuntimeError("my wrist hurts, says Ana")
+
+        ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
+        ticker.start()
+        await until(lambda: len(seen) >= 3)
+        ticker.stop()
+
+    with caplog.at_level(logging.WARNING):
+        asyncio.run(play())
+    assert "RuntimeError" in caplog.text
+    assert "wrist" not in caplog.text
+
+
+def test_a_failing_tick_can_be_heard_of():
+    async def play():
+        heard = []
+
+        async def tick(_):
+            raise KeyError("x")
+
+        ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT, on_fault=heard.append)
+        ticker.start()
+        await until(lambda: len(heard) >= 2)
+        ticker.stop()
+        assert {type(fault) for fault in heard} == {KeyError}
+
+    asyncio.run(play())
+
+
+def test_slow_ticks_do_not_pile_up():
+    async def play():
+        running, most, begun = 0, 0, 0
+
+        async def tick(_):
+            nonlocal running, most, begun
+            running, begun = running + 1, begun + 1
+            most = max(most, running)
+            await asyncio.sleep(0.07)  # CHOSEN: more than three intervals
+            running -= 1
+
+        ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
+        ticker.start()
+        await asyncio.sleep(0.2)
+        ticker.stop()
+        # DERIVED: 0.2 s hold at most three ticks of 0.07 s, where ten intervals passed
+        assert (most, begun <= 3) == (1, True)
+        await until(lambda: running == 0)
+
+    asyncio.run(play())
+
+
+def test_missed_strikes_come_as_one():
+    async def play():
+        seen = []
+
+        def tick(now):
+            seen.append(now)
+            if len(seen) == 1:
+                time.sleep(0.1)  # CHOSEN: five intervals with the loop standing still
+
+        ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
+        ticker.start()
+        await until(lambda: len(seen) >= 2)
+        await asyncio.sleep(0)
+        assert len(seen) == 2  # not five more at once
+        ticker.stop()
+
+    asyncio.run(play())
+
+
+def test_a_tick_that_has_begun_comes_to_its_end_after_the_stop():
+    async def play():
+        begun, ended = asyncio.Event(), asyncio.Event()
+
+        async def tick(_):
+            begun.set()
+            await asyncio.sleep(0.03)
+            ended.set()
+
+        ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
+        ticker.start()
+        await begun.wait()
+        ticker.stop()
+        async with asyncio.timeout(5):
+            await ended.wait()
+
+    asyncio.run(play())
