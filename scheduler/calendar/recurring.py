@@ -50,7 +50,8 @@ def recurring_dues(
     ISO week, of a daily one its date: neither moves with a zone or an hour.
     """
     when = round_of(kind, timing)
-    first = max(min(since_utc, until_utc - LONGEST_USEFUL), timing.joined_at_utc)
+    look_back = 2 * DAY if when.weekday is None else LONGEST_USEFUL
+    first = max(min(since_utc, until_utc - look_back), timing.joined_at_utc)
     last_date = local_date_of(until_utc, timing.zone)
     for local_date in _dates(local_date_of(first, timing.zone) - DAY, last_date, when.weekday):
         due = _due_on(local_date, kind, when, person_id, timing)

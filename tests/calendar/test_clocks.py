@@ -5,6 +5,8 @@ import time as real_time
 from datetime import datetime, timedelta
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from scheduler.calendar.clocks import ScaledClock, SimulatedClock, SystemClock, strike
 from tests.calendar.people import utc
@@ -169,12 +171,16 @@ def test_strikes_come_at_once_and_at_each_interval_and_do_not_pile_up():
 def test_a_scaled_clock_reads_the_same_after_a_restart():
     async def play():
         real = SimulatedClock(utc("2030-01-01 00:00"))
-        origins = {"real_origin": real.now(), "origin": START, "rate": 600.0}
-        first = ScaledClock(real, **origins)
-        await real.advance_to(real.now() + timedelta(seconds=6))
+        origin = real.now()
+
+        def process():
+            return ScaledClock(real, real_origin=origin, origin=START, rate=600.0)
+
+        first = process()
+        await real.advance_to(origin + timedelta(seconds=6))
         # DERIVED: 6 s at 600 times is one hour
         assert first.now() == START + timedelta(hours=1)
-        assert ScaledClock(real, **origins).now() == first.now()
+        assert process().now() == first.now()
 
     asyncio.run(play())
 
@@ -195,6 +201,29 @@ def test_nobody_wakes_before_their_scaled_time():
         assert task.done()
         assert clock.now() >= target
         assert await waiting is False
+
+    asyncio.run(play())
+
+
+@settings(max_examples=100, deadline=None)
+@given(
+    rate=st.floats(min_value=0.5, max_value=20000),
+    ahead_us=st.integers(min_value=1, max_value=10**12),
+)
+def test_whatever_the_rate_who_is_woken_reads_at_least_the_instant_asked_for(rate, ahead_us):
+    async def play():
+        real = SimulatedClock(utc("2030-01-01 00:00"))
+        clock = ScaledClock(real, real_origin=real.now(), origin=START, rate=rate)
+        target = START + timedelta(microseconds=ahead_us)
+        task = asyncio.create_task(clock.sleep_until(target))
+        await asyncio.sleep(0)
+        woken = real.next_wake()
+        assert woken is not None
+        await real.advance_to(woken)
+        assert task.done()
+        assert clock.now() >= target
+        # DERIVED: at most two real microseconds too late, in scaled time
+        assert clock.now() - target <= timedelta(microseconds=2 * rate + 2)
 
     asyncio.run(play())
 

@@ -13,7 +13,6 @@ from scheduler.calendar.values import (
     Owed,
     PlannedSession,
     Silence,
-    Timing,
 )
 from tests.calendar.people import rounds, timing, utc
 
@@ -85,8 +84,9 @@ def test_a_digest_moved_to_a_day_that_is_past_is_not_lost():
     assert due.subject == "5:2026-W23"
 
 
-def test_a_new_coach_is_owed_no_digest_of_before():
-    hours = Timing(zone="UTC", joined_at_utc=utc("2026-06-03 12:00"))
+@pytest.mark.parametrize("joined", ["2026-06-01 12:00", "2026-06-03 12:00"])
+def test_a_new_coach_is_owed_no_digest_of_before(joined):
+    hours = timing("UTC", joined_at_utc=utc(joined))
     assert found(DIGEST, hours, "2026-06-01 00:00", "2026-06-03 12:01") == ()
     (due,) = found(DIGEST, hours, "2026-06-08 06:59", "2026-06-08 07:00")
     assert due.subject == "5:2026-W24"

@@ -88,7 +88,7 @@ def test_one_reminder_in_the_evening_for_who_had_time_and_said_nothing(
 @lru_cache(maxsize=1)
 def distinct_zones(year: int) -> list[str]:
     """One zone of each group that changes its clocks in the same way in a year."""
-    groups = {}
+    groups: dict[tuple[timedelta | None, ...], str] = {}
     for name in sorted(zone_names() - {"Factory"}):
         zone = zone_named(name)
         first = datetime(year, 1, 1, tzinfo=UTC)
@@ -96,8 +96,8 @@ def distinct_zones(year: int) -> list[str]:
             (first + timedelta(hours=12 * n)).astimezone(zone).utcoffset() for n in range(730)
         )
         if len(set(offsets)) > 1:
-            groups.setdefault(offsets, (name, offsets))
-    return [name for name, _ in groups.values()]
+            groups.setdefault(offsets, name)
+    return list(groups.values())
 
 
 @cache
@@ -150,7 +150,8 @@ def test_a_traveller_gets_each_session_once_whatever_the_zone_and_hour_become(tr
     trips = sorted(trips)
     hours = timing("Europe/Berlin")
     start = utc("2026-02-27 00:00")
-    handled, seen = set(), Counter()
+    handled: set[tuple[str, str]] = set()
+    seen: Counter[str] = Counter()
     for hour in range(16 * 24):
         for _, zone, at in (trip for trip in trips if trip[0] == hour):
             hours = timing(zone, session_at=time(at))

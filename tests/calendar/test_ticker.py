@@ -6,7 +6,7 @@ Intervals are CHOSEN short; the bounds are wide, for a busy machine.
 import asyncio
 import logging
 import time
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from scheduler.calendar.clocks import SimulatedClock
 from scheduler.clock import MINUTE, Ticker
@@ -25,7 +25,7 @@ async def until(condition):
 
 def test_it_strikes_at_the_start_and_reads_the_given_clock():
     async def play():
-        seen = []
+        seen: list[datetime] = []
         ticker = Ticker(seen.append, clock=SimulatedClock(NOW))
         ticker.start()
         await until(lambda: seen)
@@ -44,8 +44,8 @@ def test_it_strikes_at_each_interval_until_stopped():
         await until(lambda: len(seen) >= 5)
         ticker.stop()
         count = len(seen)
-        # DERIVED: the fifth strike is four intervals after the first, less one turn of slack
-        assert seen[4] - seen[0] >= 4 * 0.02 - 0.015
+        # DERIVED: the fifth strike is four intervals after the first, with half of it as slack
+        assert seen[4] - seen[0] >= 4 * 0.02 / 2
         await asyncio.sleep(0.06)
         assert len(seen) == count
 
@@ -54,7 +54,7 @@ def test_it_strikes_at_each_interval_until_stopped():
 
 def test_a_failing_tick_is_logged_without_its_words_and_the_next_one_comes(caplog):
     async def play():
-        seen = []
+        seen: list[datetime] = []
 
         def tick(now):
             seen.append(now)
@@ -74,7 +74,7 @@ def test_a_failing_tick_is_logged_without_its_words_and_the_next_one_comes(caplo
 
 def test_a_failing_tick_can_be_heard_of():
     async def play():
-        heard = []
+        heard: list[Exception] = []
 
         async def tick(_):
             raise KeyError("x")
@@ -101,10 +101,13 @@ def test_slow_ticks_do_not_pile_up():
 
         ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
         ticker.start()
+        began_at = asyncio.get_running_loop().time()
         await asyncio.sleep(0.2)
+        took_s = asyncio.get_running_loop().time() - began_at
         ticker.stop()
-        # DERIVED: 0.2 s hold at most three ticks of 0.07 s, where ten intervals passed
-        assert (most, begun <= 3) == (1, True)
+        assert most == 1
+        # DERIVED: so long a time holds that many ticks of 0.07 s; ten intervals passed in it
+        assert 2 <= begun <= took_s / 0.07 + 1
         await until(lambda: running == 0)
 
     asyncio.run(play())
@@ -112,18 +115,32 @@ def test_slow_ticks_do_not_pile_up():
 
 def test_missed_strikes_come_as_one():
     async def play():
-        seen = []
+        loop = asyncio.get_running_loop()
+        seen: list[float] = []
 
-        def tick(now):
-            seen.append(now)
+        def tick(_):
+            seen.append(loop.time())
             if len(seen) == 1:
                 time.sleep(0.1)  # CHOSEN: five intervals with the loop standing still
 
         ticker = Ticker(tick, clock=SimulatedClock(NOW), every=SHORT)
         ticker.start()
-        await until(lambda: len(seen) >= 2)
-        await asyncio.sleep(0)
-        assert len(seen) == 2  # not five more at once
+        await until(lambda: len(seen) >= 4)
+        ticker.stop()
+        # DERIVED: two ticks after the missed ones are an interval later, not in the same turn
+        assert seen[3] - seen[1] > 0.02 / 4
+
+    asyncio.run(play())
+
+
+def test_a_strike_that_comes_late_is_not_dropped():
+    async def play():
+        seen: list[datetime] = []
+        ticker = Ticker(seen.append, clock=SimulatedClock(NOW))
+        ticker.start()
+        # PUBLISHED by the library's manual: a job late by more than 1 s is dropped by default
+        time.sleep(1.1)  # noqa: ASYNC251 (the loop is blocked on purpose)
+        await until(lambda: seen)
         ticker.stop()
 
     asyncio.run(play())

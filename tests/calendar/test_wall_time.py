@@ -112,14 +112,19 @@ use_packaged_zones()
 ZONES = st.sampled_from(sorted(zone_names() - {"Factory"})).map(zone_named)
 
 
+def offset_at(instant: datetime, zone: ZoneInfo) -> timedelta:
+    """How far the wall is ahead of UTC, by subtraction."""
+    return instant.astimezone(zone).replace(tzinfo=None) - instant.replace(tzinfo=None)
+
+
 def scanned(on: date, at: time, zone: ZoneInfo) -> datetime:
     """Derive the instant from UTC to wall alone, minute by minute, with no rule of folds."""
     wall = datetime.combine(on, at)
     start = wall.replace(tzinfo=UTC) - timedelta(hours=40)
-    offsets = {}  # offset -> first instant at which it was seen
+    offsets: set[timedelta] = set()
     for minute in range(0, 80 * 60, 15):
         instant = start + timedelta(minutes=minute)
-        offsets.setdefault(instant.astimezone(zone).utcoffset(), instant)
+        offsets.add(offset_at(instant, zone))
     read_back = [
         instant
         for offset in offsets
@@ -131,7 +136,7 @@ def scanned(on: date, at: time, zone: ZoneInfo) -> datetime:
     before = start
     while before.astimezone(zone).replace(tzinfo=None) < wall:
         before += timedelta(minutes=1)
-    offset_before = (before - timedelta(minutes=1)).astimezone(zone).utcoffset()
+    offset_before = offset_at(before - timedelta(minutes=1), zone)
     return (wall - offset_before).replace(tzinfo=UTC)
 
 
