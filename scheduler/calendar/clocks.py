@@ -1,14 +1,13 @@
-"""The clock as everybody knows it: the machine's own, and clocks whose time is made."""
+"""The clock as everybody knows it: a protocol, and clocks whose time is made."""
 
 import asyncio
 import heapq
 from collections.abc import Awaitable, Callable
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from itertools import count
 from typing import Any, Protocol
 
 TURNS = 25  # [loop turns] ch: for whoever was woken to get on with it
-LONGEST_SLEEP_S = 60.0  # [s] ch: then the time is read again, in case the machine's clock was set
 
 
 class Clock(Protocol):
@@ -50,32 +49,6 @@ async def event_or(sleeper: "asyncio.Future[None]", event: asyncio.Event) -> boo
     finally:
         sleeper.cancel()
         waker.cancel()
-
-
-class SystemClock:
-    """The machine's own clock."""
-
-    def now(self) -> datetime:
-        """Return the instant, aware, in UTC."""
-        return datetime.now(UTC)
-
-    async def sleep(self, seconds: float) -> None:
-        """Wait so many seconds."""
-        await asyncio.sleep(seconds)
-
-    async def sleep_until(self, instant: datetime) -> None:
-        """Wait until an instant, also when the machine's clock is set meanwhile."""
-        left_s = (aware(instant) - self.now()).total_seconds()
-        await asyncio.sleep(0)
-        while left_s > 0:
-            await asyncio.sleep(min(left_s, LONGEST_SLEEP_S))
-            left_s = (instant - self.now()).total_seconds()
-
-    async def wait(self, event: asyncio.Event, until: datetime | None) -> bool:
-        """Wait for an event, at most until an instant; True when it was the event."""
-        if until is None:
-            return await event.wait()
-        return await event_or(asyncio.ensure_future(self.sleep_until(until)), event)
 
 
 class SimulatedClock:

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from pydantic import AwareDatetime, BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
-from scheduler.calendar.wall_time import zone_named
+from scheduler.calendar.zones import zone_named
 
 NOON = time(12, 0)  # [wall time] ch: end of a morning
 

@@ -4,7 +4,7 @@ import zoneinfo
 
 import pytest
 
-from scheduler.calendar.wall_time import use_packaged_zones
+from scheduler.calendar.zones import use_packaged_zones
 
 
 @pytest.fixture(autouse=True)

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from scheduler.calendar.alert_telling import first_telling_at, next_telling_at
 from scheduler.calendar.calendar_reasons import CalendarReason
 from scheduler.calendar.waking_hours import after_waking, is_awake, next_waking
-from scheduler.calendar.wall_time import zone_names
+from scheduler.calendar.zones import zone_names
 from scheduler.pain.values import Urgency
 from tests.calendar.people import timing, utc
 

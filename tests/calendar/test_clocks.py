@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from scheduler.calendar.clocks import ScaledClock, SimulatedClock, SystemClock, strike
+from scheduler.calendar.clocks import ScaledClock, SimulatedClock, strike
+from scheduler.clock import SystemClock
 from tests.calendar.people import utc
 
 START = utc("2026-06-01 07:00")

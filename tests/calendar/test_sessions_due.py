@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from scheduler.calendar.due import due_for
 from scheduler.calendar.values import DueKind, Owed, PlannedSession
-from scheduler.calendar.wall_time import zone_named, zone_names
+from scheduler.calendar.zones import zone_named, zone_names
 from tests.calendar.people import daily_sessions, rounds, timing, utc
 
 

@@ -16,11 +16,9 @@ from scheduler.calendar.wall_time import (
     has_date,
     local_date_of,
     local_time_of,
-    use_packaged_zones,
     wall_time_kind,
-    zone_named,
-    zone_names,
 )
+from scheduler.calendar.zones import use_packaged_zones, zone_named, zone_names
 from tests.calendar.people import utc
 
 ONCE, TWICE, SKIPPED = WallTimeKind.ONCE, WallTimeKind.TWICE, WallTimeKind.SKIPPED

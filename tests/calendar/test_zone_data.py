@@ -5,7 +5,7 @@ from importlib import metadata, resources
 
 import pytest
 
-from scheduler.calendar.wall_time import (
+from scheduler.calendar.zones import (
     UnknownZoneError,
     ZoneDataError,
     check_zone_data,
