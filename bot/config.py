@@ -1,7 +1,6 @@
 """What the person who runs the bot must or may say, from the environment or a private file."""
 
 import stat
-from datetime import time
 from pathlib import Path
 
 from pydantic import SecretStr, ValidationError
@@ -27,8 +26,6 @@ class Settings(BaseSettings):
     database: SecretStr = SecretStr("sqlite:///holdwell.sqlite3")
     api_url: str | None = None
     poll_s: int = 25
-    default_session_at: time = time(7, 0)
-    heartbeat_file: Path | None = None
 
     @property
     def database_url(self) -> str:

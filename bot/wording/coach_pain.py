@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bot.wording.tongue import Marked, Tongue
-from scheduler.catalogue.values import Demand, Direction
-from scheduler.pain.values import LeftOut, Level, Side, Site
+from scheduler.catalogue.values import Demand, Direction, Measure
+from scheduler.pain.values import MIDLINE, LeftOut, Level, Side, Site
 
 SITES = {
     Site.NECK: "neck",
@@ -23,7 +23,6 @@ SITES = {
     Site.UPPER_BACK: "upper back",
     Site.ELSEWHERE: "elsewhere",
 }
-MIDLINE = frozenset({Site.NECK, Site.UPPER_BACK, Site.ELSEWHERE})
 LEVELS = {
     Level.NONE: "nothing",
     Level.WATCH: "watched",
@@ -45,6 +44,12 @@ DEMANDS = {
     Demand.IMPACT: "catching and landing on the hands",
     Demand.INVERSION: "head-down positions",
     Demand.NECK_LOAD: "load on the neck",
+}
+MEASURES = {
+    Measure.HOLD_S: "holds",
+    Measure.REPS: "repetitions",
+    Measure.CARRY_M: "carries",
+    Measure.CARRY_S: "carries",
 }
 DIRECTIONS = {
     Direction.VERTICAL_PUSH: "vertical push",
@@ -110,7 +115,9 @@ def left_out(tongue: Tongue, what: LeftOut) -> str:
         return tongue.say("all upper-body training")
     demands = _by_name((tongue.say(DEMANDS[demand]), side) for demand, side in what.demands)
     directions = _by_name((direction_word(tongue, one), side) for one, side in what.directions)
-    names = [_with_side(tongue, name, sides) for name, sides in (*demands, *directions)]
+    measures = _by_name((tongue.say(MEASURES[one]), side) for one, side in what.measures)
+    found = (*demands, *directions, *measures)
+    names = [_with_side(tongue, name, sides) for name, sides in found]
     movements = (tongue.say("{name}", name=key.replace("_", " ")) for key in sorted(what.movements))
     return ", ".join([*names, *movements])
 

@@ -46,3 +46,19 @@ def paged(
 def pages_of(lines: Sequence[str], *, lines_most: int = PAGE_LINES) -> tuple[str, ...]:
     """Join lines into as few messages as the platform's limit allows."""
     return tuple("\n".join(page) for page in paged(lines, text_of=str, lines_most=lines_most))
+
+
+def pieces_of(text: str, *, most: int) -> tuple[str, ...]:
+    """Cut a person's own text into pieces of at most ``most`` [UTF-16 units], at spaces.
+
+    Nothing but the space at a cut is lost; a word longer than a piece is cut inside.
+    """
+    pieces: list[str] = []
+    rest = text.strip()
+    while utf16_units(rest) > most:
+        head = rest.encode("utf-16-le")[: 2 * most].decode("utf-16-le", errors="ignore")
+        cut = max(head.rfind("\n"), head.rfind(" "))
+        head = head[:cut] if cut > 0 else head
+        pieces.append(head.rstrip())
+        rest = rest[len(head) :].strip()
+    return (*pieces, rest)

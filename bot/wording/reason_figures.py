@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import date
 
 from bot.wording import dates
+from bot.wording.flag_words import flag_word
 from bot.wording.tongue import Tongue
 from scheduler.reasons import Figure
 
@@ -64,6 +65,8 @@ def _one(tongue: Tongue, name: str, value: Figure) -> str:
         return tongue.say(LEVEL_WORDS[value])
     if isinstance(value, int | float):
         return tongue.number(value)
+    if name == "flag":
+        return flag_word(tongue, value)
     if name in {"on", "to", "local_date"} and (on := _date_in(value)):
         return dates.day(tongue, on)
     return ", ".join(word(tongue, part) for part in value.split(" ")) if value else ""

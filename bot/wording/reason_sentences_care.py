@@ -33,3 +33,75 @@ CALENDAR: Mapping[str, tuple[str, ...]] = {
     ),
     "calendar.told_again_when_awake": ("Not answered, so told again in waking hours.",),
 }
+
+PAIN: Mapping[str, tuple[str, ...]] = {
+    "pain.no_pain": ("No pain was reported.",),
+    "pain.plain_soreness": ("Plain muscle soreness, no pain.",),
+    "pain.words_only": ("Pain was mentioned without a number, so it is watched.",),
+    "pain.score_band": (
+        "Pain {score} of 10.",
+        "The number that was reported.",
+    ),
+    "pain.rise": (
+        "It rose from {earlier} to {score} of 10 within {days} days.",
+        "It rose from {before} to {score} of 10 within a week.",
+        "It rose within a week.",
+    ),
+    "pain.recurring_in_sessions": (
+        "The same place hurt in {sessions} of the last {of_sessions} sessions.",
+        "The same place hurt in several of the last sessions.",
+    ),
+    "pain.ease_without_fall": (
+        "Three sessions with less work brought no fall in pain.",
+    ),
+    "pain.unsettled_morning": (
+        "Next morning {score} of 10, not back to {before}.",
+        "It had not settled by the next morning.",
+    ),
+    "pain.second_unsettled_morning": (
+        "Unsettled on {mornings} mornings, now {score} of 10.",
+        "It had not settled on a second morning.",
+    ),
+    "pain.sudden_sharp": ("It came suddenly and sharply.",),
+    "pain.stopped_a_set": ("It stopped a set.",),
+    "pain.disturbs_everyday_use": ("It disturbs everyday use.",),
+    "pain.rested_by_coach": ("The coach rested it.",),
+    "pain.rest_not_falling": (
+        "No fall in {days} days of rest.",
+        "No fall in two weeks of rest.",
+    ),
+    "pain.keeps_coming_back": (
+        "It came back in {weeks} of 6 weeks.",
+        "It keeps coming back.",
+    ),
+    "pain.red_flag": (
+        "Reported: {flag}.",
+        "A sign that a person must look at.",
+    ),
+    "pain.settled": (
+        "Settled: {score} of 10, as before the session.",
+        "It has settled.",
+    ),
+    "pain.may_clear": ("It may be cleared.",),
+    "pain.needs_assessment": (
+        "First the athlete must report having been seen by a licensed clinician.",
+    ),
+    "pain.needs_trains_from": ("A day is needed from when it may be trained.",),
+    "pain.nothing_to_clear": ("Nothing is left out there, so there is nothing to clear.",),
+    "pain.one_wrist": (
+        "One wrist and not the other: {difference} points apart.",
+        "One wrist hurts and not the other.",
+    ),
+    "pain.outer_elbow_again": (
+        "The outside of the elbow, {reports} times in {days} days.",
+        "The outside of the elbow hurts again.",
+    ),
+    "pain.return_after_rest": (
+        "Back after rest: {share_pct} % of the sets at first.",
+        "Back after rest: fewer sets at first.",
+    ),
+    "pain.return_after_clinician": (
+        "Back after a clinician's look: {share_pct} % of the sets, one step easier.",
+        "Back after a clinician's look: fewer sets, one step easier.",
+    ),
+}

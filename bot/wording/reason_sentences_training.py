@@ -266,8 +266,10 @@ GATES: Sentences = {
         "Stage held before, so no weeks are asked.",
     ),
     "gate.standard": (
-        "{key}: {sets} × {target} asked, best {best_set}, "
-        "shown on {days_shown} of {needed_days} days.",
+        (
+            "{key}: {sets} × {target} asked, best {best_set}, "
+            "shown on {days_shown} of {needed_days} days."
+        ),
         "A standard of the stage.",
     ),
     "gate.standard_by_coach": (
@@ -291,13 +293,17 @@ GATES: Sentences = {
         "Pain in the last two weeks.",
     ),
     "gate.sides": (
-        "{movement}: weaker side at {weaker_for_stronger_pct} % of the stronger, "
-        "{needed_pct} % asked.",
+        (
+            "{movement}: weaker side at {weaker_for_stronger_pct} % of the stronger, "
+            "{needed_pct} % asked."
+        ),
         "The weaker side against the stronger.",
     ),
     "gate.sides_own_start": (
-        "{movement}: weaker side at {weaker_for_stronger_pct} %, "
-        "no worse than at the start ({own_start_pct} %).",
+        (
+            "{movement}: weaker side at {weaker_for_stronger_pct} %, "
+            "no worse than at the start ({own_start_pct} %)."
+        ),
         "The sides are no less even than at the start.",
     ),
     "gate.last_stage": (

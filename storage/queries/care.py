@@ -115,6 +115,16 @@ def open_alerts(
     return tuple(Alert.model_validate(row) for row in rows)
 
 
+def alerts_of(tx: Session, athlete_ids: Sequence[int]) -> tuple[Alert, ...]:
+    """Return the open alerts of these athletes, whoever coaches them, the oldest first."""
+    rows = tx.exec(
+        select(AlertRow)
+        .where(AlertRow.state == AlertState.OPEN, col(AlertRow.athlete_id).in_(athlete_ids))
+        .order_by(col(AlertRow.id))
+    )
+    return tuple(Alert.model_validate(row) for row in rows)
+
+
 def alerts_to_tell(tx: Session, *, now: datetime) -> tuple[Alert, ...]:
     """Return the open alerts whose coach must hear of them, or hear again, by now."""
     rows = tx.exec(
@@ -179,6 +189,22 @@ def audit_of(
     if most is not None:
         query = query.limit(most)
     return tuple(AuditEntry.model_validate(row) for row in tx.exec(query))
+
+
+def audit_between(
+    tx: Session, athlete_ids: Sequence[int], *, since: datetime, until: datetime
+) -> tuple[AuditEntry, ...]:
+    """Return the decisions about these athletes in a span of time, the oldest first."""
+    rows = tx.exec(
+        select(AuditRow)
+        .where(
+            col(AuditRow.athlete_id).in_(athlete_ids),
+            col(AuditRow.at) >= since,
+            col(AuditRow.at) < until,
+        )
+        .order_by(col(AuditRow.at), col(AuditRow.id))
+    )
+    return tuple(AuditEntry.model_validate(row) for row in rows)
 
 
 def pass_on(tx: Session, *, athlete_id: int, words: str, at: datetime) -> int:

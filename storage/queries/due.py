@@ -5,7 +5,7 @@ from datetime import datetime
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import Session, col, func, select
 
-from storage.tables.wire import DueRow
+from storage.tables.wire import DueRow, MarkRow
 
 
 def take(
@@ -60,3 +60,16 @@ def outcomes(tx: Session) -> dict[str, int]:
         )
     )
     return {f"{kind}:{outcome}": count for kind, outcome, count in rows}
+
+
+def mark(tx: Session, name: str) -> datetime | None:
+    """Return when something of the house's own last happened."""
+    row = tx.get(MarkRow, name)
+    return None if row is None else row.at
+
+
+def set_mark(tx: Session, name: str, *, at: datetime) -> None:
+    """Remember when something of the house's own happened."""
+    row = tx.get(MarkRow, name) or MarkRow(name=name, at=at)
+    row.at = at
+    tx.add(row)

@@ -1,10 +1,11 @@
 """Who is who, who coaches whom, and who may come in by which link."""
 
 import hashlib
+from collections.abc import Sequence
 from datetime import date, datetime, time
 from typing import Any
 
-from sqlmodel import Session, col, delete, select, update
+from sqlmodel import Session, col, delete, func, select, update
 
 from storage.records.people import (
     Athlete,
@@ -15,6 +16,7 @@ from storage.records.people import (
     Role,
 )
 from storage.tables.people import AthleteRow, InvitationRow, PersonRow
+from storage.tables.wire import InboxRow
 
 
 def add_person(tx: Session, *, name: str, now: datetime, **facts: Any) -> Person:
@@ -56,6 +58,26 @@ def coaches(tx: Session) -> tuple[Person, ...]:
     """Return every coach."""
     rows = tx.exec(select(PersonRow).where(col(PersonRow.is_coach)).order_by(col(PersonRow.id)))
     return tuple(Person.model_validate(row) for row in rows)
+
+
+def coaches_covered_by(tx: Session, stand_in_id: int) -> tuple[Person, ...]:
+    """Return the coaches whose stand-in this person is."""
+    rows = tx.exec(
+        select(PersonRow)
+        .where(PersonRow.stand_in_id == stand_in_id, col(PersonRow.is_coach))
+        .order_by(col(PersonRow.id))
+    )
+    return tuple(Person.model_validate(row) for row in rows)
+
+
+def last_heard(tx: Session, chat_ids: Sequence[int]) -> dict[int, datetime]:
+    """Return when anything last arrived from each chat, as far back as the inbox is kept."""
+    rows = tx.exec(
+        select(InboxRow.chat_id, func.max(InboxRow.received_at))
+        .where(col(InboxRow.chat_id).in_(chat_ids))
+        .group_by(col(InboxRow.chat_id))
+    )
+    return {chat_id: at for chat_id, at in rows if chat_id is not None}
 
 
 def add_athlete(

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from typing import Any
 
-from sqlmodel import Session, col, delete, select, update
+from sqlmodel import Session, case, col, delete, func, select, update
 
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
@@ -18,6 +18,8 @@ from storage.records.training import (
     WeekRecord,
 )
 from storage.tables.training import ItemRow, SessionRow, SetRow, WeekRow
+
+COUNTED_AS_SENT = (SessionState.SENT, SessionState.TRAINED, SessionState.MISSED)
 
 
 def add_week(
@@ -56,6 +58,11 @@ def week(tx: Session, athlete_id: int, monday: date) -> WeekRecord | None:
     return None if row is None else WeekRecord.model_validate(row)
 
 
+def week_of(tx: Session, week_id: int) -> WeekRecord:
+    """Return a week by its id."""
+    return WeekRecord.model_validate(tx.get_one(WeekRow, week_id))
+
+
 def weeks(tx: Session, athlete_id: int) -> tuple[WeekRecord, ...]:
     """Return every drawn week, the earliest first."""
     rows = tx.exec(
@@ -90,6 +97,7 @@ def add_item(
     movement_key: str,
     quality: Quality,
     planned_sets: int,
+    arms: Sequence[Side],
 ) -> int:
     """Write one movement of a session and return its id."""
     row = ItemRow(
@@ -101,6 +109,7 @@ def add_item(
         movement_key=movement_key,
         quality=quality,
         planned_sets=planned_sets,
+        arms=tuple(arms),
     )
     tx.add(row)
     tx.flush()
@@ -144,6 +153,47 @@ def sessions_between(
     return _records(tx, rows)
 
 
+def kept_of_sent(
+    tx: Session, athlete_ids: Sequence[int], *, first: date, last: date
+) -> dict[int, tuple[int, int]]:
+    """Count the sessions trained and the sessions sent of each athlete in a span of days."""
+    rows = tx.exec(
+        select(
+            SessionRow.athlete_id,
+            func.sum(case((col(SessionRow.state) == SessionState.TRAINED, 1), else_=0)),
+            func.count(),
+        )
+        .where(
+            col(SessionRow.athlete_id).in_(athlete_ids),
+            col(SessionRow.on) >= first,
+            col(SessionRow.on) <= last,
+            col(SessionRow.state).in_(COUNTED_AS_SENT),
+        )
+        .group_by(col(SessionRow.athlete_id))
+    )
+    return {athlete_id: (int(kept), sent) for athlete_id, kept, sent in rows}
+
+
+def sent_unanswered(
+    tx: Session, athlete_ids: Sequence[int], *, since: datetime
+) -> dict[int, tuple[datetime, ...]]:
+    """Return when the sessions of each athlete that got no answer were sent, the oldest first."""
+    rows = tx.exec(
+        select(SessionRow.athlete_id, SessionRow.sent_at)
+        .where(
+            col(SessionRow.athlete_id).in_(athlete_ids),
+            col(SessionRow.state).in_((SessionState.SENT, SessionState.MISSED)),
+            col(SessionRow.sent_at) >= since,
+        )
+        .order_by(col(SessionRow.sent_at))
+    )
+    found: dict[int, tuple[datetime, ...]] = {}
+    for athlete_id, at in rows:
+        if at is not None:
+            found[athlete_id] = (*found.get(athlete_id, ()), at)
+    return found
+
+
 def open_sessions(tx: Session, athlete_id: int) -> tuple[SessionRecord, ...]:
     """Return what was sent and is not closed, the most recent first."""
     rows = tx.exec(
@@ -166,6 +216,16 @@ def last_trained(tx: Session, athlete_id: int, *, before: date | None = None) ->
     if before is not None:
         query = query.where(col(SessionRow.on) < before)
     return tx.exec(query.order_by(col(SessionRow.on).desc()).limit(1)).first()
+
+
+def trained_days(tx: Session, athlete_id: int, *, before: date | None = None) -> tuple[date, ...]:
+    """Return every day with a trained session, the earliest first."""
+    query = select(col(SessionRow.on)).where(
+        SessionRow.athlete_id == athlete_id, SessionRow.state == SessionState.TRAINED
+    )
+    if before is not None:
+        query = query.where(col(SessionRow.on) < before)
+    return tuple(tx.exec(query.order_by(col(SessionRow.on)).distinct()))
 
 
 def change_session(tx: Session, session_id: int, **facts: Any) -> None:
@@ -264,18 +324,25 @@ def exposures(
     tx: Session, athlete_id: int, movement_keys: Sequence[str], *, before: date | None = None
 ) -> tuple[Exposure, ...]:
     """Return every time the movements were done, the earliest first."""
-    query = (
+    query = _done(athlete_id).where(col(ItemRow.movement_key).in_(movement_keys))
+    return _exposures(tx, query if before is None else query.where(col(SessionRow.on) < before))
+
+
+def all_exposures(tx: Session, athlete_id: int) -> tuple[Exposure, ...]:
+    """Return everything that an athlete has done, the earliest first."""
+    return _exposures(tx, _done(athlete_id))
+
+
+def _done(athlete_id: int) -> Any:
+    return (
         select(ItemRow, col(SessionRow.on))
         .join(SessionRow, col(SessionRow.id) == col(ItemRow.session_id))
-        .where(
-            SessionRow.athlete_id == athlete_id,
-            col(ItemRow.movement_key).in_(movement_keys),
-            col(ItemRow.dose).is_not(None),
-        )
-        .order_by(col(SessionRow.on), col(ItemRow.position))
+        .where(SessionRow.athlete_id == athlete_id, col(ItemRow.dose).is_not(None))
+        .order_by(col(SessionRow.on), col(SessionRow.id), col(ItemRow.position))
     )
-    if before is not None:
-        query = query.where(col(SessionRow.on) < before)
+
+
+def _exposures(tx: Session, query: Any) -> tuple[Exposure, ...]:
     found = tx.exec(query).all()
     records = _item_records(tx, [row for row, _ in found])
     pairs = zip(records, (on for _, on in found), strict=True)

@@ -138,3 +138,12 @@ class DueRow(SQLModel, table=True):
     due_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
     handled_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
     outcome: str
+
+
+class MarkRow(SQLModel, table=True):
+    """An instant that the house remembers about itself, such as its last round."""
+
+    __tablename__ = "mark"
+
+    name: str = Field(primary_key=True, max_length=40)
+    at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))

@@ -190,6 +190,19 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_button_person_id"), ["person_id"], unique=False)
 
     op.create_table(
+        "dialog",
+        sa.Column("chat_id", sa.BigInteger(), autoincrement=False, nullable=False),
+        sa.Column("person_id", sa.Integer(), nullable=False),
+        sa.Column("kind", sa.String(), nullable=False),
+        sa.Column("step", sa.String(), nullable=False),
+        sa.Column("answers", sa.JSON(), nullable=False),
+        sa.Column("changed_at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(
+            ["person_id"], ["person.id"], name=op.f("fk_dialog_person_id_person")
+        ),
+        sa.PrimaryKeyConstraint("chat_id", name=op.f("pk_dialog")),
+    )
+    op.create_table(
         "due",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("person_id", sa.Integer(), nullable=False),
@@ -341,7 +354,7 @@ def upgrade() -> None:
         sa.Column("monday", sa.Date(), nullable=False),
         sa.Column("stage", sa.Integer(), nullable=False),
         sa.Column("is_lighter", sa.Boolean(), nullable=False),
-        sa.Column("next_rotation", sa.Integer(), nullable=False),
+        sa.Column("next_letter", sa.String(), nullable=False),
         sa.Column("relaxations", sa.JSON(none_as_null=True), nullable=False),
         sa.Column("reasons", sa.JSON(none_as_null=True), nullable=False),
         sa.Column("drawn_at", sa.DateTime(timezone=True), nullable=False),
@@ -545,6 +558,7 @@ def downgrade() -> None:
         batch_op.drop_index("uq_due_person_kind_subject")
 
     op.drop_table("due")
+    op.drop_table("dialog")
     with op.batch_alter_table("button", schema=None) as batch_op:
         batch_op.drop_index(batch_op.f("ix_button_person_id"))
         batch_op.drop_index(batch_op.f("ix_button_made_at"))

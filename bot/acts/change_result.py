@@ -1,0 +1,180 @@
+"""Corrections: "sorry, 38 not 48", "other arm", "undo", and the button to change a number."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from bot.acts import record_results
+from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.still_open import still_open_session
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.reading.values import Change, Correction, CorrectionKind
+from bot.turn import Tap, Turn
+from bot.wording import asking
+from bot.wording import session as words
+from scheduler.pain.values import Side
+from storage import buttons
+from storage.queries import care, training
+from storage.records.people import Person
+from storage.records.training import ItemRecord, SessionRecord, SetRecord
+
+OTHER = {Side.LEFT: Side.RIGHT, Side.RIGHT: Side.LEFT, Side.BOTH: Side.BOTH}
+
+
+def correct(
+    turn: Turn,
+    person: Person,
+    correction: Correction,
+    session: SessionRecord | None,
+    _event: Wrote,
+) -> Outcome:
+    """Act on a correction in words."""
+    if session is None:
+        turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    return apply(turn, person, correction, session)
+
+
+def apply(turn: Turn, person: Person, correction: Correction, session: SessionRecord) -> Outcome:
+    """Change the last results; what was stays on record as replaced."""
+    match correction.kind:
+        case CorrectionKind.SETS:
+            return _change_sets(turn, person, correction.changes, session)
+        case CorrectionKind.OTHER_ARM:
+            return _other_arm(turn, person, session)
+        case CorrectionKind.UNDO:
+            return _undo(turn, person, session)
+
+
+def which(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The button to change a number: first, which item."""
+    session = still_open_session(turn, person, arguments["session"])
+    if session is None:
+        return Outcome.STALE_TAP
+    rows = [
+        [
+            Tap(
+                item_facts(turn, session, item).movement.name,
+                "change.item",
+                {"session": session.id, "item": item.id},
+            )
+        ]
+        for item in sent_items(session)
+        if item.is_reported
+    ]
+    turn.say(person, asking.which_to_change(turn.tongue(person)), taps=rows)
+    return Outcome.ANSWERED
+
+
+def item(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """Ask for one item's numbers again; what stands stays until they come."""
+    session = still_open_session(turn, person, arguments["session"])
+    if session is None or person.chat_id is None:
+        return Outcome.STALE_TAP
+    found = next((one for one in session.items if one.id == arguments["item"]), None)
+    if found is None or found.dose is None:
+        return Outcome.STALE_TAP
+    buttons.ask(
+        turn.tx,
+        chat_id=person.chat_id,
+        person_id=person.id,
+        kind="item",
+        subject={"session": session.id, "item": found.id},
+        now=turn.now,
+    )
+    turn.say(person, words.item_question(turn.tongue(person), item_facts(turn, session, found)))
+    return Outcome.ANSWERED
+
+
+def _change_sets(
+    turn: Turn, person: Person, changes: tuple[Change, ...], session: SessionRecord
+) -> Outcome:
+    lines: dict[str, list[str]] = {}
+    for change in changes:
+        found = next((one for one in session.items if str(one.id) == change.ref), None)
+        record = _set_of(found, change) if found else None
+        if found is None or record is None or person.chat_id is None:
+            continue
+        training.record_sets(
+            turn.tx,
+            found.id,
+            [(record.number, record.done.model_copy(update={"value": change.new}), False)],
+            chat_id=person.chat_id,
+            message_id=record.message_id,
+            at=turn.now,
+        )
+        name = item_facts(turn, session, found).movement.name
+        lines.setdefault(name, []).append(
+            asking.change_line(turn.tongue(person), change.number, change.old, change.new)
+        )
+    if not lines:
+        turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    notes = [asking.corrected(turn.tongue(person), name, told) for name, told in lines.items()]
+    return _corrected(turn, person, session, notes, what="result.changed")
+
+
+def _set_of(item: ItemRecord, change: Change) -> SetRecord | None:
+    return next(
+        (one for one in item.sets if one.number == change.number and one.done.side is change.side),
+        None,
+    )
+
+
+def _other_arm(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
+    last = _last_reported(session)
+    if last is None or person.chat_id is None:
+        turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    training.take_back_sets(turn.tx, last.id, at=turn.now)
+    training.record_sets(
+        turn.tx,
+        last.id,
+        [
+            (
+                one.number,
+                one.done.model_copy(update={"side": OTHER[one.done.side]}),
+                one.is_as_planned,
+            )
+            for one in last.sets
+        ],
+        chat_id=person.chat_id,
+        message_id=last.sets[0].message_id,
+        at=turn.now,
+    )
+    return _corrected(turn, person, session, [], what="result.other_arm")
+
+
+def _undo(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
+    last = _last_reported(session)
+    if last is None:
+        turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    training.take_back_sets(turn.tx, last.id, at=turn.now)
+    training.change_item(turn.tx, last.id, reserve=None, is_reserve_asked=False, is_skipped=False)
+    name = item_facts(turn, session, last).movement.name
+    note = asking.taken_back(turn.tongue(person), [name])
+    return _corrected(turn, person, session, [note], what="result.taken_back")
+
+
+def _last_reported(session: SessionRecord) -> ItemRecord | None:
+    reported = [one for one in sent_items(session) if one.sets]
+    return max(reported, key=lambda one: max(s.reported_at for s in one.sets), default=None)
+
+
+def _corrected(
+    turn: Turn, person: Person, session: SessionRecord, notes: list[str], *, what: str
+) -> Outcome:
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what=what,
+        athlete_id=person.id,
+        actor_id=person.id,
+        before={"session": session.id},
+    )
+    record_results.go_on(turn, person, session.id, notes=notes)
+    return Outcome.CORRECTED
+
+
+TAPS = {"change": which, "change.item": item}

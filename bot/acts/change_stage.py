@@ -1,0 +1,258 @@
+"""A coach changes a stage: recorded, told, planned anew, and to be taken back."""
+
+import re
+from collections.abc import Mapping
+from datetime import date
+from typing import Any
+
+from bot.acts import draw_week, find_athlete
+from bot.acts.checklist import checklist_of, local_today
+from bot.acts.find_athlete import Named, subject_of
+from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
+from bot.acts.tell_athlete import tell
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.turn import Tap, Turn
+from bot.wording import coach_checklist, coach_stage
+from scheduler.catalogue.values import Measure
+from storage.queries import care, people
+from storage.records.people import Athlete, Person
+
+STAGES = range(1, 6)
+STAGE_AND_REASON = re.compile(r"\s*(?P<stage>-?\d{1,4})\b[\s,.:;-]*(?P<why>.*)", re.DOTALL)
+
+
+def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
+    """``/stage NAME n reason``."""
+    found = find_athlete.named(
+        turn, coach, text, act="coach.stage", example=coach_stage.EXAMPLE, has_rest=True
+    )
+    return found if isinstance(found, Outcome) else ask_or_change(turn, coach, found)
+
+
+def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The athlete was chosen among several of that name."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    return found if isinstance(found, Outcome) else ask_or_change(turn, coach, found)
+
+
+def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
+    """Check the request; against an open checklist ask once more, else change."""
+    tongue, athlete = turn.tongue(coach), named.athlete
+    asked = STAGE_AND_REASON.match(named.rest)
+    if asked is None:
+        turn.say(coach, coach_stage.usage(tongue))
+        return Outcome.NOT_UNDERSTOOD
+    stage, why = int(asked["stage"]), asked["why"].strip()
+    if stage not in STAGES:
+        turn.say(coach, coach_stage.out_of_range(tongue, stage))
+    elif stage == athlete.stage:
+        turn.say(coach, coach_stage.same(tongue, name=named.person.name, stage=stage))
+    elif not why:
+        turn.say(coach, coach_stage.reason_missing(tongue, name=named.person.name, stage=stage))
+    else:
+        return _against_checklist(turn, coach, named, stage=stage, why=why)
+    return Outcome.NOT_UNDERSTOOD
+
+
+def _against_checklist(turn: Turn, coach: Person, named: Named, *, stage: int, why: str) -> Outcome:
+    person, athlete = named.person, named.athlete
+    if stage > athlete.stage:
+        checklist = checklist_of(turn, person, athlete)
+        if not checklist.is_complete or stage - athlete.stage > 1:
+            _ask_once_more(turn, coach, named, stage=stage, why=why)
+            return Outcome.ASKED
+    change(turn, coach, person, athlete, stage=stage, why=why)
+    return Outcome.COMMAND
+
+
+def _ask_once_more(turn: Turn, coach: Person, named: Named, *, stage: int, why: str) -> None:
+    tongue, person, athlete = turn.tongue(coach), named.person, named.athlete
+    lines = coach_checklist.lines(
+        tongue,
+        checklist_of(turn, person, athlete),
+        measures=measures_of(turn, athlete.stage),
+        only_open=True,
+    )
+    about = {"athlete": person.id, "from": athlete.stage, "stage": stage, "why": why}
+    turn.say(
+        coach,
+        coach_stage.ask_once_more(
+            tongue, name=person.name, old=athlete.stage, new=stage, open_lines=lines
+        ),
+        taps=[
+            [
+                Tap(coach_stage.move_anyway_label(tongue, stage), "coach.stage_anyway", about),
+                Tap(coach_stage.leave_label(tongue), "coach.stage_leave", about),
+            ]
+        ],
+        subject=subject_of(person),
+    )
+
+
+def measures_of(turn: Turn, stage: int) -> dict[str, Measure]:
+    """Return how each standard of a stage is measured."""
+    rows = turn.house.rulebook.standards.get(stage, ())
+    return {row.key: row.measure for row in rows}
+
+
+def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The coach moves the athlete up against an open checklist."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    if isinstance(found, Outcome):
+        return found
+    stage = int(arguments["stage"])
+    if found.athlete.stage != int(arguments["from"]):
+        _say_changed_since(turn, coach, found.person, found.athlete)
+        return Outcome.STALE_TAP
+    change(turn, coach, found.person, found.athlete, stage=stage, why=str(arguments["why"]))
+    return Outcome.COMMAND
+
+
+def leave(turn: Turn, coach: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """The coach leaves the stage as it is."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    if isinstance(found, Outcome):
+        return found
+    text = coach_stage.left_alone(
+        turn.tongue(coach), name=found.person.name, stage=found.athlete.stage
+    )
+    if event.message_id is None:
+        turn.say(coach, text)
+    else:
+        turn.change(coach, event.message_id, text)
+    return Outcome.COMMAND
+
+
+def change(
+    turn: Turn, coach: Person, person: Person, athlete: Athlete, *, stage: int, why: str
+) -> None:
+    """Change the stage, record it, plan anew, tell both."""
+    before = _facts(athlete)
+    new = people.change_athlete(
+        turn.tx,
+        person.id,
+        stage=stage,
+        stage_since=local_today(turn, person),
+        stage_is_re_earned=has_served(turn, athlete, stage),
+    )
+    after = _facts(new)
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what=CHANGED,
+        athlete_id=person.id,
+        actor_id=coach.id,
+        words=why,
+        before=before,
+        after=after,
+    )
+    close_proposals(turn, person, answer=f"stage {stage}")
+    draw_week.redraw(turn, person, new)
+    told = tell(
+        turn,
+        person,
+        coach_stage.to_athlete(turn.tongue(person), coach=coach.name, old=athlete.stage, new=stage),
+    )
+    _confirm(turn, coach, person, before=before, after=after, why=why, is_told=told)
+
+
+def _confirm(
+    turn: Turn,
+    coach: Person,
+    person: Person,
+    *,
+    before: Mapping[str, Any],
+    after: Mapping[str, Any],
+    why: str,
+    is_told: bool,
+) -> None:
+    tongue = turn.tongue(coach)
+    about = {"athlete": person.id, "before": dict(before), "after": dict(after)}
+    turn.say(
+        coach,
+        coach_stage.changed(
+            tongue,
+            name=person.name,
+            old=int(before["stage"]),
+            new=int(after["stage"]),
+            why=why,
+            is_told=is_told,
+        ),
+        taps=[[Tap(coach_stage.take_back_label(tongue), "coach.stage_back", about)]],
+        subject=subject_of(person),
+    )
+
+
+def take_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """Undo a change of stage, unless something changed since."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    if isinstance(found, Outcome):
+        return found
+    person, athlete = found.person, found.athlete
+    before, after = arguments["before"], arguments["after"]
+    if _facts(athlete) != after:
+        _say_changed_since(turn, coach, person, athlete)
+        return Outcome.STALE_TAP
+    restored = people.change_athlete(
+        turn.tx,
+        person.id,
+        stage=int(before["stage"]),
+        stage_since=date.fromisoformat(before["stage_since"]),
+        stage_is_re_earned=bool(before["stage_is_re_earned"]),
+    )
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what=TAKEN_BACK,
+        athlete_id=person.id,
+        actor_id=coach.id,
+        before=after,
+        after=before,
+    )
+    draw_week.redraw(turn, person, restored)
+    tell(
+        turn,
+        person,
+        coach_stage.taken_back_to_athlete(
+            turn.tongue(person), coach=coach.name, stage=restored.stage
+        ),
+    )
+    turn.say(
+        coach,
+        coach_stage.taken_back(turn.tongue(coach), name=person.name, stage=restored.stage),
+        subject=subject_of(person),
+    )
+    return Outcome.COMMAND
+
+
+def has_served(turn: Turn, athlete: Athlete, stage: int) -> bool:
+    """Tell whether the athlete has served the stage's weeks before."""
+    history = care.audit_of(turn.tx, athlete.person_id, what=(CHANGED, TAKEN_BACK))
+    least = turn.house.rulebook.stage(stage).least_weeks
+    return is_re_earned(
+        held_stages(history),
+        stage=stage,
+        least_weeks=least.value if least else 0,
+    )
+
+
+def close_proposals(turn: Turn, person: Person, *, answer: str) -> None:
+    """A change of stage answers what was proposed about stages."""
+    for proposal in care.proposals(turn.tx, [person.id], kind="move_up"):
+        care.answer_proposal(turn.tx, proposal.id, at=turn.now, answer=answer)
+
+
+def _facts(athlete: Athlete) -> dict[str, Any]:
+    return {
+        "stage": athlete.stage,
+        "stage_since": athlete.stage_since.isoformat(),
+        "stage_is_re_earned": athlete.stage_is_re_earned,
+    }
+
+
+def _say_changed_since(turn: Turn, coach: Person, person: Person, athlete: Athlete) -> None:
+    turn.say(
+        coach,
+        coach_stage.changed_since(turn.tongue(coach), name=person.name, stage=athlete.stage),
+    )

@@ -1,0 +1,105 @@
+"""Several readings of one message: asked with buttons, recorded as tapped, never guessed."""
+
+from collections.abc import Mapping
+from typing import Any
+
+
+from bot.acts import change_result, record_results
+from bot.acts.item_facts import known_session
+from bot.acts.session_card import next_step
+from bot.acts.still_open import still_open_session
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.reading.known import KnownItem
+from bot.reading.values import Asked, Correction, Recorded, Told
+from bot.turn import Tap, Turn
+from bot.wording import asking
+from scheduler.training.values import ReserveAnswer
+from storage import buttons
+from storage.queries import training
+from storage.records.people import Person
+
+KINDS = {"recorded": Recorded, "correction": Correction, "told": Told}
+
+
+def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
+    """Ask with the possible readings as buttons; nothing is recorded before a tap."""
+    tongue = turn.tongue(person)
+    sessions = training.open_sessions(turn.tx, person.id)
+    items: dict[str, KnownItem] = {
+        item.ref: item for session in sessions for item in known_session(turn, session).items
+    }
+    rows = [
+        [
+            Tap(
+                asking.option_label(tongue, option, items),
+                "reading.choose",
+                {
+                    "kind": type(option).__name__.lower(),
+                    "option": option.model_dump(mode="json"),
+                    "message": event.message_id,
+                    "session": sessions[0].id if sessions else None,
+                },
+            )
+        ]
+        for option in asked.options
+    ]
+    rows.append([Tap(asking.none_of_these(tongue), "reading.none", {})])
+    turn.say(person, asking.question(tongue, asked), taps=rows)
+    if person.chat_id is not None:
+        buttons.close_question(turn.tx, person.chat_id)
+    return Outcome.ASKED
+
+
+def choose(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """Record what the tapped button said."""
+    option = KINDS[arguments["kind"]].model_validate(arguments["option"])
+    session_id = int(option.session_ref) if isinstance(option, Recorded) else arguments["session"]
+    if session_id is None:
+        return Outcome.STALE_TAP
+    session = still_open_session(turn, person, session_id)
+    if session is None:
+        return Outcome.STALE_TAP
+    match option:
+        case Recorded():
+            record_results.record(
+                turn,
+                person,
+                session_id,
+                option.items,
+                assumptions=option.assumptions,
+                effort=option.effort,
+                message_id=arguments["message"],
+                edit_message_id=event.message_id,
+            )
+            return Outcome.RECORDED
+        case Correction():
+            return change_result.apply(turn, person, option, session)
+        case Told():
+            return _told(turn, person, option, session_id, event)
+
+
+def none_of_these(
+    turn: Turn, person: Person, _arguments: Mapping[str, Any], event: Tapped
+) -> Outcome:
+    """No reading was right: nothing is recorded, and the person is told what helps."""
+    text = asking.write_again(turn.tongue(person))
+    if event.message_id is None:
+        turn.say(person, text)
+    else:
+        turn.change(person, event.message_id, text)
+    return Outcome.ANSWERED
+
+
+def _told(turn: Turn, person: Person, told: Told, session_id: int, event: Tapped) -> Outcome:
+    if told.effort is not None:
+        training.change_session(turn.tx, session_id, effort=round(told.effort))
+    item = next_step(training.session(turn.tx, session_id)).item
+    if told.reserve is not None and item is not None:
+        answer = ReserveAnswer(left=told.reserve.left, is_at_least=told.reserve.is_at_least)
+        training.change_item(turn.tx, item.id, reserve=answer, is_reserve_asked=True)
+    record_results.go_on(turn, person, session_id, edit_message_id=event.message_id)
+    return Outcome.ANSWERED
+
+
+TAPS = {"reading.choose": choose, "reading.none": none_of_these}

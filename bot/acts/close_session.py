@@ -1,0 +1,93 @@
+"""Closing a session: what changes next time and why, and a best when there was one."""
+
+from collections.abc import Sequence
+
+from bot.acts.dose_today import dose_for
+from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.session_card import Step
+from bot.turn import Turn
+from bot.wording import changes
+from bot.wording import session as words
+from scheduler.training.exposure_reading import is_easier
+from scheduler.training.values import Exposure
+from storage.queries import care, people, training
+from storage.records.people import Person
+from storage.records.training import ItemRecord, SessionRecord, SessionState
+
+LINES_MOST = 3  # [lines] ch: what changes fits one glance; all of it is behind /why
+
+
+def close_if_done(turn: Turn, person: Person, session_id: int, step: Step) -> bool:
+    """Close the session when its last question was answered."""
+    if step is not Step.CLOSE:
+        return False
+    session = training.session(turn.tx, session_id)
+    if session.closed_at is None:
+        close(turn, person, session)
+    return True
+
+
+def close(turn: Turn, person: Person, session: SessionRecord) -> None:
+    """Write down the decisions about the next doses, and tell them in a few lines."""
+    training.change_session(turn.tx, session.id, closed_at=turn.now)
+    tongue = turn.tongue(person)
+    bests = [line for item in sent_items(session) if (line := _best(turn, person, session, item))]
+    decided = _decide_next(turn, person, session)
+    turn.say(person, words.closed(tongue, [*bests, *decided[:LINES_MOST]]))
+
+
+def close_quietly(turn: Turn, session: SessionRecord) -> None:
+    """Close what got no more answers: trained if anything was reported, missed else."""
+    done = any(item.sets for item in session.items)
+    state = SessionState.TRAINED if done else SessionState.MISSED
+    training.change_session(turn.tx, session.id, closed_at=turn.now, state=state)
+
+
+def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str]:
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return []
+    lines = []
+    for item in sent_items(session):
+        if item.dose is None or not item.sets:
+            continue
+        decision = dose_for(turn, person, athlete, item, on=session.on, is_projection=True)
+        change = changes.direction_of(item.dose, decision.value)
+        care.write_audit(
+            turn.tx,
+            at=turn.now,
+            what=f"dose.{change}",
+            athlete_id=person.id,
+            reasons=decision.reasons,
+            before={"movement": item.movement_key, "dose": item.dose.model_dump(mode="json")},
+            after={"dose": decision.value.model_dump(mode="json"), "session": session.id},
+        )
+        if change != changes.KEPT:
+            movement = item_facts(turn, session, item).movement
+            lines.append(
+                changes.change_line(
+                    turn.tongue(person), movement, item.dose, decision.value, decision.reasons
+                )
+            )
+    return lines
+
+
+def _best(turn: Turn, person: Person, session: SessionRecord, item: ItemRecord) -> str | None:
+    """Name a best at the same resistance, when it happens."""
+    now = item.exposure(session.on)
+    earlier = training.exposures(turn.tx, person.id, [item.movement_key], before=session.on)
+    same = [one for one in earlier if item.dose and one.dose.rung == item.dose.rung]
+    if now is None or not same:
+        return None
+    best_now, best_before = _longest([now]), _longest(same)
+    if best_now <= best_before:
+        return None
+    facts = item_facts(turn, session, item)
+    return changes.best_line(turn.tongue(person), facts.movement, now=best_now, before=best_before)
+
+
+def _longest(exposures: Sequence[Exposure]) -> float:
+    return max(
+        (done.value for one in exposures for done in one.sets if not is_easier(done, one)),
+        default=0.0,
+    )

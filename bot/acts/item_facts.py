@@ -1,0 +1,79 @@
+"""From stored items to what the wording and the reader want to know of them."""
+
+from bot.reading.known import Estimate, KnownItem, KnownSession
+from bot.turn import Turn
+from bot.wording.session import ItemFacts
+from scheduler.pain.values import Side
+from storage.queries import training
+from storage.records.training import ItemRecord, SessionRecord
+
+SPREAD_LOG_UNKNOWN = 0.35  # [log units] ch: one exposure says little; about a third up or down
+SETS_REMEMBERED = 4  # [exposures] ch: what was done lately says what is plausible today
+
+
+def sent_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
+    """Return the items that the athlete was sent and that were not left out since."""
+    return tuple(item for item in session.items if item.dose is not None and not item.is_left_out)
+
+
+def item_facts(turn: Turn, session: SessionRecord, item: ItemRecord) -> ItemFacts:
+    """Return one sent item as the wording shows it; numbers count what was sent."""
+    if item.dose is None:
+        raise ValueError("the item has not been sent")
+    numbers = {one.id: number for number, one in enumerate(numbered_items(session), start=1)}
+    return ItemFacts(
+        number=numbers[item.id],
+        pair=item.pair,
+        movement=turn.house.library.movements[item.movement_key],
+        dose=item.dose,
+        arms=item.arms or (Side.LEFT, Side.RIGHT),
+    )
+
+
+def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
+    """Return the items that carry a number in the message: what is left out later keeps its own."""
+    return tuple(item for item in session.items if item.dose is not None)
+
+
+def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
+    """Return a session as the reader knows it."""
+    return KnownSession(
+        ref=str(session.id),
+        day=session.on,
+        items=tuple(_known_item(turn, session, item) for item in sent_items(session)),
+    )
+
+
+def _known_item(turn: Turn, session: SessionRecord, item: ItemRecord) -> KnownItem:
+    facts = item_facts(turn, session, item)
+    movement, dose = facts.movement, facts.dose
+    return KnownItem(
+        ref=str(item.id),
+        number=facts.number,
+        names=(movement.name, *movement.aliases),
+        measure=movement.measure,
+        sets=dose.sets,
+        target=dose.target,
+        load_kg=dose.rung.load_kg,
+        band=dose.rung.band,
+        sides=movement.sides,
+        is_main=item.pair is not None,
+        is_reported=item.is_reported,
+        estimate=_estimate(turn, session, item),
+    )
+
+
+def _estimate(turn: Turn, session: SessionRecord, item: ItemRecord) -> Estimate | None:
+    """Guess the best single set from what was done before, for judging what is plausible."""
+    history = training.exposures(
+        turn.tx, session.athlete_id, [item.movement_key], before=session.on
+    )
+    values = [
+        done.value + (exposure.reserve.left if exposure.reserve else 0.0)
+        for exposure in history[-SETS_REMEMBERED:]
+        for done in exposure.sets[:1]
+        if done.rung is None or done.rung == exposure.dose.rung
+    ]
+    if not values:
+        return None
+    return Estimate(likely=max(values), spread_log=SPREAD_LOG_UNKNOWN)

@@ -1,0 +1,70 @@
+"""What only a person can answer goes to the coach, and stays on the roster until answered."""
+
+from bot.events import Media, SentMedia, Wrote
+from bot.outcomes import Outcome
+from bot.turn import Tap, Turn
+from bot.wording import plain, relayed
+from storage.queries import care, due, people
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+UNREADABLE = {Media.VOICE, Media.STICKER, Media.OTHER}
+
+
+def words(turn: Turn, person: Person, event: Wrote) -> Outcome:
+    """Pass a text on, with a button to answer it."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.NOT_UNDERSTOOD
+    coach = people.person(turn.tx, athlete.coach_id)
+    care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
+    tell_coach(turn, coach, person, relayed.words(turn.tongue(coach), person.name, event.text))
+    turn.say(person, plain.words_passed_on(turn.tongue(person), coach=coach.name))
+    return Outcome.PASSED_ON
+
+
+def media(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outcome:
+    """Relay a picture, clip, voice note or anything else by reference, once an album."""
+    coach = people.person(turn.tx, athlete.coach_id)
+    tell_coach(
+        turn,
+        coach,
+        person,
+        relayed.media(turn.tongue(coach), person.name, event.media.value, event.caption),
+    )
+    turn.relay(
+        coach,
+        from_chat_id=event.chat_id,
+        message_id=event.message_id,
+        subject=f"athlete:{person.id}",
+    )
+    if event.album_id is not None and _is_answered_album(turn, person, event.album_id):
+        return Outcome.PASSED_ON
+    care.pass_on(turn.tx, athlete_id=person.id, words=f"[{event.media.value}]", at=turn.now)
+    tongue = turn.tongue(person)
+    say = plain.voice_passed_on if event.media in UNREADABLE else plain.media_passed_on
+    turn.say(person, say(tongue, coach=coach.name))
+    return Outcome.PASSED_ON
+
+
+def tell_coach(turn: Turn, coach: Person, athlete: Person, text: str) -> None:
+    """Write to the coach about one athlete: a reply to it goes to that athlete."""
+    turn.say(
+        coach,
+        text,
+        kind=MessageKind.NOTICE,
+        subject=f"athlete:{athlete.id}",
+        taps=[[Tap(turn.tongue(coach).say("Answer"), "coach.write", {"athlete": athlete.id})]],
+    )
+
+
+def _is_answered_album(turn: Turn, person: Person, album_id: str) -> bool:
+    """Answer an album once: its parts arrive as messages of their own."""
+    return not due.take(
+        turn.tx,
+        person_id=person.id,
+        kind="album",
+        subject=album_id,
+        due_at=turn.now,
+        now=turn.now,
+    )

@@ -1,0 +1,28 @@
+"""One kind reminder in the evening, and the coach's word after three silent days."""
+
+from datetime import date
+
+from bot.acts.pass_on import tell_coach
+from bot.turn import Turn
+from bot.wording import reminding
+from storage.queries import people, training
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+
+def remind(turn: Turn, person: Person, session_id: int) -> None:
+    """Remind once, unless it was answered meanwhile."""
+    session = training.session(turn.tx, session_id)
+    if session.is_open and not any(item.is_reported for item in session.items):
+        turn.say(
+            person,
+            reminding.evening(turn.tongue(person)),
+            kind=MessageKind.REMINDER,
+            subject=f"session:{session_id}",
+        )
+
+
+def tell_silence(turn: Turn, person: Person, athlete: Athlete, *, since: date) -> None:
+    """Tell the coach that an athlete has been silent."""
+    coach = people.person(turn.tx, athlete.coach_id)
+    tell_coach(turn, coach, person, reminding.silent(turn.tongue(coach), person.name, since))

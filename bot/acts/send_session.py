@@ -1,0 +1,115 @@
+"""Sending a session: doses computed and fixed, what is left out checked once more, one message."""
+
+from datetime import datetime
+
+from bot.acts import close_session, pain_picture
+from bot.acts.dose_today import dose_for
+from bot.acts.item_facts import item_facts, numbered_items
+from bot.turn import Tap, TapRows, Turn
+from bot.wording import pain as pain_words
+from bot.wording import session as words
+from bot.wording.tongue import Tongue
+from storage.queries import care, people, training
+from storage.records.people import Athlete, Person
+from storage.records.training import SessionRecord, SessionState
+from storage.records.wire import MessageKind
+
+
+def send(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    session_id: int,
+    *,
+    useful_until: datetime | None,
+) -> bool:
+    """Send a planned session; False when nothing of it may be trained."""
+    close_older(turn, person, session_id)
+    session = training.session(turn.tx, session_id)
+    if not fix_doses(turn, person, athlete, session):
+        training.change_session(
+            turn.tx, session_id, state=SessionState.CALLED_OFF, called_off_because="left_out"
+        )
+        turn.say(person, _nothing_left(turn, person, athlete), kind=MessageKind.SAFETY)
+        return False
+    training.change_session(turn.tx, session_id, state=SessionState.SENT, sent_at=turn.now)
+    session = training.session(turn.tx, session_id)
+    turn.say(
+        person,
+        words.session(turn.tongue(person), session_facts(turn, person, athlete, session)),
+        kind=MessageKind.SESSION,
+        taps=session_taps(turn.tongue(person), session),
+        subject=f"session:{session_id}",
+        useful_until=useful_until,
+    )
+    return True
+
+
+def fix_doses(turn: Turn, person: Person, athlete: Athlete, session: SessionRecord) -> bool:
+    """Fix each item's dose as of today; what hurts is left out even if the plan still has it."""
+    picture = pain_picture.picture_of(turn, athlete)
+    sent = 0
+    for item in session.items:
+        movement = turn.house.library.movements[item.movement_key]
+        arms = picture.left_out.arms_allowed(movement)
+        planned = frozenset(item.arms) if item.arms else arms
+        if not arms & planned:
+            training.change_item(turn.tx, item.id, is_left_out=True)
+            continue
+        decision = dose_for(turn, person, athlete, item, on=session.on)
+        training.snapshot_dose(
+            turn.tx,
+            item.id,
+            dose=decision.value,
+            reasons=decision.reasons,
+            arms=arms & planned,
+        )
+        sent += item.pair is not None
+    return sent > 0
+
+
+def close_older(turn: Turn, person: Person, session_id: int) -> None:
+    """Close what was sent before and got no further answer: it never piles up."""
+    for older in training.open_sessions(turn.tx, person.id):
+        if older.id != session_id:
+            close_session.close_quietly(turn, older)
+
+
+def session_facts(
+    turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
+) -> words.SessionFacts:
+    """Gather what the message says."""
+    picture = pain_picture.picture_of(turn, athlete)
+    coach = people.person(turn.tx, athlete.coach_id)
+    week = training.week_of(turn.tx, session.week_id)
+    return words.SessionFacts(
+        on=session.on,
+        letter=session.letter,
+        minutes=session.minutes or athlete.profile.minutes,
+        items=tuple(item_facts(turn, session, item) for item in numbered_items(session)),
+        left_out=pain_words.left_out_line(turn.tongue(person), picture, coach=coach.name),
+        is_lighter=week.is_lighter,
+    )
+
+
+def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
+    """The buttons under a session."""
+    about = {"session": session.id}
+    return [
+        [
+            Tap(tongue.say("All as planned"), "as_planned", about),
+            Tap(tongue.say("Step by step"), "steps", about),
+        ],
+        [
+            Tap(tongue.say("Swap one"), "swap", about),
+            Tap(tongue.say("Can't today"), "cant", about),
+        ],
+        [Tap(tongue.say("Something hurts"), "pain.where", about)],
+    ]
+
+
+def _nothing_left(turn: Turn, person: Person, athlete: Athlete) -> str:
+    picture = pain_picture.picture_of(turn, athlete)
+    coach = people.person(turn.tx, athlete.coach_id)
+    care.write_audit(turn.tx, at=turn.now, what="session.nothing_left", athlete_id=person.id)
+    return pain_words.nothing_to_train(turn.tongue(person), picture, coach=coach.name)

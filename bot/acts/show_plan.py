@@ -1,0 +1,107 @@
+"""What is next, this week, why, and the session before its time."""
+
+from datetime import timedelta
+
+from bot.acts.checklist import checklist_of, local_today
+from bot.acts.draw_week import monday_of
+from bot.acts.send_session import send, session_facts, session_taps
+from bot.events import Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import plan
+from bot.wording import session as words
+from storage.queries import care, people, training
+from storage.records.people import Athlete, Person
+from storage.records.training import SessionRecord, SessionState
+
+EARLY_MOST_DAYS = 2  # [days] ch: further ahead the days between sessions would be lost
+WHY_MOST = 6  # [decisions] ch: the latest session's items fit one screen
+
+
+def today(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
+    """Show the open session again, or say when the next one comes."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is not None and not _show_open(turn, person, athlete):
+        _say_next(turn, person, athlete)
+    return Outcome.COMMAND
+
+
+def _show_open(turn: Turn, person: Person, athlete: Athlete) -> bool:
+    sessions = training.open_sessions(turn.tx, person.id)
+    if not sessions:
+        return False
+    tongue = turn.tongue(person)
+    turn.say(
+        person,
+        words.session(tongue, session_facts(turn, person, athlete, sessions[0])),
+        taps=session_taps(tongue, sessions[0]),
+        subject=f"session:{sessions[0].id}",
+    )
+    return True
+
+
+def week(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
+    """Show this week's sessions in a line each."""
+    day = local_today(turn, person)
+    monday = monday_of(day)
+    sessions = training.sessions_between(
+        turn.tx, person.id, first=monday, last=monday + timedelta(days=6)
+    )
+    days = [
+        plan.DayFacts(
+            on=session.on,
+            letter=session.letter,
+            state=session.state.value,
+            movements=tuple(
+                turn.house.library.movements[item.movement_key].name
+                for item in session.items
+                if not item.is_left_out
+            ),
+        )
+        for session in sessions
+    ]
+    turn.say(person, plan.week(turn.tongue(person), days))
+    return Outcome.COMMAND
+
+
+def why(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
+    """Say why the next doses are what they are, and what still stands before the next stage."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.COMMAND
+    entries = care.audit_of(
+        turn.tx, person.id, most=WHY_MOST, what=("dose.up", "dose.kept", "dose.down")
+    )
+    decisions = [
+        (turn.house.library.movements[str(entry.before["movement"])].name, entry.reasons)
+        for entry in entries
+    ]
+    asked = [(item.is_met, item.reason) for item in checklist_of(turn, person, athlete).items]
+    turn.say(person, plan.why(turn.tongue(person), decisions, asked, stage=athlete.stage))
+    return Outcome.COMMAND
+
+
+def send_early(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
+    """Send the next planned session now, if it is of this week and nothing is open."""
+    if _show_open(turn, person, athlete):
+        return Outcome.ANSWERED
+    planned = _next(turn, person)
+    day = local_today(turn, person)
+    if planned is None or (planned.on - day).days > EARLY_MOST_DAYS:
+        _say_next(turn, person, athlete)
+        return Outcome.ANSWERED
+    training.change_session(turn.tx, planned.id, on=day)
+    send(turn, person, athlete, planned.id, useful_until=None)
+    return Outcome.ANSWERED
+
+
+def _next(turn: Turn, person: Person) -> SessionRecord | None:
+    day = local_today(turn, person)
+    coming = training.sessions_between(turn.tx, person.id, first=day, last=day + timedelta(days=14))
+    return next((one for one in coming if one.state is SessionState.PLANNED), None)
+
+
+def _say_next(turn: Turn, person: Person, athlete: Athlete) -> None:
+    planned = _next(turn, person)
+    on = planned.on if planned else None
+    turn.say(person, plan.next_session(turn.tongue(person), on, athlete.session_at))

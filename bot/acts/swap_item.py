@@ -1,0 +1,123 @@
+"""Swapping a movement of today's session for its easier neighbour or another of its kind."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from bot.acts import pain_picture
+from bot.acts.dose_today import dose_for
+from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.still_open import still_open_session
+from bot.events import Tapped
+from bot.outcomes import Outcome
+from bot.turn import Tap, Turn
+from bot.wording import swapping as words
+from scheduler.catalogue.values import Movement
+from scheduler.training.permissions import PermissionFacts, permits
+from storage.queries import care, people, training
+from storage.records.people import Athlete, Person
+from storage.records.training import ItemRecord
+
+CHOICES_MOST = 4  # [buttons] ch: a choice for one thumb
+Arguments = Mapping[str, Any]
+
+
+def which(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
+    """Ask which movement is to be swapped."""
+    session = still_open_session(turn, person, arguments["session"])
+    if session is None:
+        return Outcome.STALE_TAP
+    rows = [
+        [
+            Tap(
+                item_facts(turn, session, item).movement.name,
+                "swap.item",
+                {"session": session.id, "item": item.id},
+            )
+        ]
+        for item in sent_items(session)
+        if not item.is_reported
+    ]
+    tongue = turn.tongue(person)
+    turn.say(person, words.which(tongue) if rows else words.nothing_left(tongue), taps=rows)
+    return Outcome.ANSWERED
+
+
+def item(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
+    """Offer what may stand in for one movement."""
+    session = still_open_session(turn, person, arguments["session"])
+    athlete = people.athlete(turn.tx, person.id)
+    if session is None or athlete is None:
+        return Outcome.STALE_TAP
+    found = next(one for one in session.items if one.id == arguments["item"])
+    choices = _choices(turn, athlete, found, taken={one.movement_key for one in session.items})
+    rows = [
+        [
+            Tap(
+                movement.name,
+                "swap.to",
+                {"session": session.id, "item": found.id, "to": movement.key},
+            )
+        ]
+        for movement in choices
+    ]
+    tongue = turn.tongue(person)
+    name = turn.house.library.movements[found.movement_key].name
+    text = words.for_what(tongue, name) if rows else words.no_other(tongue, name)
+    turn.say(person, text, taps=rows)
+    return Outcome.ANSWERED
+
+
+def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """Swap, with a dose of its own; the coach sees it in the record."""
+    session = still_open_session(turn, person, arguments["session"])
+    athlete = people.athlete(turn.tx, person.id)
+    if session is None or athlete is None:
+        return Outcome.STALE_TAP
+    old = next(one for one in session.items if one.id == arguments["item"])
+    movement = turn.house.library.movements[arguments["to"]]
+    arms = pain_picture.picture_of(turn, athlete).left_out.arms_allowed(movement)
+    if old.is_reported or not arms:
+        return Outcome.STALE_TAP
+    swapped = old.model_copy(update={"movement_key": movement.key})
+    decision = dose_for(turn, person, athlete, swapped, on=session.on)
+    training.snapshot_dose(
+        turn.tx, old.id, dose=decision.value, reasons=decision.reasons, arms=arms
+    )
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="movement.swapped",
+        athlete_id=person.id,
+        actor_id=person.id,
+        before={"movement": old.movement_key, "session": session.id},
+        after={"movement": movement.key},
+    )
+    fresh = training.session(turn.tx, session.id)
+    now = next(one for one in fresh.items if one.id == old.id)
+    text = words.swapped(turn.tongue(person), item_facts(turn, fresh, now))
+    if event.message_id is None:
+        turn.say(person, text)
+    else:
+        turn.change(person, event.message_id, text)
+    return Outcome.ANSWERED
+
+
+def _choices(turn: Turn, athlete: Athlete, item: ItemRecord, *, taken: set[str]) -> list[Movement]:
+    """Return what may stand in: the easier neighbour first, then others of the same kind."""
+    library = turn.house.library
+    movement = library.movements[item.movement_key]
+    left_out = pain_picture.picture_of(turn, athlete).left_out
+    row = PermissionFacts(stage=athlete.stage)
+    found = [
+        other
+        for other in library.cell(movement.direction, movement.chain, movement.arm)
+        if other.key not in taken
+        and other.fits(athlete.profile.facts.equipment)
+        and left_out.arms_allowed(other)
+        and permits(other, facts=row, rulebook=turn.house.rulebook).value
+    ]
+    found.sort(key=lambda other: (other.key != movement.easier, other.name))
+    return found[:CHOICES_MOST]
+
+
+TAPS = {"swap": which, "swap.item": item, "swap.to": to}

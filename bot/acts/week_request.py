@@ -1,0 +1,170 @@
+"""What the drawing of a week asks, gathered from what is stored."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from bot.acts import pain_picture
+from bot.acts.dose_today import returning, weeks_trained
+from bot.turn import Turn
+from scheduler.catalogue.values import Arm, Chain, Direction
+from scheduler.reasons import Decision
+from scheduler.training.values import Neighbour
+from scheduler.training.volume import LighterSignals, WeekKind, lighter_week
+from scheduler.training.week_values import DayLetter, MovementInUse, Slot, WeekRequest
+from storage.queries import training
+from storage.records.people import Athlete, Person
+from storage.records.training import ItemRecord, SessionRecord, SessionState, WeekRecord
+
+REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
+FIRST_WEEKS = 2  # [weeks] ch: two sets, effort about half
+
+Place = tuple[int, Direction, Chain, Arm]
+
+
+def week_request(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    *,
+    monday: date,
+    sessions: Sequence[SessionRecord],
+    is_lighter: bool,
+) -> WeekRequest:
+    """Gather everything that the drawing of one week depends on.
+
+    ``sessions`` are those of the last weeks and of this one, the earliest first.
+    """
+    past = [session for session in sessions if session.on < monday]
+    back = returning(turn, athlete, on=monday).value
+    picture = pain_picture.picture_of(turn, athlete)
+    lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
+    return WeekRequest(
+        stage=athlete.stage,
+        week_start=monday,
+        weekdays=tuple(sorted(day + 1 for day in athlete.profile.weekdays)),
+        days_a_week=len(athlete.profile.weekdays),
+        session_min=athlete.profile.minutes,
+        equipment=athlete.profile.facts.equipment,
+        rested=picture.left_out,
+        eased=picture.eased,
+        is_inversion_ok=athlete.profile.may_invert,
+        plan_week=weeks_trained(athlete, monday) + 1,
+        stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
+        next_letter=_next_letter(training.weeks(turn.tx, person.id), monday),
+        history=movements_in_use(turn, past, monday=monday),
+        last_ordinary_sets=_last_ordinary_sets(training.weeks(turn.tx, person.id), past),
+        sets_share=min(lighter_share, back.share_of_sets),
+        is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
+        wanted=frozenset(
+            standard.movements[0]
+            for standard in turn.house.rulebook.standards.get(athlete.stage, ())
+        ),
+    )
+
+
+def is_lighter_due(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Decision[bool]:
+    """Decide whether the week is a lighter one, from what the past weeks were."""
+    weeks = [week for week in training.weeks(turn.tx, person.id) if week.monday < monday]
+    kinds = [_kind_of(turn, person, week) for week in weeks]
+    return lighter_week(
+        past=kinds, stage=athlete.stage, signals=LighterSignals(), rulebook=turn.house.rulebook
+    )
+
+
+def _kind_of(turn: Turn, person: Person, week: WeekRecord) -> WeekKind:
+    if week.is_lighter:
+        return WeekKind.LIGHTER
+    sessions = training.sessions_between(
+        turn.tx, person.id, first=week.monday, last=week.monday + timedelta(days=6)
+    )
+    trained = any(session.state is SessionState.TRAINED for session in sessions)
+    return WeekKind.ORDINARY if trained else WeekKind.MISSED
+
+
+def movements_in_use(
+    turn: Turn, past: Sequence[SessionRecord], *, monday: date
+) -> tuple[MovementInUse, ...]:
+    """Return for each place of the week the movement in it and since when; ladders count as one."""
+    latest: dict[Place, MovementInUse] = {}
+    since: dict[Place, tuple[str, date]] = {}
+    for session in past:
+        for item in session.items:
+            place = _place_of(turn, item)
+            if place is None or item.is_left_out:
+                continue
+            family = turn.house.library.movements[item.movement_key].family
+            if place not in since or since[place][0] != family:
+                since[place] = (family, session.on)
+            pair, direction, chain, arm = place
+            latest[place] = MovementInUse(
+                pair=pair,
+                direction=direction,
+                chain=chain,
+                arm=arm,
+                movement_key=_along_the_ladder(turn, item),
+                weeks=max(0, (monday - since[place][1]).days // 7),
+                last_used_on=session.on,
+            )
+    return tuple(latest.values())
+
+
+def _place_of(turn: Turn, item: ItemRecord) -> Place | None:
+    movement = turn.house.library.movements.get(item.movement_key)
+    if movement is None or item.pair is None:
+        return None
+    return (item.pair, item.direction, movement.chain, movement.arm)
+
+
+def _along_the_ladder(turn: Turn, item: ItemRecord) -> str:
+    """Follow a dose that asked for the next or the easier movement of its ladder."""
+    movement = turn.house.library.movements[item.movement_key]
+    asked = item.dose.neighbour if item.dose else Neighbour.STAY
+    target = {
+        Neighbour.STAY: movement.key,
+        Neighbour.HARDER: movement.harder,
+        Neighbour.EASIER: movement.easier,
+    }[asked]
+    return target or movement.key
+
+
+def _next_letter(weeks: Sequence[WeekRecord], monday: date) -> DayLetter:
+    before = [week for week in weeks if week.monday < monday]
+    return DayLetter(before[-1].next_letter) if before else DayLetter.A
+
+
+def _last_ordinary_sets(
+    weeks: Sequence[WeekRecord], past: Sequence[SessionRecord]
+) -> dict[Direction, int]:
+    """Count the planned sets of each direction in the last week that was an ordinary one."""
+    for week in reversed(weeks):
+        mine = [session for session in past if session.week_id == week.id]
+        if week.is_lighter or not any(one.state is SessionState.TRAINED for one in mine):
+            continue
+        sets: dict[Direction, int] = {}
+        for session in mine:
+            for item in session.items:
+                if item.pair is not None:
+                    sets[item.direction] = sets.get(item.direction, 0) + item.planned_sets
+        return sets
+    return {}
+
+
+def kept_slots(sessions: Sequence[SessionRecord]) -> tuple[Slot, ...]:
+    """Return what is sent or done this week as slots: it stands and counts."""
+    return tuple(
+        Slot(
+            on=session.on,
+            letter=DayLetter(session.letter),
+            position=item.position,
+            pair=item.pair,
+            direction=item.direction,
+            movement_key=item.movement_key,
+            quality=item.quality,
+            sets=item.planned_sets,
+            arms=frozenset(item.arms),
+        )
+        for session in sessions
+        if session.state is not SessionState.PLANNED
+        for item in session.items
+        if not item.is_left_out
+    )

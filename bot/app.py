@@ -1,0 +1,220 @@
+"""The composition root: the only place that knows the real clock and puts the house together."""
+
+import asyncio
+import contextlib
+import logging
+import signal
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlmodel import Session
+from telegram import Bot
+from telegram.error import InvalidToken, TelegramError
+from telegram.request import HTTPXRequest
+
+from bot.acts import block_chat, set_aside
+from bot.config import Settings, token_of
+from bot.desks import front
+from bot.events import Event
+from bot.rounds import tick
+from bot.turn import House, Turn
+from bot.wire.edge import event_from
+from bot.wire.faults import understand
+from bot.wire.pace import Pace
+from bot.wire.receive import OperatorError, Receiver
+from bot.wire.send import Sender
+from bot.writer import Writer
+from scheduler.calendar.clocks import Clock
+from scheduler.catalogue.library import default_library
+from scheduler.clock import SystemClock, Ticks
+from scheduler.training.rulebook import default_rulebook
+from storage import buttons
+from storage.database import Database
+from storage.migrate import migrate
+from storage.records.wire import Received
+
+log = logging.getLogger(__name__)
+
+CONNECTIONS = 20  # [connections] ch: what is in flight, a poll, and the answers to taps
+DRAIN_S = 10.0  # [s] ch: how long a clean stop waits for sends in flight
+
+
+@dataclass(frozen=True)
+class Wiring:
+    """What differs between the real bot, the demo and the tests."""
+
+    token: str
+    database_url: str
+    clock: Clock
+    api_url: str | None = None
+    poll_s: int = 25
+    is_paced: bool = True
+    make_token: Callable[[], str] = buttons.random_token
+    make_secret: Callable[[], str] = buttons.random_secret
+
+
+class Holdwell:
+    """The running house: one receiver, one writer, one sender, one ticker."""
+
+    def __init__(self, wiring: Wiring) -> None:
+        """Put everything together; nothing runs before :meth:`start`."""
+        self._wiring = wiring
+        self.clock = wiring.clock
+        self.database = Database(wiring.database_url)
+        self._poll_request = HTTPXRequest(connection_pool_size=2)
+        self.bot = make_bot(wiring, self._poll_request)
+        self._house: House | None = None
+        self._tasks: list[asyncio.Task[None]] = []
+        self.sender = Sender(
+            database=self.database,
+            bot=self.bot,
+            clock=self.clock,
+            pace=Pace(is_on=wiring.is_paced),
+            on_blocked=self._on_blocked,
+        )
+        self.writer = Writer(
+            database=self.database,
+            clock=self.clock,
+            read=self._read,
+            handle=self._handle,
+            tell_set_aside=self._tell_set_aside,
+            tick=self._tick,
+            on_written=self.sender.wake,
+        )
+        self.receiver = Receiver(
+            database=self.database,
+            bot=self.bot,
+            request=self._poll_request,
+            clock=self.clock,
+            poll_s=wiring.poll_s,
+            on_stored=self.writer.wake,
+        )
+
+    @property
+    def is_idle(self) -> bool:
+        """True when nothing waits, nothing is being done and nothing is in flight."""
+        return self.writer.is_idle and self.sender.is_idle and not self.receiver.is_answering
+
+    async def start(self) -> None:
+        """Migrate, meet the platform, recover what was in flight, and begin to work."""
+        migrate(self.database.engine)
+        await self.bot.initialize()
+        self._house = House(
+            library=default_library(),
+            rulebook=default_rulebook(),
+            bot_name=self.bot.username,
+            make_token=self._wiring.make_token,
+            make_secret=self._wiring.make_secret,
+        )
+        doubtful = self.sender.recover()
+        if doubtful:
+            log.warning("%d sends were in flight when the process ended; sent again", doubtful)
+        self.writer.wake()
+        self._tasks = [
+            asyncio.create_task(part.run(), name=type(part).__name__)
+            for part in (self.receiver, self.writer, self.sender)
+        ]
+
+    def strike(self) -> None:
+        """The clock struck: look what is due."""
+        self.writer.ask_tick()
+
+    async def wait(self) -> None:
+        """Wait until a part fails; parts end only by a fault or by :meth:`stop`."""
+        await asyncio.gather(*self._tasks)
+
+    async def stop(self) -> None:
+        """Stop taking in, let what is in flight arrive, and close. Nothing stored is lost."""
+        for task in self._tasks:
+            task.cancel()
+        await asyncio.gather(*self._tasks, return_exceptions=True)
+        with contextlib.suppress(TimeoutError):
+            await asyncio.wait_for(self.sender.drain(), DRAIN_S)
+        with contextlib.suppress(TelegramError, RuntimeError):
+            await self.bot.shutdown()
+        self.database.close()
+
+    def turn(self, tx: Session, now: datetime) -> Turn:
+        """Make the turn in which acts work."""
+        if self._house is None:
+            raise RuntimeError("the house has not started")
+        return Turn(tx=tx, now=now, house=self._house)
+
+    def _read(self, received: Received) -> Event:
+        return event_from(received.raw or "", self.bot, received_at=received.received_at)
+
+    def _handle(self, tx: Session, event: Event, now: datetime) -> str:
+        return front.handle(self.turn(tx, now), event).value
+
+    def _tell_set_aside(
+        self, tx: Session, received: Received, now: datetime, reference: str
+    ) -> None:
+        set_aside.tell(self.turn(tx, now), received, reference)
+
+    def _on_blocked(self, tx: Session, chat_id: int, now: datetime) -> None:
+        block_chat.blocked(self.turn(tx, now), chat_id)
+
+    def _tick(self, now: datetime) -> None:
+        tick.run(self.database, now, self.turn)
+
+
+def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:
+    """Return the messaging library's bot for this wiring."""
+    request = HTTPXRequest(connection_pool_size=CONNECTIONS)
+    if wiring.api_url is None:
+        return Bot(wiring.token, request=request, get_updates_request=poll_request)
+    return Bot(
+        wiring.token,
+        base_url=f"{wiring.api_url}/bot",
+        base_file_url=f"{wiring.api_url}/file/bot",
+        request=request,
+        get_updates_request=poll_request,
+    )
+
+
+def wiring_from(settings: Settings) -> Wiring:
+    """Return the wiring of the real bot, on the machine's own clock."""
+    return Wiring(
+        token=token_of(settings),
+        database_url=settings.database_url,
+        clock=SystemClock(),
+        api_url=settings.api_url,
+        poll_s=settings.poll_s,
+    )
+
+
+async def run_until_stopped(wiring: Wiring) -> None:
+    """Run the house until SIGTERM or SIGINT; this is what ``holdwell run`` does.
+
+    Raises:
+        OperatorError: in one line, when only the operator can help.
+
+    """
+    house = Holdwell(wiring)
+    try:
+        await house.start()
+    except InvalidToken:
+        raise OperatorError(
+            "The platform does not know this bot token: check HOLDWELL_TOKEN and start again."
+        ) from None
+    except TelegramError as error:
+        raise OperatorError(
+            f"The platform cannot be reached ({understand(error).detail}): check the network."
+        ) from None
+    stopped = asyncio.Event()
+    for name in (signal.SIGTERM, signal.SIGINT):
+        asyncio.get_running_loop().add_signal_handler(name, stopped.set)
+    ticks = Ticks(lambda _: house.strike(), clock=house.clock)
+    ticks.start()
+    work = asyncio.create_task(house.wait())
+    stop = asyncio.create_task(stopped.wait())
+    try:
+        await asyncio.wait({work, stop}, return_when=asyncio.FIRST_COMPLETED)
+        if work.done():
+            work.result()
+    finally:
+        stop.cancel()
+        await ticks.stop()
+        await house.stop()
+        await asyncio.gather(work, stop, return_exceptions=True)

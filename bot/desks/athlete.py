@@ -1,0 +1,64 @@
+"""The athlete's desk: what an athlete writes, taps and commands, and which act it leads to."""
+
+from bot.acts import (
+    ask_help,
+    cant_today,
+    change_result,
+    choose_reading,
+    hear_reading,
+    intake,
+    pain_talk,
+    red_flag,
+    session_taps,
+    swap_item,
+    show_plan,
+)
+from bot.desks.entry import Command, TapEntry
+from bot.events import Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from storage import buttons
+from storage.records.people import Athlete, AthleteState, Person, Role
+
+COMMANDS: dict[str, Command] = {
+    entry.name: entry
+    for entry in (
+        Command("today", "what is next", show_plan.today),
+        Command("week", "this week's sessions", show_plan.week),
+        Command("why", "why this dose, and what comes next", show_plan.why),
+        Command("pain", "report something that hurts", pain_talk.command),
+        Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
+        Command("help", "how this works, and help in an emergency", ask_help.athlete),
+    )
+}
+
+TAPS: dict[str, TapEntry] = {
+    name: TapEntry(Role.ATHLETE, act)
+    for name, act in {
+        **session_taps.TAPS,
+        **swap_item.TAPS,
+        **cant_today.TAPS,
+        **choose_reading.TAPS,
+        **change_result.TAPS,
+        **pain_talk.TAPS,
+        **red_flag.TAPS,
+        **intake.TAPS,
+    }.items()
+}
+
+
+def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
+    """Hear what an athlete wrote: red flags first, in every state, then the open dialog."""
+    is_flagged = red_flag.listen(turn, person, athlete, event)
+    dialog = buttons.dialog(turn.tx, event.chat_id)
+    if dialog is not None and dialog.kind == intake.KIND and not is_flagged:
+        return intake.hear(turn, person, athlete, dialog, event)
+    if athlete.state in {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}:
+        return Outcome.SAFETY if is_flagged else hear_reading.pass_on_words(turn, person, event)
+    outcome = hear_reading.hear(turn, person, athlete, event, is_flagged=is_flagged)
+    return Outcome.SAFETY if is_flagged else outcome
+
+
+def is_safety_matter(turn: Turn, person: Person, event: Wrote) -> bool:
+    """Tell whether the words need the red-flag reader's answer, whatever else they are."""
+    return red_flag.is_raised(turn, person, event.text)

@@ -1,0 +1,160 @@
+"""One athlete's round: the session, the reminder, the morning question, silence, planning."""
+
+from datetime import date, datetime, timedelta
+
+from bot.acts import (
+    cant_today,
+    close_session,
+    draw_week,
+    pain_talk,
+    propose_stage,
+    remind,
+    send_session,
+)
+from bot.acts.checklist import local_today
+from bot.rounds.timing import timing_of
+from bot.turn import Turn
+from scheduler.calendar.due import due_for
+from scheduler.calendar.lateness import Fate, fates_of
+from scheduler.calendar.values import (
+    Due,
+    DueKind,
+    MorningAfter,
+    Owed,
+    PlannedSession,
+    Silence,
+)
+from storage.queries import care, due, people, training
+from storage.records.people import Athlete, AthleteState, Person
+from storage.records.training import SessionRecord, SessionState
+
+LOOK_BACK = timedelta(days=6)  # [days] ch: what is older was closed long ago
+HANDLED_FROM = timedelta(days=12)  # [days] ch: well behind everything that may still be due
+UNANSWERED = {SessionState.SENT, SessionState.MISSED}
+
+
+def go(turn: Turn, person_id: int, since: datetime) -> None:
+    """Do what is due for one athlete."""
+    person = people.person(turn.tx, person_id)
+    athlete = people.athlete(turn.tx, person_id)
+    if athlete is None or person.chat_id is None or person.is_blocked:
+        return
+    timing = timing_of(person, athlete)
+    dues = due_for(
+        person_id=person_id,
+        timing=timing,
+        owed=_owed(turn, person, athlete),
+        since_utc=since,
+        until_utc=turn.now,
+        handled=due.handled_subjects(turn.tx, person_id, since=turn.now - HANDLED_FROM),
+    )
+    for one, fate in fates_of(dues, zone=timing.zone, now_utc=turn.now):
+        is_new = due.take(
+            turn.tx,
+            person_id=person_id,
+            kind=one.kind.value,
+            subject=one.subject,
+            due_at=one.due_at_utc,
+            now=turn.now,
+        )
+        if not is_new:
+            continue
+        if fate.value is Fate.NOTE:
+            _note(turn, person, one)
+        else:
+            # What an earlier due of this round changed is seen by the later ones.
+            _do(turn, person, people.athlete(turn.tx, person_id) or athlete, one)
+
+
+def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
+    if athlete.state is AthleteState.PAUSED:
+        return Owed(recurring=frozenset({DueKind.WEEK_DRAWING}))
+    today = local_today(turn, person)
+    sessions = training.sessions_between(
+        turn.tx, person.id, first=today - LOOK_BACK, last=today + timedelta(days=1)
+    )
+    return Owed(
+        sessions=tuple(
+            PlannedSession(
+                session_id=session.id,
+                local_date=session.on,
+                sent_at_utc=session.sent_at,
+                is_answered=any(item.is_reported for item in session.items)
+                or session.state is not SessionState.SENT,
+            )
+            for session in sessions
+            if session.state in {SessionState.PLANNED, SessionState.SENT}
+        ),
+        mornings=tuple(
+            MorningAfter(subject=subject, reported_on=on)
+            for subject, on in pain_talk.mornings_owed(turn, person, athlete)
+        ),
+        silences=_silences(sessions),
+        recurring=frozenset({DueKind.WEEK_DRAWING}),
+    )
+
+
+def _silences(sessions: tuple[SessionRecord, ...]) -> tuple[Silence, ...]:
+    """Find the sessions since the last sign of life; the first of them names the silence."""
+    quiet: list[SessionRecord] = []
+    for session in sessions:
+        if session.state in UNANSWERED:
+            quiet.append(session)
+        elif session.state is not SessionState.PLANNED:
+            quiet = []
+    return (Silence(subject=str(quiet[0].id), since=quiet[0].on),) if quiet else ()
+
+
+def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
+    match one.kind:
+        case DueKind.SESSION:
+            send_session.send(
+                turn, person, athlete, int(one.subject), useful_until=one.useful_until_utc
+            )
+        case DueKind.SESSION_REMINDER:
+            remind.remind(turn, person, int(one.subject))
+        case DueKind.MORNING_QUESTION:
+            pain_talk.ask_morning(turn, person, athlete, one.subject)
+        case DueKind.SILENCE_CHECK:
+            remind.tell_silence(turn, person, athlete, since=one.local_date)
+        case DueKind.WEEK_DRAWING:
+            _plan(turn, person, athlete)
+
+
+def _plan(turn: Turn, person: Person, athlete: Athlete) -> None:
+    """Every night: end a break that is over, close what is past, draw, look at the checklist."""
+    today = local_today(turn, person)
+    if athlete.state is AthleteState.PAUSED:
+        if athlete.paused_until is not None and athlete.paused_until <= today:
+            cant_today.end_pause(turn, person, athlete)
+        return
+    _close_past(turn, person, before=today)
+    draw_week.draw(turn, person, athlete, monday=draw_week.monday_of(today))
+    propose_stage.propose_if_complete(turn, person, athlete)
+
+
+def _close_past(turn: Turn, person: Person, *, before: date) -> None:
+    for session in training.open_sessions(turn.tx, person.id):
+        if session.on < before:
+            close_session.close_quietly(turn, session)
+
+
+def _note(turn: Turn, person: Person, one: Due) -> None:
+    """Write down what came too late, so that the coach sees it and nobody is reminded of it."""
+    due.note_outcome(
+        turn.tx, person_id=person.id, kind=one.kind.value, subject=one.subject, outcome="too_late"
+    )
+    if one.kind is DueKind.SESSION:
+        training.change_session(
+            turn.tx,
+            int(one.subject),
+            state=SessionState.CALLED_OFF,
+            called_off_because="too_late",
+        )
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what=f"late.{one.kind.value}",
+        athlete_id=person.id,
+        after={"subject": one.subject, "due_at": one.due_at_utc.isoformat()},
+    )

@@ -1,0 +1,76 @@
+"""Days off and breaks."""
+
+from datetime import date
+
+from bot.reading.values import CantReason
+from bot.wording.session import weekday
+from bot.wording.tongue import Tongue
+
+LABELS = {
+    CantReason.ILL: "Ill",
+    CantReason.TRAVELLING: "Travelling",
+    CantReason.NO_TIME: "No time",
+    CantReason.NO_EQUIPMENT: "No equipment",
+    CantReason.HURTS: "Something hurts",
+}
+
+
+def why_not(tongue: Tongue) -> str:
+    """Ask for the reason."""
+    return tongue.say("No problem. What is it today?")
+
+
+def reason_label(tongue: Tongue, reason: CantReason) -> str:
+    """Write a reason short enough for a button."""
+    return tongue.say(LABELS[reason])
+
+
+def called_off(tongue: Tongue, reason: CantReason | None, *, next_on: date | None) -> str:
+    """Say that the session is off, and what comes next."""
+    lines = [tongue.say("Called off. Nothing piles up.")]
+    if reason is CantReason.ILL:
+        lines.append(
+            tongue.say(
+                "With fever, no training until you have been clear of it for two days. "
+                "If it gets worse or worries you, see a doctor."
+            )
+        )
+    if reason is CantReason.TRAVELLING:
+        lines.append(tongue.say("For a longer trip, /pause 1 week stops the messages."))
+    if next_on is not None:
+        lines.append(tongue.say("Next session: {weekday}.", weekday=weekday(tongue, next_on)))
+    return "\n".join(lines)
+
+
+def nothing_planned(tongue: Tongue) -> str:
+    """There was nothing to call off."""
+    return tongue.say("Nothing is planned for that day, so nothing needs to be called off.")
+
+
+def how_to_pause(tongue: Tongue) -> str:
+    """Say what to send for a break."""
+    return tongue.say(
+        "Tell me how long, such as <code>/pause 10 days</code> or <code>/pause 2 weeks</code>. "
+        "<code>/pause off</code> ends a break. The longest is 26 weeks."
+    )
+
+
+def paused(tongue: Tongue, until: date) -> str:
+    """Confirm a break."""
+    return tongue.say(
+        "A break until {weekday} {day}.{month}. No sessions, no reminders. "
+        "I still read what you write, and pass on what hurts. /pause off ends it sooner.",
+        weekday=weekday(tongue, until),
+        day=until.day,
+        month=until.month,
+    )
+
+
+def not_paused(tongue: Tongue) -> str:
+    """There is no break to end."""
+    return tongue.say("You have no break running. /pause 1 week would begin one.")
+
+
+def pause_over(tongue: Tongue) -> str:
+    """The break is over."""
+    return tongue.say("Welcome back. The first sessions are gentler where the break was long.")

@@ -1,0 +1,154 @@
+"""When a reply can mean several things, or nothing: what is asked, and what to send instead."""
+
+from collections.abc import Mapping, Sequence
+
+from bot.reading.known import ItemResult, KnownItem
+from bot.reading.values import (
+    Activity,
+    Asked,
+    Correction,
+    CorrectionKind,
+    QuestionCode,
+    Recorded,
+    Told,
+)
+from bot.wording import doses
+from bot.wording.tongue import Tongue
+from scheduler.pain.values import Side
+
+QUESTIONS = {
+    QuestionCode.WHICH_ITEM: "Which one are these numbers for?",
+    QuestionCode.WHICH_DAY: "Which day is this for?",
+    QuestionCode.WHICH_SET: "Which set do you mean?",
+    QuestionCode.WHICH_SIDE: "Which arm is which?",
+    QuestionCode.WHICH_UNIT: "Which unit do you mean?",
+    QuestionCode.FEWER_NUMBERS: "That is fewer numbers than sets. What happened?",
+    QuestionCode.MORE_NUMBERS: "That is more numbers than sets. Which is right?",
+    QuestionCode.IMPLAUSIBLE: "That is far from what you did before. Is it right?",
+    QuestionCode.LOAD_UNEXPECTED: "That is not the planned load. Is it right?",
+    QuestionCode.WHOLE_SESSION: "Did you do everything as planned?",
+    QuestionCode.SAME_AS_WHAT: "The same as what?",
+    QuestionCode.PAIN_OR_RESULT: "Is that number pain, or a result?",
+    QuestionCode.EFFORT_OR_RESULT: "Is that number effort, or a result?",
+    QuestionCode.SEVERAL_READINGS: "I can read that in more than one way. Which do you mean?",
+    QuestionCode.IS_THIS_MEANT: "Is this what you mean?",
+}
+
+
+def question(tongue: Tongue, asked: Asked) -> str:
+    """Ask, and say how to answer when no button fits."""
+    return tongue.say(
+        "{question}\nIf no button fits, write it again with the item's number in front.",
+        question=tongue.say(QUESTIONS[asked.question]),
+    )
+
+
+def option_label(
+    tongue: Tongue, option: Recorded | Correction | Told, items: Mapping[str, KnownItem]
+) -> str:
+    """Write one possible reading short enough for a button."""
+    match option:
+        case Recorded():
+            return _recorded_label(tongue, option.items, items)
+        case Correction():
+            return _correction_label(tongue, option)
+        case Told():
+            return _told_label(tongue, option)
+
+
+def none_of_these(tongue: Tongue) -> str:
+    """The button for no option at all."""
+    return tongue.say("None of these")
+
+
+def write_again(tongue: Tongue) -> str:
+    """After no option was right."""
+    return tongue.say("Fine, nothing is recorded. Write it again with the item's number in front.")
+
+
+def not_understood(tongue: Tongue, example: str) -> str:
+    """Say what would be understood, by an example from today."""
+    return tongue.say(
+        "I could not fit that to today's session, so nothing is recorded. "
+        "Write it like this:\n<code>{example}</code>",
+        example=example,
+    )
+
+
+def nothing_to_answer(tongue: Tongue, coach: str) -> str:
+    """Numbers came, and no session is open."""
+    return tongue.say(
+        "No session is open, so I did not record that. I passed it to {coach}.", coach=coach
+    )
+
+
+def corrected(tongue: Tongue, name: str, lines: Sequence[str]) -> str:
+    """Play a correction back."""
+    return tongue.say("Changed. {name}: {lines}", name=name, lines=", ".join(lines))
+
+
+def change_line(tongue: Tongue, number: int, old: float, new: float) -> str:
+    """Write one changed set."""
+    return tongue.say("set {n}: {old} → {new}", n=number, old=old, new=new)
+
+
+def taken_back(tongue: Tongue, names: Sequence[str]) -> str:
+    """The last results are gone, as asked."""
+    return tongue.say("Taken back: {names}. Write the numbers again.", names=", ".join(names))
+
+
+def nothing_to_correct(tongue: Tongue) -> str:
+    """A correction without anything to correct."""
+    return tongue.say(
+        "I have no recent result to change. Write the item's number and all its sets, like "
+        "<code>2) 40 38 35</code>."
+    )
+
+
+def which_to_change(tongue: Tongue) -> str:
+    """Ask which item is to be changed."""
+    return tongue.say("Which one shall I change? Then write all its sets again.")
+
+
+def activities_noted(tongue: Tongue, activities: Sequence[Activity]) -> str:
+    """Play other training back."""
+    names = ", ".join(activity.name for activity in activities)
+    return tongue.say("Noted as other training: {names}. It counts as load.", names=names)
+
+
+def _recorded_label(
+    tongue: Tongue, results: Sequence[ItemResult], items: Mapping[str, KnownItem]
+) -> str:
+    parts = []
+    for result in results:
+        item = items.get(result.ref)
+        name = item.names[0] if item else "?"
+        values = " ".join(tongue.number(one.value) for one in result.sets)
+        loads = {one.load_kg for one in result.sets if one.load_kg is not None}
+        at_load = f" @ {tongue.number(loads.pop())} kg" if len(loads) == 1 else ""
+        stopped = " " + tongue.say("(stopped)") if result.is_stopped else ""
+        unit = doses.unit(tongue, item.measure) if item else ""
+        parts.append(f"{name}: {values} {unit}{at_load}{stopped}".strip())
+    return "; ".join(parts)[:60]
+
+
+def _correction_label(tongue: Tongue, option: Correction) -> str:
+    if option.kind is CorrectionKind.UNDO:
+        return tongue.say("Take the last one back")
+    if option.kind is CorrectionKind.OTHER_ARM:
+        return tongue.say("It was the other arm")
+    return ", ".join(
+        change_line(tongue, change.number, change.old, change.new) for change in option.changes
+    )[:60]
+
+
+def _told_label(tongue: Tongue, option: Told) -> str:
+    if option.pains:
+        pain = option.pains[0]
+        side = "" if pain.side in {None, Side.BOTH} else f" {pain.side.value if pain.side else ''}"
+        return tongue.say("Pain{side} {score} of 10", side=side, score=pain.score or "")
+    if option.effort is not None:
+        return tongue.say("Effort {effort} of 10", effort=round(option.effort))
+    if option.reserve is not None:
+        return tongue.say("{left} left", left=option.reserve.left)
+    return tongue.say("No") if option.is_yes is False else tongue.say("Yes")

@@ -1,0 +1,111 @@
+"""One athlete on one screen."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.wording import coach_week
+from bot.wording.coach_audit import EntryFacts, short_entry
+from bot.wording.coach_pain import PlaceFacts, place_line
+from bot.wording.coach_roster import STATES, sessions_kept
+from bot.wording.labels import label
+from bot.wording.pages import shortened
+from bot.wording.tongue import Marked, Tongue
+
+QUOTE_UNITS = 300  # [UTF-16 units] ch: the whole message is a few lines above in the chat
+
+
+@dataclass(frozen=True)
+class AthleteFacts:
+    """Everything the screen shows; texts that are lines already are marked up."""
+
+    name: str
+    stage: int
+    weeks: int
+    is_re_earned: bool
+    state: str
+    is_blocked: bool
+    kept: int
+    sent: int
+    checklist_head: str
+    checklist: tuple[str, ...]
+    week: coach_week.WeekFigures
+    places: tuple[PlaceFacts, ...]
+    left_out: str
+    changes: tuple[EntryFacts, ...]
+    decisions: tuple[str, ...]
+    waiting: tuple[str, ...]
+
+
+def screen(tongue: Tongue, facts: AthleteFacts) -> list[str]:
+    """Write the screen as lines, what to decide first."""
+    return [
+        *_head(tongue, facts),
+        *_section(tongue, "To decide", facts.decisions),
+        *_waiting(tongue, facts.waiting),
+        "",
+        facts.checklist_head,
+        *facts.checklist,
+        *_section(tongue, "This week, sets", coach_week.lines(tongue, facts.week)),
+        *_section(tongue, "Pain", _pain(tongue, facts)),
+        *_section(tongue, "Changed last", [short_entry(tongue, one) for one in facts.changes]),
+    ]
+
+
+def _head(tongue: Tongue, facts: AthleteFacts) -> list[str]:
+    first = tongue.say(
+        "<b>{name}</b> · stage {stage}, {weeks}",
+        name=facts.name,
+        stage=facts.stage,
+        weeks=tongue.count(facts.weeks, "1 whole week in it", "{n} whole weeks in it"),
+    )
+    if facts.is_re_earned:
+        first += tongue.say(" (held before)")
+    second = tongue.say(
+        "{state} · {sessions} in 4 weeks",
+        state=tongue.say(STATES[facts.state]),
+        sessions=sessions_kept(tongue, kept=facts.kept, sent=facts.sent),
+    )
+    lines = [first, second]
+    if facts.is_blocked:
+        lines.append(tongue.say("The chat is blocked or closed: nothing arrives."))
+    return lines
+
+
+def _section(tongue: Tongue, title: str, lines: Sequence[str]) -> list[str]:
+    if not lines:
+        return []
+    return ["", tongue.say("<b>{title}</b>", title=tongue.say(title)), *lines]
+
+
+def _waiting(tongue: Tongue, messages: Sequence[str]) -> list[str]:
+    quotes = [
+        tongue.say("“{words}”", words=shortened(words, QUOTE_UNITS)) for words in messages[-3:]
+    ]
+    return _section(tongue, "Messages, not answered", quotes)
+
+
+def _pain(tongue: Tongue, facts: AthleteFacts) -> list[str]:
+    lines = [place_line(tongue, one) for one in facts.places]
+    if facts.left_out:
+        lines.append(tongue.say("Left out: {what}", what=Marked(facts.left_out)))
+    return lines or [tongue.say("Nothing reported.")]
+
+
+def write_label(tongue: Tongue) -> str:
+    """Label the button that writes to the athlete."""
+    return label(tongue, "Write")
+
+
+def audit_label(tongue: Tongue) -> str:
+    """Label the button that shows the decisions."""
+    return label(tongue, "Decisions")
+
+
+def clear_label(tongue: Tongue) -> str:
+    """Label the button that clears what is left out."""
+    return label(tongue, "Clear")
+
+
+def roster_label(tongue: Tongue) -> str:
+    """Label the button that goes back to the roster."""
+    return label(tongue, "Roster")

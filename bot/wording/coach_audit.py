@@ -1,0 +1,147 @@
+"""Decisions as the coach reads them back: who, when, what, why."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from pydantic import ValidationError
+
+from bot.wording import dates
+from bot.wording.pages import shortened
+from bot.wording.reason_figures import word
+from bot.wording.reasons import say_reason
+from bot.wording.tongue import Marked, Tongue
+from scheduler.reasons import Reason
+from scheduler.training.values import Dose
+
+WORDS_UNITS = 200  # [UTF-16 units] ch: a reason is a sentence or two
+REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
+
+WHAT = {
+    "stage.changed": "Stage changed",
+    "stage.taken_back": "Stage change taken back",
+    "stage.start": "Starting stage set",
+    "pain.cleared": "Cleared",
+    "pain.reported": "Pain reported",
+    "alert.raised": "Alert raised",
+    "alert.seen": "Alert seen",
+    "alert.cleared": "Alert cleared",
+    "proposal.made": "Proposed",
+    "proposal.accepted": "Proposal accepted",
+    "proposal.declined": "Proposal not taken yet",
+    "coach.wrote": "Written to the athlete",
+    "coach.note": "Note",
+    "athlete.invited": "Invited",
+    "athlete.joined": "Joined",
+    "athlete.confirmed": "Answers looked at, training begins",
+    "chat.blocked": "Chat blocked",
+    "chat.back": "Chat open again",
+    "dose.up": "Dose up",
+    "dose.kept": "Dose kept",
+    "dose.down": "Dose down",
+    "week.drawn": "Week planned",
+    "week.redrawn": "Week planned anew",
+}
+
+
+@dataclass(frozen=True)
+class EntryFacts:
+    """One decision, with its instant in the reader's zone; ``who`` is empty for the rules."""
+
+    at: datetime
+    who: str
+    what: str
+    words: str = ""
+    reasons: tuple[Reason, ...] = ()
+    before: Mapping[str, Any] | None = None
+    after: Mapping[str, Any] | None = None
+
+
+def head(tongue: Tongue, *, name: str, count: int) -> str:
+    """Head the list of an athlete's decisions."""
+    return tongue.say("<b>{name}</b>: the last {count} decisions", name=name, count=count)
+
+
+def nothing_yet(tongue: Tongue, *, name: str) -> str:
+    """Nothing was decided about an athlete so far."""
+    return tongue.say("Nothing has been decided about {name} so far.", name=name)
+
+
+def entry(tongue: Tongue, facts: EntryFacts) -> str:
+    """Write one decision in two or three short lines."""
+    first = tongue.say(
+        "<b>{when}</b> · {who}",
+        when=dates.moment(tongue, facts.at),
+        who=facts.who or tongue.say("the rules"),
+    )
+    return "\n".join([first, *_what_and_why(tongue, facts)])
+
+
+def short_entry(tongue: Tongue, facts: EntryFacts) -> str:
+    """Write one decision in one line."""
+    who = facts.who or tongue.say("the rules")
+    return tongue.say(
+        "{when} · {who}: {what}",
+        when=dates.day(tongue, facts.at),
+        who=who,
+        what=Marked(" ".join(_what_and_why(tongue, facts))),
+    )
+
+
+def _what_and_why(tongue: Tongue, facts: EntryFacts) -> list[str]:
+    lines = [what_changed(tongue, facts)]
+    if facts.words:
+        lines.append(tongue.say("“{words}”", words=shortened(facts.words, WORDS_UNITS)))
+    lines += [say_reason(tongue, one) for one in facts.reasons[:REASONS_MOST]]
+    return lines
+
+
+def what_changed(tongue: Tongue, facts: EntryFacts) -> str:
+    """Write what was decided, with before and after where they are figures."""
+    what = tongue.say(WHAT[facts.what]) if facts.what in WHAT else _plain(facts.what)
+    change = _change(tongue, facts.before or {}, facts.after or {})
+    return (
+        tongue.say("{what}: {change}.", what=what, change=Marked(change))
+        if change
+        else (tongue.say("{what}.", what=what))
+    )
+
+
+def _plain(code: str) -> str:
+    words = code.replace(".", ": ").replace("_", " ")
+    return words[:1].upper() + words[1:]
+
+
+def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
+    if "stage" in after:
+        return _pair(tongue, before.get("stage"), after["stage"])
+    if "dose" in after:
+        name = word(tongue, str(before.get("movement", "")))
+        doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
+        return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "place" in after:
+        return tongue.say("{place}", place=str(after["place"]))
+    return ""
+
+
+def _pair(tongue: Tongue, old: object, new: object) -> str:
+    if old is None or old == "":
+        return tongue.say("{new}", new=str(new))
+    return tongue.say("{old} → {new}", old=str(old), new=str(new))
+
+
+def _dose(stored: object) -> str:
+    try:
+        dose = Dose.model_validate(stored)
+    except ValidationError:
+        return ""
+    load = f", {dose.load_kg:g} kg" if dose.load_kg else ""
+    return f"{dose.sets} × {dose.target}{load}"
+
+
+def pages(tongue: Tongue, *, name: str, entries: Sequence[EntryFacts]) -> list[str]:
+    """Write the list as blocks that a page break may fall between."""
+    if not entries:
+        return [nothing_yet(tongue, name=name)]
+    return [head(tongue, name=name, count=len(entries)), *(entry(tongue, one) for one in entries)]

@@ -1,0 +1,60 @@
+"""Drafted decisions: what is proposed, and what was decided."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from bot.wording.labels import label
+from bot.wording.tongue import Tongue
+
+MOVE_UP = "move_up"
+
+
+def title(tongue: Tongue, *, kind: str, facts: Mapping[str, Any]) -> str:
+    """Name a proposal in a few words."""
+    if kind == MOVE_UP:
+        return tongue.say("Move up to stage {stage}", stage=str(facts.get("stage", "?")))
+    return tongue.say("{kind}", kind=kind.replace("_", " ").capitalize())
+
+
+def proposal(tongue: Tongue, *, name: str, title: str, lines: Sequence[str]) -> str:
+    """Put a decision before the coach, with the figures it rests on."""
+    head = tongue.say("<b>{name}</b>: {title}?", name=name, title=title)
+    return "\n".join([head, *lines])
+
+
+def yes_label(tongue: Tongue, *, kind: str) -> str:
+    """Label the button that takes the proposal."""
+    return label(tongue, "Move up") if kind == MOVE_UP else label(tongue, "Yes")
+
+
+def named_yes_label(tongue: Tongue, *, name: str, kind: str, facts: Mapping[str, Any]) -> str:
+    """Label the button that takes the proposal, with the athlete's name in front."""
+    if kind == MOVE_UP:
+        return label(tongue, "{name} → {stage}", name=name, stage=str(facts.get("stage", "?")))
+    return label(tongue, "{name}: yes", name=name)
+
+
+def not_yet_label(tongue: Tongue) -> str:
+    """Label the button that declines for now."""
+    return label(tongue, "Not yet")
+
+
+def declined(tongue: Tongue, *, name: str, title: str) -> str:
+    """The coach said not yet."""
+    return tongue.say("{name}: not yet ({title}).", name=name, title=title)
+
+
+def answered_before(tongue: Tongue, *, name: str) -> str:
+    """The proposal was decided earlier."""
+    return tongue.say("That decision about {name} was made before.", name=name)
+
+
+def no_longer_met(tongue: Tongue, *, name: str, lines: Sequence[str]) -> str:
+    """Something changed since the proposal was made."""
+    head = tongue.say("{name}: since this was proposed, something is open again.", name=name)
+    return "\n".join([head, *lines])
+
+
+def reason_of_checklist(tongue: Tongue) -> str:
+    """The reason that is kept when the coach takes a proposal."""
+    return tongue.say("checklist complete, approved by tap")

@@ -1,0 +1,79 @@
+"""What is next, this week, and why."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, time
+
+from bot.wording.reasons import say_reason
+from bot.wording.session import weekday
+from bot.wording.tongue import Marked, Tongue
+from scheduler.reasons import Reason
+
+
+@dataclass(frozen=True)
+class DayFacts:
+    """One session of the week in short."""
+
+    on: date
+    letter: str
+    state: str
+    movements: tuple[str, ...]
+
+
+STATES = {
+    "planned": "to come",
+    "sent": "open",
+    "trained": "done",
+    "missed": "missed",
+    "called_off": "called off",
+}
+
+
+def next_session(tongue: Tongue, on: date | None, at: time) -> str:
+    """Say when the next session comes."""
+    if on is None:
+        return tongue.say("Nothing is planned right now. Your coach sees that.")
+    return tongue.say(
+        "Nothing is open. The next session comes on {weekday} at {at}. "
+        "Write <i>session now</i> to have it early.",
+        weekday=weekday(tongue, on),
+        at=f"{at:%H:%M}",
+    )
+
+
+def week(tongue: Tongue, days: Sequence[DayFacts]) -> str:
+    """List this week's sessions."""
+    if not days:
+        return tongue.say("Nothing is planned this week.")
+    return "\n\n".join(_day(tongue, day) for day in days)
+
+
+def _day(tongue: Tongue, day: DayFacts) -> str:
+    head = tongue.say(
+        "<b>{weekday}, day {letter}</b> · {state}",
+        weekday=weekday(tongue, day.on),
+        letter=day.letter,
+        state=tongue.say(STATES[day.state]),
+    )
+    return "\n".join([head, *(tongue.say("· {name}", name=name) for name in day.movements)])
+
+
+def why(
+    tongue: Tongue,
+    decisions: Sequence[tuple[str, Sequence[Reason]]],
+    checklist: Sequence[tuple[bool, Reason]],
+    *,
+    stage: int,
+) -> str:
+    """Say why the latest doses are what they are, and what stands before the next stage."""
+    lines = [tongue.say("<b>Your doses</b>")]
+    lines += [
+        tongue.say("{name}: {why}", name=name, why=Marked(say_reason(tongue, reasons[0])))
+        for name, reasons in decisions
+        if reasons
+    ] or [tongue.say("Nothing is decided yet: the first session starts carefully.")]
+    lines += ["", tongue.say("<b>Checklist to move up to stage {n}</b>", n=stage + 1)]
+    for is_met, reason in checklist:
+        mark = tongue.say("met") if is_met else tongue.say("not yet")
+        lines.append(f"{mark}: {say_reason(tongue, reason)}")
+    return "\n".join(lines)

@@ -1,0 +1,24 @@
+"""Reminders, and silence."""
+
+from datetime import date
+
+from bot.wording.session import weekday
+from bot.wording.tongue import Tongue
+
+
+def evening(tongue: Tongue) -> str:
+    """The one reminder."""
+    return tongue.say(
+        "Today's session is still open. If it did not happen, "
+        "<i>can't today</i> is a fine answer, and nothing piles up."
+    )
+
+
+def silent(tongue: Tongue, name: str, on: date) -> str:
+    """Three days without an answer, for the coach."""
+    return tongue.say(
+        "<b>{name}</b> has not answered for three days (today is {weekday}). "
+        "A word from you may help more than mine.",
+        name=name,
+        weekday=weekday(tongue, on),
+    )

@@ -1,0 +1,195 @@
+"""The day's session and the questions about it, for a narrow screen and one thumb."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from bot.wording import doses
+from bot.wording.tongue import Marked, Tongue
+from scheduler.catalogue.values import Measure, Movement
+from scheduler.pain.values import Side
+from scheduler.training.values import Dose, ReserveAnswer, SetDone
+
+WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+
+
+@dataclass(frozen=True)
+class ItemFacts:
+    """One item as the session shows it."""
+
+    number: int
+    pair: int | None
+    movement: Movement
+    dose: Dose
+    arms: tuple[Side, ...]
+
+
+@dataclass(frozen=True)
+class SessionFacts:
+    """Everything that the session's message says."""
+
+    on: date
+    letter: str
+    minutes: int
+    items: tuple[ItemFacts, ...]
+    left_out: str = ""
+    is_lighter: bool = False
+    is_first: bool = False
+
+
+def weekday(tongue: Tongue, on: date) -> str:
+    """Write the day of the week."""
+    return tongue.say(WEEKDAYS[on.weekday()])
+
+
+def session(tongue: Tongue, facts: SessionFacts) -> str:
+    """Write the whole session, with how to answer it."""
+    head = tongue.say(
+        "<b>{weekday}, day {letter}</b> · about {minutes} min",
+        weekday=weekday(tongue, facts.on),
+        letter=facts.letter,
+        minutes=facts.minutes,
+    )
+    lines = [head]
+    if facts.is_lighter:
+        lines.append(tongue.say("A lighter week: fewer sets on purpose."))
+    if facts.left_out:
+        lines += ["", facts.left_out]
+    lines += ["", _warm_up(tongue), *_blocks(tongue, facts.items), "", how_to_answer(tongue, facts)]
+    return "\n".join(lines)
+
+
+def _warm_up(tongue: Tongue) -> str:
+    return tongue.say(
+        "<b>Warm-up</b>\n2 min easy movement, 10 slow shoulder-blade circles, "
+        "then one easy set of each."
+    )
+
+
+def _blocks(tongue: Tongue, items: tuple[ItemFacts, ...]) -> list[str]:
+    lines: list[str] = []
+    for pair in dict.fromkeys(item.pair for item in items):
+        block = [item for item in items if item.pair == pair]
+        lines += ["", _block_head(tongue, pair, block)]
+        for item in block:
+            lines += _item(tongue, item)
+    return lines
+
+
+def _block_head(tongue: Tongue, pair: int | None, block: list[ItemFacts]) -> str:
+    rest = doses.rest(tongue, block[0].dose.rest_s)
+    if pair is None:
+        return tongue.say("<b>Extra</b> · {rest}", rest=rest)
+    if len(block) == 1:
+        return tongue.say("<b>Block {pair}</b> · {rest}", pair=pair, rest=rest)
+    return tongue.say("<b>Pair {pair}</b>, in turn · {rest}", pair=pair, rest=rest)
+
+
+def _item(tongue: Tongue, item: ItemFacts) -> list[str]:
+    dose = doses.dose_line(tongue, item.dose, item.movement, arms=item.arms)
+    return [
+        tongue.say("{n}. {name}", n=item.number, name=item.movement.name),
+        tongue.say(
+            "    <b>{dose}</b>, {wish}",
+            dose=Marked(dose),
+            wish=doses.reserve_wish(tongue, item.dose),
+        ),
+    ]
+
+
+def how_to_answer(tongue: Tongue, facts: SessionFacts) -> str:
+    """Show an answer made from today's own items."""
+    lines = "\n".join(
+        f"<code>{item.number}) {example_values(item.dose)}</code>" for item in facts.items[:2]
+    )
+    return tongue.say(
+        "Answer with your numbers, one line an item, like\n{lines}\nor use a button.",
+        lines=Marked(lines),
+    )
+
+
+def example_values(dose: Dose) -> str:
+    """Make believable numbers for an example: the last set a little short."""
+    last = max(1, dose.target - (1 if dose.measure is Measure.REPS else 3))
+    return " ".join([str(dose.target)] * (dose.sets - 1) + [str(last)])
+
+
+def how_to(tongue: Tongue, movement: Movement) -> str:
+    """Explain one movement."""
+    return tongue.say(
+        "<b>{name}</b>\n{how}\nOften seen: {fault}",
+        name=movement.name,
+        how=tongue.say(movement.how_to),
+        fault=tongue.say(movement.common_fault),
+    )
+
+
+def recorded(tongue: Tongue, item: ItemFacts, sets: tuple[SetDone, ...], *, assumed: str) -> str:
+    """Play one item's results back in one line, with what was assumed."""
+    line = tongue.say(
+        "{n}. {name}: <b>{results}</b>",
+        n=item.number,
+        name=item.movement.name,
+        results=doses.results(tongue, item.dose, sets),
+    )
+    return f"{line} ({assumed})" if assumed else line
+
+
+def skipped(tongue: Tongue, item: ItemFacts) -> str:
+    """Play back that an item was left undone."""
+    return tongue.say("{n}. {name}: not done", n=item.number, name=item.movement.name)
+
+
+def reserve_question(tongue: Tongue, movement: Movement, dose: Dose) -> str:
+    """Ask what was left after the last set of an item."""
+    if dose.measure is Measure.REPS:
+        return tongue.say(
+            "{name}, last set: how many more good reps were in you?", name=movement.name
+        )
+    return tongue.say("{name}, last set: how many more seconds were in you?", name=movement.name)
+
+
+def reserve_noted(tongue: Tongue, movement: Movement, dose: Dose, answer: ReserveAnswer) -> str:
+    """Repeat the answer about the reserve."""
+    return tongue.say(
+        "{name}: {given}.",
+        name=movement.name,
+        given=doses.reserve_given(tongue, dose.measure, answer),
+    )
+
+
+def effort_question(tongue: Tongue) -> str:
+    """Ask how hard the whole session was, in our own words."""
+    return tongue.say("How hard was the whole session? 0 is nothing at all, 10 is all you had.")
+
+
+def effort_noted(tongue: Tongue, effort: int) -> str:
+    """Repeat the effort."""
+    return tongue.say("Session effort {effort} of 10.", effort=effort)
+
+
+def pain_question(tongue: Tongue) -> str:
+    """Ask about pain at the end of a session."""
+    return tongue.say("Did anything hurt, today or since last time? Plain muscle ache is no pain.")
+
+
+def still_open(tongue: Tongue, names: list[str]) -> str:
+    """Say which items still have no answer."""
+    return tongue.say("Still open: {names}.", names=", ".join(names))
+
+
+def item_question(tongue: Tongue, item: ItemFacts) -> str:
+    """Ask for one item's numbers, step by step."""
+    return tongue.say(
+        "{n}. {name}: {dose}. What did you get?",
+        n=item.number,
+        name=item.movement.name,
+        dose=doses.dose_line(tongue, item.dose, item.movement, arms=item.arms),
+    )
+
+
+def closed(tongue: Tongue, lines: list[str]) -> str:
+    """Thank, and say what changes next time and why."""
+    head = tongue.say("Thank you, that is all for today.")
+    if not lines:
+        return head
+    return "\n".join([head, tongue.say("<b>Next time</b>"), *lines])
