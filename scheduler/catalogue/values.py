@@ -108,7 +108,15 @@ class Joint(StrEnum):
 
 
 class Demand(StrEnum):
-    """What a movement asks of a region, so that pain there can take it out."""
+    """What a movement asks of a region, so that pain there can take it out (common practice).
+
+    ``grip``: the hand would be pulled open, or the weight would fall, without a firm grip.
+    ``wrist_extension``: the palm carries weight with the wrist bent back, or the wrist is
+    trained that way. ``elbow_extension``: the elbow straightens against a load, or is kept
+    straight under body weight. ``shoulder_extension``: the elbow or hand goes behind the
+    trunk under load. ``traction``: the arm hangs from a hold, or a heavy weight hangs from
+    the arm. ``impact``: hand or weight is caught. ``inversion``: the head is below the heart.
+    """
 
     OVERHEAD = "overhead"
     WRIST_EXTENSION = "wrist_extension"
@@ -166,6 +174,8 @@ class Movement(BaseModel):
     ``equipment`` lists alternatives: any one set of it is enough. ``bodyweight_share`` is the
     share of body weight on the hands [fraction of body weight], where it is published or chosen.
     ``least_stage`` is where the movement itself first belongs, whatever the stage permits.
+    ``is_upright`` says of a closed vertical push, which otherwise turns the body upside down,
+    that the head stays above the heart.
     Texts are English and are the keys of the translations.
     """
 
@@ -185,6 +195,7 @@ class Movement(BaseModel):
     bodyweight_share_source: str | None = None
     sides: Sides = Sides.BOTH
     is_unstable: bool = False
+    is_upright: bool = False
     family: str
     limiting_joint: Joint
     demands: frozenset[Demand] = frozenset()

@@ -1,0 +1,20 @@
+"""When two ways of writing a movement's name are the same name."""
+
+import re
+import unicodedata
+
+_APART = re.compile(r"[^\w]+|_")
+
+
+def folded(text: str) -> str:
+    """Return what is left of a name when spelling habits are taken away.
+
+    Case, accents, hyphens, spaces, apostrophes and a plural ``s`` do not count, so "Push-ups",
+    "pushup" and "PUSH UP" are one name. Empty when the text has no letter or figure.
+    """
+    bare = "".join(
+        letter
+        for letter in unicodedata.normalize("NFKD", text.replace("’", "'").casefold())
+        if not unicodedata.combining(letter)
+    ).replace("'", "")
+    return "".join(word.removesuffix("s") for word in _APART.split(bare))
