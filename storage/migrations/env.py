@@ -1,6 +1,6 @@
 """How migrations run: on the connection that the caller opened, in one transaction."""
 
-from typing import Any
+from typing import Any, Literal
 
 from alembic import context
 
@@ -8,7 +8,7 @@ from storage.column_types import Document, UtcInstant
 from storage.tables import metadata
 
 
-def _plain_type(kind: str, item: Any, _context: Any) -> str | bool:
+def _plain_type(kind: str, item: Any, _context: Any) -> str | Literal[False]:
     """Write our column types as the plain ones beneath, so that a migration stands alone."""
     if kind != "type":
         return False

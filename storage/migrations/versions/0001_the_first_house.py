@@ -44,6 +44,12 @@ def upgrade() -> None:
         batch_op.create_index("ix_inbox_state", ["state", "id"], unique=False)
 
     op.create_table(
+        "mark",
+        sa.Column("name", sa.String(), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.PrimaryKeyConstraint("name", name=op.f("pk_mark")),
+    )
+    op.create_table(
         "outbox",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("chat_id", sa.BigInteger(), nullable=False),
@@ -578,6 +584,7 @@ def downgrade() -> None:
         batch_op.drop_index(batch_op.f("ix_outbox_created_at"))
 
     op.drop_table("outbox")
+    op.drop_table("mark")
     with op.batch_alter_table("inbox", schema=None) as batch_op:
         batch_op.drop_index("ix_inbox_state")
         batch_op.drop_index(batch_op.f("ix_inbox_received_at"))

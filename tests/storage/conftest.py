@@ -1,0 +1,25 @@
+"""A migrated database in a folder of its own for each test."""
+
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+
+from storage.database import Database
+from storage.migrate import migrate
+
+
+@pytest.fixture
+def database(tmp_path: Path) -> Iterator[Database]:
+    """Return an empty migrated database."""
+    database = Database(f"sqlite:///{tmp_path}/house.sqlite3")
+    migrate(database.engine)
+    yield database
+    database.close()
+
+
+@pytest.fixture
+def now() -> datetime:
+    """Return the instant at which these tests take place."""
+    return datetime(2026, 10, 5, 6, 0, tzinfo=UTC)

@@ -1,0 +1,78 @@
+"""The migrated schema is the declared one, and a newer database is refused in plain words."""
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.runtime.migration import MigrationContext
+from sqlalchemy import Engine, text
+
+from storage.database import Database, open_engine
+from storage.migrate import NewerDatabaseError, migrate
+from storage.tables import metadata
+
+
+@pytest.fixture
+def engine(tmp_path):
+    engine = open_engine(f"sqlite:///{tmp_path}/house.sqlite3")
+    yield engine
+    engine.dispose()
+
+
+def test_migrated_schema_equals_the_declared_one(engine: Engine):
+    migrate(engine)
+    with engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True})
+        assert compare_metadata(context, metadata) == []
+
+
+def test_check_constraints_of_the_migrated_schema_are_those_of_the_declared_one(engine, tmp_path):
+    migrate(engine)
+    declared = open_engine(f"sqlite:///{tmp_path}/declared.sqlite3")
+    metadata.create_all(declared)
+
+    def checks(one: Engine) -> dict[str, list[str]]:
+        with one.connect() as connection:
+            rows = connection.execute(
+                text("SELECT name, sql FROM sqlite_master WHERE type = 'table' ORDER BY name")
+            ).all()
+        return {
+            name: sorted(part.strip().rstrip(",") for part in sql.split("\n") if "CHECK" in part)
+            for name, sql in rows
+            if name != "alembic_version"
+        }
+
+    assert any(checks(engine).values())
+    assert checks(engine) == checks(declared)
+    declared.dispose()
+
+
+def test_migrating_twice_changes_nothing(engine: Engine):
+    migrate(engine)
+    with engine.begin() as connection:
+        connection.execute(text("INSERT INTO mark (name, at) VALUES ('x', '2026-01-01')"))
+    migrate(engine)
+    with engine.connect() as connection:
+        assert connection.execute(text("SELECT count(*) FROM mark")).scalar_one() == 1
+
+
+def test_a_newer_database_is_refused_and_left_as_it_is(engine: Engine):
+    migrate(engine)
+    with engine.begin() as connection:
+        connection.execute(text("UPDATE alembic_version SET version_num = '9999'"))
+    with pytest.raises(NewerDatabaseError, match=r"newer Holdwell .*9999.*update the program"):
+        migrate(engine)
+    with engine.connect() as connection:
+        version = connection.execute(text("SELECT version_num FROM alembic_version")).scalar_one()
+    assert version == "9999"
+
+
+def test_sqlite_keeps_every_commit_and_its_foreign_keys(tmp_path):
+    database = Database(f"sqlite:///{tmp_path}/house.sqlite3")
+    migrate(database.engine)
+    with database.engine.connect() as connection:
+        pragmas = {
+            name: connection.execute(text(f"PRAGMA {name}")).scalar_one()
+            for name in ("journal_mode", "synchronous", "foreign_keys")
+        }
+    database.close()
+    # DERIVED from SQLite's documentation: synchronous FULL is 2, foreign keys on is 1.
+    assert pragmas == {"journal_mode": "wal", "synchronous": 2, "foreign_keys": 1}
