@@ -10,7 +10,8 @@ def folded(text: str) -> str:
     """Return what is left of a name when spelling habits are taken away.
 
     Case, accents, hyphens, spaces, apostrophes and a plural ``s`` do not count, so "Push-ups",
-    "pushup" and "PUSH UP" are one name. Empty when the text has no letter or figure.
+    "pushup" and "PUSH UP" are one name. A plural in the middle of words written as one stays, as
+    nobody can tell it from a word that begins with s. Empty when the text has no letter or figure.
     """
     bare = "".join(
         letter
