@@ -71,6 +71,20 @@ SOURCES: dict[str, Source] = {
         "Silbernagel et al. 2007, Am J Sports Med 35:897-906, pain-monitoring model"
     ),
     "farrar2001": _published("Farrar et al. 2001, Pain 94:149-158, change on an 11-point scale"),
+    "salaffi2004": _published("Salaffi et al. 2004, Eur J Pain 8:283-291, meaningful change"),
+    "serlin1995": _published("Serlin et al. 1995, Pain 61:277-284, bands 1-4, 5-6, 7-10"),
+    "nhis2019": _published("CDC/NHIS 2019, MMWR, five symptoms of a heart attack"),
+    "ahaacc2015": _published("AHA/ACC 2015, eligibility and collapse in exercise"),
+    "scalco2016": _published("Scalco et al. 2016, dark urine and weakness after hard exercise"),
+    "rawson2017": _published("Rawson et al. 2017, muscle breakdown after hard exercise"),
+    "boast2016": _published("BOAST 2016, swollen hard limb after injury or effort"),
+    "compartment2012": _published("Open Orthop J 2012, acute compartment signs"),
+    "alla2010": _published("Alla et al. 2010, swollen discoloured arm after effort"),
+    "murphy2023": _published(
+        "Murphy & Bintcliffe 2023, BMJ, dislocation, hot joint, sudden loss of strength"
+    ),
+    "mccartney2018": _published("McCartney et al. 2018, signs in both arms or the legs"),
+    "rees2021": _published("Rees et al. 2021, acute loss of lifting the arm"),
     "caterisano2019": _published(
         "Caterisano et al. 2019, Strength Cond J 41(3):1-23, return after inactivity"
     ),

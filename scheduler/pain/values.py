@@ -4,7 +4,7 @@ from enum import IntEnum, StrEnum
 
 from pydantic import BaseModel, ConfigDict
 
-from scheduler.catalogue.values import Demand, Direction, Movement, Sides
+from scheduler.catalogue.values import Demand, Direction, Measure, Movement, Sides
 
 
 class Side(StrEnum):
@@ -39,6 +39,33 @@ class Site(StrEnum):
     ELSEWHERE = "elsewhere"
 
 
+MIDLINE = frozenset({Site.NECK, Site.ELSEWHERE})
+"""Sites that belong to no arm: what hurts there leaves out both arms (chosen, careful)."""
+
+
+class Region(BaseModel):
+    """A site of one arm: ``Side.LEFT`` or ``Side.RIGHT``, never both."""
+
+    model_config = ConfigDict(frozen=True)
+
+    site: Site
+    arm: Side
+
+    @property
+    def order(self) -> tuple[str, str]:
+        """A stable order for lists."""
+        return (self.site.value, self.arm.value)
+
+
+def regions_of(site: Site, side: Side) -> tuple[Region, ...]:
+    """Return the regions meant by a site and a side: one, or one of each arm.
+
+    A site in the middle of the body is always both.
+    """
+    arms = Side.BOTH.arms if site in MIDLINE else side.arms
+    return tuple(Region(site=site, arm=arm) for arm in sorted(arms))
+
+
 class Level(IntEnum):
     """What is left out. Higher is more careful."""
 
@@ -60,12 +87,16 @@ class Urgency(StrEnum):
 
 
 class LeftOut(BaseModel):
-    """What may not be trained, arm by arm. ``Side.LEFT`` and ``Side.RIGHT`` only, never both."""
+    """What may not be trained, arm by arm. ``Side.LEFT`` and ``Side.RIGHT`` only, never both.
+
+    ``measures`` takes out every carry, whatever a library calls it.
+    """
 
     model_config = ConfigDict(frozen=True)
 
     demands: frozenset[tuple[Demand, Side]] = frozenset()
     directions: frozenset[tuple[Direction, Side]] = frozenset()
+    measures: frozenset[tuple[Measure, Side]] = frozenset()
     movements: frozenset[str] = frozenset()
     everything: bool = False
 
@@ -80,6 +111,7 @@ class LeftOut(BaseModel):
             self.everything
             or movement.key in self.movements
             or (movement.direction, arm) in self.directions
+            or (movement.measure, arm) in self.measures
             or any((demand, arm) in self.demands for demand in movement.demands)
         )
 
@@ -99,6 +131,7 @@ class LeftOut(BaseModel):
         return LeftOut(
             demands=self.demands | other.demands,
             directions=self.directions | other.directions,
+            measures=self.measures | other.measures,
             movements=self.movements | other.movements,
             everything=self.everything or other.everything,
         )
