@@ -8,7 +8,7 @@ from scheduler.catalogue.values import Measure, Movement
 from scheduler.reasons import Decision
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
-from scheduler.training.gaps import Absence, Return, after_gap
+from scheduler.training.gaps import Absence, Return, after_gap, sets_after_share
 from scheduler.training.latest_gap import latest_gap
 from scheduler.training.values import Dose
 from storage.queries import training
@@ -32,11 +32,12 @@ def dose_for(
     before = None if is_projection else on
     movement = turn.house.library.movements[item.movement_key]
     history = training.exposures(turn.tx, person.id, [item.movement_key], before=before)
+    share = pain_picture.return_share(pain_picture.picture_of(turn, athlete), movement)
     facts = DoseFacts(
         movement=movement,
         quality=item.quality,
         profile=athlete.profile.facts,
-        planned_sets=item.planned_sets,
+        planned_sets=sets_after_share(sets=item.planned_sets, share=share),
         weeks_trained=weeks_trained(athlete, on),
         pulling_exposures=_pulling_exposures(turn, person, movement, before=before),
         is_lighter_week=_is_lighter(turn, person, on),

@@ -1,6 +1,13 @@
 """What an athlete wrote, read and acted on: recorded, asked, corrected, or passed on."""
 
-from bot.acts import cant_today, change_result, choose_reading, pain_talk, pass_on, record_results
+from bot.acts import (
+    cant_today,
+    change_result,
+    choose_reading,
+    hear_pain,
+    pass_on,
+    record_results,
+)
 from bot.acts.item_facts import known_session, sent_items
 from bot.acts.other_training import record_activities
 from bot.acts.session_card import next_step
@@ -8,7 +15,7 @@ from bot.acts.show_plan import send_early
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.reading.known import Expects, ItemResult, OpenQuestion, ReadingContext, Reserve, SetResult
-from bot.reading.reader import read
+from bot.reading.reply import read
 from bot.reading.values import (
     Asked,
     CantToday,
@@ -28,6 +35,7 @@ from scheduler.calendar.zones import zone_named
 from scheduler.training.values import ReserveAnswer
 from storage import buttons
 from storage.queries import training
+from storage.records import wire
 from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord, SessionRecord
 
@@ -37,6 +45,7 @@ EXPECTED = {
     "effort": Expects.EFFORT,
     "pain": Expects.PAIN,
     "pain.score": Expects.PAIN,
+    "morning": Expects.PAIN,
 }
 
 
@@ -46,9 +55,10 @@ def hear(
     """Read a message in its context, and act on every part of it."""
     sessions = training.open_sessions(turn.tx, person.id)[:SESSIONS_REMEMBERED]
     session = _edited_session(turn, event) or (sessions[0] if sessions else None)
-    reading = read(event.text, _context(turn, person, sessions, session))
+    question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    reading = read(event.text, _context(turn, person, sessions, session, question))
     outcome = _act(turn, person, athlete, event, reading, session, is_flagged=is_flagged)
-    hurt = pain_talk.hear_mentions(turn, person, athlete, reading.pains, event)
+    hurt = hear_pain.hear(turn, person, athlete, reading.pains, event, question)
     if reading.activities and not isinstance(reading, OtherTraining):
         record_activities(turn, person, reading.activities)
     return Outcome.ANSWERED if hurt and outcome is Outcome.PASSED_ON else outcome
@@ -64,13 +74,9 @@ def _context(
     person: Person,
     sessions: tuple[SessionRecord, ...],
     session: SessionRecord | None,
+    question: wire.OpenQuestion | None,
 ) -> ReadingContext:
     others = tuple(one for one in sessions if session is None or one.id != session.id)
-    question = (
-        buttons.open_question(turn.tx, chat_id=person.chat_id, now=turn.now)
-        if person.chat_id is not None
-        else None
-    )
     subject = question.subject if question else {}
     item_ref = str(subject["item"]) if "item" in subject else None
     expects = EXPECTED.get(question.kind) if question else None
@@ -147,19 +153,19 @@ def _act(
         case Correction():
             return change_result.correct(turn, person, reading, session, event)
         case CantToday():
-            return cant_today.said(turn, person, athlete, reading, session)
-        case OtherTraining():
-            record_activities(turn, person, reading.activities)
-            turn.say(person, asking.activities_noted(turn.tongue(person), reading.activities))
-            return Outcome.OTHER_TRAINING
+            return cant_today.said(turn, person, reading, session)
         case SessionNow():
             return send_early(turn, person, athlete)
-        case NotUnderstood():
-            return _not_understood(turn, person, event, reading, is_flagged=is_flagged)
-        case PassedOn():
-            if is_flagged or reading.pains:
-                return Outcome.PASSED_ON
-            return pass_on.words(turn, person, event)
+        case OtherTraining():
+            return _other_training(turn, person, reading)
+        case NotUnderstood() | PassedOn():
+            return _nothing_to_record(turn, person, event, reading, is_flagged=is_flagged)
+
+
+def _other_training(turn: Turn, person: Person, reading: OtherTraining) -> Outcome:
+    record_activities(turn, person, reading.activities)
+    turn.say(person, asking.activities_noted(turn.tongue(person), reading.activities))
+    return Outcome.OTHER_TRAINING
 
 
 def _record(turn: Turn, person: Person, event: Wrote, reading: Recorded) -> Outcome:
@@ -210,12 +216,18 @@ def _told(
     return pass_on.words(turn, person, event)
 
 
-def _not_understood(
-    turn: Turn, person: Person, event: Wrote, reading: NotUnderstood, *, is_flagged: bool
+def _nothing_to_record(
+    turn: Turn,
+    person: Person,
+    event: Wrote,
+    reading: NotUnderstood | PassedOn,
+    *,
+    is_flagged: bool,
 ) -> Outcome:
+    """Pain and red flags were heard already; anything else is explained or passed on."""
     if is_flagged or reading.pains:
         return Outcome.ANSWERED
-    if not reading.example:
+    if isinstance(reading, PassedOn) or not reading.example:
         return pass_on.words(turn, person, event)
     turn.say(person, asking.not_understood(turn.tongue(person), reading.example))
     return Outcome.NOT_UNDERSTOOD

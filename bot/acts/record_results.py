@@ -2,20 +2,22 @@
 
 from collections.abc import Sequence
 
+from bot.acts import pain_picture
 from bot.acts.close_session import close_if_done
 from bot.acts.item_facts import sent_items
 from bot.acts.session_card import Step, show
-from bot.reading.known import SetResult
-from bot.reading.values import Assumption, ItemResult
+from bot.reading.known import ItemResult, SetResult
+from bot.reading.values import Assumption
 from bot.turn import Turn
 from bot.wording.assumptions import say_assumptions
 from scheduler.catalogue.values import Sides
+from scheduler.pain.events import SessionTrained
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, ReserveAnswer, Rung, SetDone
 from storage import buttons
 from storage.queries import training
 from storage.records.people import Person
-from storage.records.training import ItemRecord, SessionState
+from storage.records.training import ItemRecord, SessionRecord, SessionState
 
 
 def record(
@@ -36,6 +38,7 @@ def record(
     session = training.session(turn.tx, session_id)
     if session.trained_at is None:
         facts["trained_at"] = turn.now
+        _tell_pain_history(turn, session)
     if effort is not None:
         facts["effort"] = round(effort)
     training.change_session(turn.tx, session_id, **facts)
@@ -46,6 +49,16 @@ def record(
         notes=say_assumptions(turn.tongue(person), assumptions),
         edit_message_id=edit_message_id,
     )
+
+
+def _tell_pain_history(turn: Turn, session: SessionRecord) -> None:
+    """Let the pain fold know what was loaded today."""
+    event = SessionTrained(
+        key=pain_picture.new_key(turn, session.athlete_id),
+        at_utc=turn.now,
+        loaded=pain_picture.regions_loaded(turn, session),
+    )
+    pain_picture.record_event(turn, session.athlete_id, event, session_id=session.id)
 
 
 def store_item(turn: Turn, person: Person, result: ItemResult, *, message_id: int | None) -> None:

@@ -7,11 +7,12 @@ from bot.acts import (
     choose_reading,
     hear_reading,
     intake,
+    morning_question,
     pain_talk,
     red_flag,
     session_taps,
-    swap_item,
     show_plan,
+    swap_item,
 )
 from bot.desks.entry import Command, TapEntry
 from bot.events import Wrote
@@ -41,6 +42,7 @@ TAPS: dict[str, TapEntry] = {
         **choose_reading.TAPS,
         **change_result.TAPS,
         **pain_talk.TAPS,
+        **morning_question.TAPS,
         **red_flag.TAPS,
         **intake.TAPS,
     }.items()
@@ -59,6 +61,6 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     return Outcome.SAFETY if is_flagged else outcome
 
 
-def is_safety_matter(turn: Turn, person: Person, event: Wrote) -> bool:
+def is_safety_matter(person: Person, event: Wrote) -> bool:
     """Tell whether the words need the red-flag reader's answer, whatever else they are."""
-    return red_flag.is_raised(turn, person, event.text)
+    return red_flag.is_raised(person, event.text)

@@ -6,7 +6,7 @@ from bot.acts import (
     cant_today,
     close_session,
     draw_week,
-    pain_talk,
+    morning_question,
     propose_stage,
     remind,
     send_session,
@@ -87,7 +87,7 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
         ),
         mornings=tuple(
             MorningAfter(subject=subject, reported_on=on)
-            for subject, on in pain_talk.mornings_owed(turn, person, athlete)
+            for subject, on in morning_question.owed(turn, person, athlete)
         ),
         silences=_silences(sessions),
         recurring=frozenset({DueKind.WEEK_DRAWING}),
@@ -114,7 +114,7 @@ def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
         case DueKind.SESSION_REMINDER:
             remind.remind(turn, person, int(one.subject))
         case DueKind.MORNING_QUESTION:
-            pain_talk.ask_morning(turn, person, athlete, one.subject)
+            morning_question.ask(turn, person, athlete)
         case DueKind.SILENCE_CHECK:
             remind.tell_silence(turn, person, athlete, since=one.local_date)
         case DueKind.WEEK_DRAWING:

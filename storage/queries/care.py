@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session, col, select, update
+from sqlmodel import Session, col, func, select, update
 
 from scheduler.pain.values import Level, Urgency
 from scheduler.reasons import Reason
@@ -34,6 +34,15 @@ def add_pain_event(
     tx.add(row)
     tx.flush()
     return row.id or 0
+
+
+def count_pain_events(tx: Session, athlete_id: int) -> int:
+    """Count the events of an athlete's pain history."""
+    return tx.exec(
+        select(func.count())
+        .select_from(PainEventRow)
+        .where(PainEventRow.athlete_id == athlete_id)
+    ).one()
 
 
 def pain_events(tx: Session, athlete_id: int) -> tuple[tuple[int, Mapping[str, Any]], ...]:

@@ -1,0 +1,146 @@
+"""Pain said in words: recorded at once, the careful way, and asked about where it is unclear."""
+
+from collections.abc import Sequence
+
+from bot.acts import morning_question, pain_consequences, pain_picture, pain_report, pain_talk
+from bot.acts.pain_taps import side_taps, site_taps
+from bot.events import Wrote
+from bot.reading.values import PainMention
+from bot.turn import Turn
+from bot.wording import pain as words
+from scheduler.pain.events import Occasion, PainSign
+from scheduler.pain.values import Side, Site
+from storage.queries import training
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind, OpenQuestion
+
+
+def hear(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    mentions: Sequence[PainMention],
+    event: Wrote,
+    question: OpenQuestion | None,
+) -> bool:
+    """Hear every mention of pain in a message; True when there was any."""
+    heard = False
+    for mention in mentions:
+        if _answers_morning(turn, person, athlete, mention, question):
+            heard = True
+        elif _is_denial(mention):
+            heard = _denied(turn, person, question) or heard
+        else:
+            _report(turn, person, athlete, mention, event, question)
+            heard = True
+    return heard
+
+
+def _is_denial(mention: PainMention) -> bool:
+    return mention.score == 0 and not mention.sites
+
+
+def _denied(turn: Turn, person: Person, question: OpenQuestion | None) -> bool:
+    """ "No pain" answers the session's question; it lowers nothing."""
+    session_id = question.subject.get("session") if question else None
+    if question is None or question.kind != "pain" or session_id is None:
+        return False
+    training.change_session(turn.tx, session_id, is_pain_answered=True)
+    pain_talk.close_question_of(turn, person, session_id)
+    return True
+
+
+def _answers_morning(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    mention: PainMention,
+    question: OpenQuestion | None,
+) -> bool:
+    """A number behind the morning's question is its answer, unless it names another place."""
+    if question is None or question.kind != "morning" or mention.score is None:
+        return False
+    site = Site(question.subject["site"])
+    if mention.sites and site not in mention.sites:
+        return False
+    morning_question.answer(
+        turn,
+        person,
+        athlete,
+        site=site,
+        side=Side(question.subject["side"]),
+        score=mention.score,
+        must_ask=mention.must_ask,
+    )
+    return True
+
+
+def _report(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    mention: PainMention,
+    event: Wrote,
+    question: OpenQuestion | None,
+) -> None:
+    if question is not None and question.kind == "pain.score" and not mention.sites:
+        _answer_number(turn, person, athlete, mention, question)
+        return
+    before = pain_picture.picture_of(turn, athlete)
+    sessions = training.open_sessions(turn.tx, person.id)
+    session_id = sessions[0].id if sessions else None
+    key = pain_report.add(
+        turn,
+        athlete,
+        site=mention.sites[0] if mention.sites else Site.ELSEWHERE,
+        side=mention.side or Side.BOTH,
+        score=mention.score,
+        must_ask=mention.must_ask,
+        signs=_signs(mention),
+        occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
+        session_id=session_id,
+        message_id=event.message_id,
+    )
+    pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
+    _ask_what_is_unclear(turn, person, athlete, mention, key, session_id)
+
+
+def _ask_what_is_unclear(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    mention: PainMention,
+    key: str,
+    session_id: int | None,
+) -> None:
+    tongue = turn.tongue(person)
+    about = {"report": key, "session": session_id}
+    if len(mention.sites) != 1:
+        has_side = mention.side is not None
+        taps = site_taps(tongue, {**about, "has_side": has_side}, sites=mention.sites)
+        turn.say(person, words.where(tongue), kind=MessageKind.SAFETY, taps=taps)
+    elif mention.side is None and not pain_picture.is_midline(mention.sites[0]):
+        text = words.which_side(tongue, mention.sites[0])
+        turn.say(person, text, kind=MessageKind.SAFETY, taps=side_taps(tongue, about))
+    else:
+        pain_talk.go_on(turn, person, athlete, key, session_id=session_id)
+
+
+def _answer_number(
+    turn: Turn, person: Person, athlete: Athlete, mention: PainMention, question: OpenQuestion
+) -> None:
+    before = pain_picture.picture_of(turn, athlete)
+    key = pain_report.amend(turn, athlete, question.subject["report"], score=mention.score)
+    pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score} of 10")
+    if key is not None:
+        session_id = question.subject.get("session")
+        pain_talk.go_on(turn, person, athlete, key, session_id=session_id)
+
+
+def _signs(mention: PainMention) -> list[PainSign]:
+    found = []
+    if mention.is_sharp:
+        found.append(PainSign.SUDDEN_SHARP)
+    if mention.stopped_a_set:
+        found.append(PainSign.STOPPED_A_SET)
+    return found

@@ -1,0 +1,120 @@
+"""The morning after: one question a place, and what the answer settles."""
+
+from collections.abc import Mapping
+from datetime import date
+from typing import Any
+
+from bot.acts import pain_consequences, pain_picture, pain_report
+from bot.acts.pain_taps import score_taps
+from bot.events import Tapped
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import pain as words
+from scheduler.calendar.wall_time import local_date_of
+from scheduler.calendar.zones import zone_named
+from scheduler.pain.picture import AskKind
+from scheduler.pain.values import Level, Region, Side, Site
+from storage import buttons
+from storage.queries import people
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+
+def owed(turn: Turn, person: Person, athlete: Athlete) -> tuple[tuple[str, date], ...]:
+    """Return the mornings that want a question: a subject, and the day of the report."""
+    zone = zone_named(person.zone)
+    days = {
+        local_date_of(ask.since_utc, zone)
+        for ask in pain_picture.picture_of(turn, athlete).asks
+        if ask.kind is AskKind.MORNING
+    }
+    return tuple((day.isoformat(), day) for day in sorted(days))
+
+
+def ask(turn: Turn, person: Person, athlete: Athlete) -> None:
+    """Ask for the first place that waits."""
+    region = _next_region(turn, athlete)
+    if region is not None:
+        _ask_for(turn, person, region, edit=None)
+
+
+def tapped(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """A number was tapped."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    answer(
+        turn,
+        person,
+        athlete,
+        site=Site(arguments["site"]),
+        side=Side(arguments["side"]),
+        score=arguments["score"],
+        must_ask=False,
+        edit=event.message_id,
+    )
+    return Outcome.SAFETY
+
+
+def answer(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    *,
+    site: Site,
+    side: Side,
+    score: int,
+    must_ask: bool,
+    edit: int | None = None,
+) -> None:
+    """Record the answer, follow what it changes, and ask on or say how it stands."""
+    before = pain_picture.picture_of(turn, athlete)
+    pain_report.add_morning(turn, athlete, site=site, side=side, score=score, must_ask=must_ask)
+    said = f"{words.morning(turn.tongue(person), site, side)} {score}"
+    after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
+    region = _next_region(turn, athlete)
+    if region is not None:
+        _ask_for(turn, person, region, edit=edit)
+        return
+    if person.chat_id is not None:
+        buttons.close_question(turn.tx, person.chat_id)
+    coach = people.person(turn.tx, athlete.coach_id)
+    tongue = turn.tongue(person)
+    shown = after.region(site, side)
+    text = (
+        words.outcome(tongue, shown, coach=coach.name)
+        if shown is not None and shown.level > Level.NONE
+        else words.morning_fine(tongue)
+    )
+    if edit is not None:
+        turn.change(person, edit, text)
+    else:
+        turn.say(person, text, kind=MessageKind.SAFETY)
+
+
+def _next_region(turn: Turn, athlete: Athlete) -> Region | None:
+    asks = pain_picture.picture_of(turn, athlete).asks
+    return next((one.region for one in asks if one.kind is AskKind.MORNING and one.region), None)
+
+
+def _ask_for(turn: Turn, person: Person, region: Region, *, edit: int | None) -> None:
+    tongue = turn.tongue(person)
+    about = {"site": region.site.value, "side": region.arm.value}
+    text = words.morning(tongue, region.site, region.arm)
+    taps = score_taps(about, act="morning.score")
+    if edit is not None:
+        turn.change(person, edit, text, taps=taps)
+    else:
+        turn.say(person, text, kind=MessageKind.QUESTION, taps=taps)
+    if person.chat_id is not None:
+        buttons.ask(
+            turn.tx,
+            chat_id=person.chat_id,
+            person_id=person.id,
+            kind="morning",
+            subject=about,
+            now=turn.now,
+        )
+
+
+TAPS = {"morning.score": tapped}

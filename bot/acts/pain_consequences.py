@@ -1,0 +1,189 @@
+"""What a change of the pain picture sets in motion, in the same transaction that recorded it."""
+
+from datetime import datetime, timedelta
+
+from bot.acts import draw_week, pain_picture, tell_alerts
+from bot.acts.dose_today import dose_for
+from bot.acts.item_facts import item_facts, sent_items
+from bot.turn import Turn
+from bot.wording import doses
+from bot.wording import pain as words
+from scheduler.pain.events import Certainty
+from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
+from scheduler.pain.red_flags import RedFlag
+from scheduler.pain.values import Level
+from storage.queries import care, people, training
+from storage.records.care import AlertState
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+CHEST_WAIT = timedelta(minutes=10)  # [min] ch: for the tap that tells muscle from inside
+PATTERN = "early_pattern"
+
+
+def follow(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    before: PainPicture,
+    *,
+    words_said: str,
+) -> PainPicture:
+    """Raise alerts, leave out, redraw, and correct what was sent; return the picture after."""
+    after = pain_picture.picture_of(turn, athlete)
+    _raise_for_regions(turn, person, athlete, before, after, words_said)
+    _raise_for_flags(turn, person, athlete, before, after, words_said)
+    _propose_patterns(turn, athlete, before, after)
+    if after.rested != before.rested or after.eased != before.eased:
+        care.write_audit(
+            turn.tx,
+            at=turn.now,
+            what="pain.left_out",
+            athlete_id=person.id,
+            reasons=tuple(why for one in after.regions for why in one.reasons),
+            before={"level": int(before.level), "rested": before.rested.model_dump(mode="json")},
+            after={"level": int(after.level), "rested": after.rested.model_dump(mode="json")},
+        )
+        correct_open_session(turn, person, athlete, after)
+        draw_week.redraw(turn, person, athlete)
+    return after
+
+
+def correct_open_session(
+    turn: Turn, person: Person, athlete: Athlete, picture: PainPicture
+) -> None:
+    """Take out of a session that is out already what may not be done, and ease what hurts."""
+    coach = people.person(turn.tx, athlete.coach_id)
+    tongue = turn.tongue(person)
+    for session in training.open_sessions(turn.tx, person.id)[:1]:
+        taken, eased = [], []
+        for item in sent_items(session):
+            if item.is_reported or item.dose is None:
+                continue
+            movement = turn.house.library.movements[item.movement_key]
+            arms = picture.rested.arms_allowed(movement) & frozenset(item.arms)
+            if not arms:
+                training.change_item(turn.tx, item.id, is_left_out=True)
+                taken.append(movement.name)
+                continue
+            decision = dose_for(turn, person, athlete, item, on=session.on)
+            is_easier = decision.value.sets < item.dose.sets or (
+                decision.value.target < item.dose.target
+            )
+            if is_easier or arms != frozenset(item.arms):
+                training.snapshot_dose(
+                    turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
+                )
+                facts = item_facts(turn, session, item)
+                line = doses.dose_line(tongue, decision.value, movement, arms=tuple(arms))
+                eased.append(f"{facts.number}. {movement.name}: {line}")
+        if taken:
+            text = words.taken_out_of_today(tongue, taken, coach=coach.name)
+            turn.say(person, text, kind=MessageKind.SAFETY)
+        if eased:
+            turn.say(person, words.eased_today(tongue, eased), kind=MessageKind.SAFETY)
+
+
+def _raise_for_regions(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    before: PainPicture,
+    after: PainPicture,
+    words_said: str,
+) -> None:
+    known = {one.region: one.level for one in before.regions}
+    risen = [
+        one
+        for one in after.regions
+        if one.level >= Level.REST and one.level > known.get(one.region, Level.NONE)
+    ]
+    if not risen:
+        return
+    worst = max(risen, key=lambda one: one.level)
+    tell_alerts.raise_alert(
+        turn,
+        person,
+        athlete,
+        level=worst.level,
+        urgency=_most_urgent(risen),
+        words=words_said,
+        reasons=tuple(why for one in risen for why in one.reasons),
+    )
+
+
+def _most_urgent(risen: list[RegionPicture]) -> "tell_alerts.Urgency":
+    order = tuple(tell_alerts.Urgency)
+    return min((one.urgency for one in risen), key=order.index)
+
+
+def _raise_for_flags(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    before: PainPicture,
+    after: PainPicture,
+    words_said: str,
+) -> None:
+    known = {one.key: one for one in before.flags}
+    for flag in after.flags:
+        earlier = known.get(flag.key)
+        if earlier is None:
+            tell_alerts.raise_alert(
+                turn,
+                person,
+                athlete,
+                level=flag.level,
+                urgency=flag.urgency,
+                words="" if flag.is_private else words_said,
+                reasons=flag.reasons,
+                is_private=flag.is_private,
+                not_before=_not_before(turn, flag),
+            )
+        elif earlier.certainty is Certainty.ASKED and flag.certainty is Certainty.CONFIRMED:
+            tell_alerts.hurry(turn, person)
+    gone = known.keys() - {one.key for one in after.flags}
+    if gone:
+        _withdraw(turn, person, after)
+
+
+def _not_before(turn: Turn, flag: FlagPicture) -> datetime | None:
+    """Only the coach's alert about a chest in doubt waits; the athlete is told at once."""
+    is_in_doubt = flag.flag is RedFlag.CHEST_INSIDE and flag.certainty is Certainty.ASKED
+    return turn.now + CHEST_WAIT if is_in_doubt else None
+
+
+def _withdraw(turn: Turn, person: Person, after: PainPicture) -> None:
+    """A doubt was answered away before the coach was told: nobody needs to be woken for it."""
+    if after.level >= Level.REST:
+        return
+    for alert in care.open_alerts(turn.tx, athlete_id=person.id):
+        if alert.times_told == 0:
+            care.change_alert(
+                turn.tx,
+                alert.id,
+                state=AlertState.SEEN,
+                answered_at=turn.now,
+                answered_by_id=person.id,
+                tell_at=None,
+            )
+
+
+def _propose_patterns(
+    turn: Turn, athlete: Athlete, before: PainPicture, after: PainPicture
+) -> None:
+    known = {(one.kind, one.arm) for one in before.patterns}
+    for pattern in after.patterns:
+        if (pattern.kind, pattern.arm) in known:
+            continue
+        care.propose(
+            turn.tx,
+            athlete_id=athlete.person_id,
+            kind=PATTERN,
+            facts={
+                "pattern": pattern.kind.value,
+                "arm": pattern.arm.value,
+                "reasons": [why.model_dump(mode="json") for why in pattern.reasons],
+            },
+            at=turn.now,
+        )

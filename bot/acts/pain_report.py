@@ -1,0 +1,108 @@
+"""A report of pain as stored events: added, amended as more is said, and looked up."""
+
+from collections.abc import Iterable
+
+from bot.acts import pain_picture
+from bot.turn import Turn
+from scheduler.pain.events import (
+    Corrected,
+    MorningAnswered,
+    Occasion,
+    PainReported,
+    PainSign,
+)
+from scheduler.pain.values import Side, Site
+from storage.records.people import Athlete
+
+
+def add(
+    turn: Turn,
+    athlete: Athlete,
+    *,
+    site: Site,
+    side: Side,
+    score: int | None,
+    must_ask: bool = False,
+    signs: Iterable[PainSign] = (),
+    occasion: Occasion,
+    session_id: int | None = None,
+    message_id: int | None = None,
+) -> str:
+    """Record a report and return its key."""
+    key = pain_picture.new_key(turn, athlete.person_id)
+    report = PainReported(
+        key=key,
+        at_utc=turn.now,
+        site=site,
+        side=Side.BOTH if pain_picture.is_midline(site) else side,
+        score=score,
+        must_ask=must_ask,
+        signs=frozenset(signs),
+        occasion=occasion,
+    )
+    pain_picture.record_event(
+        turn, athlete.person_id, report, session_id=session_id, message_id=message_id
+    )
+    return key
+
+
+def add_morning(
+    turn: Turn, athlete: Athlete, *, site: Site, side: Side, score: int | None, must_ask: bool
+) -> str:
+    """Record the answer of the morning after and return its key."""
+    key = pain_picture.new_key(turn, athlete.person_id)
+    answer = MorningAnswered(
+        key=key, at_utc=turn.now, site=site, side=side, score=score, must_ask=must_ask
+    )
+    pain_picture.record_event(turn, athlete.person_id, answer)
+    return key
+
+
+def amend(
+    turn: Turn,
+    athlete: Athlete,
+    key: str,
+    *,
+    site: Site | None = None,
+    side: Side | None = None,
+    score: int | None = None,
+    sign: PainSign | None = None,
+) -> str | None:
+    """Say more about a report; it is superseded, never rewritten. Returns the new key."""
+    report = find(turn, athlete, key)
+    if report is None:
+        return None
+    new_key = pain_picture.new_key(turn, athlete.person_id)
+    new_site = site or report.site
+    is_midline = pain_picture.is_midline(new_site)
+    replacement = report.model_copy(
+        update={
+            "key": f"{new_key}r",
+            "site": new_site,
+            "side": Side.BOTH if is_midline else side or report.side,
+            "score": report.score if score is None else score,
+            "must_ask": report.must_ask if score is None else False,
+            "signs": report.signs | ({sign} if sign else frozenset()),
+        }
+    )
+    correction = Corrected(key=new_key, at_utc=turn.now, report_key=key, replacement=replacement)
+    pain_picture.record_event(turn, athlete.person_id, correction)
+    return replacement.key
+
+
+def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:
+    """Return a report as it stands under its key."""
+    for event in pain_picture.events_of(turn, athlete.person_id):
+        found = event.replacement if isinstance(event, Corrected) else event
+        if isinstance(found, PainReported) and found.key == key:
+            return found
+    return None
+
+
+def withdraw_of_message(turn: Turn, athlete: Athlete, keys: Iterable[str]) -> None:
+    """Withdraw reports that an edited message no longer makes."""
+    for key in keys:
+        event = Corrected(
+            key=pain_picture.new_key(turn, athlete.person_id), at_utc=turn.now, report_key=key
+        )
+        pain_picture.record_event(turn, athlete.person_id, event)

@@ -1,0 +1,283 @@
+"""Talking about pain: where, which side, how much, what else; one step at a time, resumable."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
+from bot.acts.pain_taps import list_taps, score_taps, side_taps, sign_taps, signs_of, site_taps
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.turn import TapRows, Turn
+from bot.wording import pain as words
+from scheduler.pain.events import Occasion, TapListAnswered
+from scheduler.pain.picture import AskKind, PainPicture
+from scheduler.pain.tap_list import TapLine, flag_of_line
+from scheduler.pain.values import Side, Site, regions_of
+from storage import buttons
+from storage.queries import people, training
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+SIGNS_FROM_SCORE = 3  # [of 10] ch: below it the three further questions are not worth a tap
+Arguments = Mapping[str, Any]
+
+
+def command(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
+    """``/pain``: report something, with or without a session."""
+    ask_where(turn, person, session_id=None)
+    return Outcome.COMMAND
+
+
+def ask_where(
+    turn: Turn, person: Person, *, session_id: int | None, edit: int | None = None
+) -> None:
+    """Ask for the place."""
+    tongue = turn.tongue(person)
+    taps = site_taps(tongue, {"session": session_id})
+    _say(turn, person, words.where(tongue), taps, edit=edit)
+
+
+def where(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
+    """The button "something hurts"."""
+    ask_where(turn, person, session_id=arguments.get("session"))
+    return Outcome.SAFETY
+
+
+def nothing(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """The button "nothing hurt": it answers the session's question and lowers nothing."""
+    session = training.session(turn.tx, arguments["session"])
+    if session.athlete_id != person.id or not session.is_open:
+        return Outcome.STALE_TAP
+    training.change_session(turn.tx, session.id, is_pain_answered=True)
+    note = words.nothing_hurt(turn.tongue(person))
+    record_results.go_on(turn, person, session.id, notes=[note], edit_message_id=event.message_id)
+    return Outcome.ANSWERED
+
+
+def close_question_of(turn: Turn, person: Person, session_id: int) -> None:
+    """Go on with a session whose question about pain was answered in words."""
+    session = training.session(turn.tx, session_id)
+    if session.is_open:
+        note = words.nothing_hurt(turn.tongue(person))
+        record_results.go_on(turn, person, session_id, notes=[note])
+
+
+def site(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """A place was tapped: for a new report, or for one that words began."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    chosen = Site(arguments["site"])
+    about = dict(arguments)
+    if "report" in about:
+        return _amended(turn, person, athlete, about, event, site=chosen)
+    tongue = turn.tongue(person)
+    if pain_picture.is_midline(chosen):
+        return side(turn, person, {**about, "side": Side.BOTH.value}, event)
+    text = words.which_side(tongue, chosen)
+    _say(turn, person, text, side_taps(tongue, about), edit=event.message_id)
+    return Outcome.ANSWERED
+
+
+def side(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """A side was tapped."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    chosen = Side(arguments["side"])
+    if "report" in arguments:
+        return _amended(turn, person, athlete, arguments, event, side=chosen)
+    tongue = turn.tongue(person)
+    text = words.how_much(tongue, Site(arguments["site"]), chosen)
+    _say(turn, person, text, score_taps(arguments), edit=event.message_id)
+    return Outcome.ANSWERED
+
+
+def score(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """A number was tapped: now it is a report."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    if "report" in arguments:
+        return _amended(turn, person, athlete, arguments, event, score=arguments["score"])
+    before = pain_picture.picture_of(turn, athlete)
+    session_id = arguments.get("session")
+    key = pain_report.add(
+        turn,
+        athlete,
+        site=Site(arguments["site"]),
+        side=Side(arguments["side"]),
+        score=arguments["score"],
+        occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
+        session_id=session_id,
+    )
+    said = words.how_much(turn.tongue(person), Site(arguments["site"]), Side(arguments["side"]))
+    pain_consequences.follow(
+        turn, person, athlete, before, words_said=f"{said} {arguments['score']}"
+    )
+    go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
+    return Outcome.SAFETY
+
+
+def sign(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """What else was true of it."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    found = signs_of(arguments["sign"])
+    key = arguments["report"]
+    if found is not None:
+        before = pain_picture.picture_of(turn, athlete)
+        key = pain_report.amend(turn, athlete, key, sign=found) or key
+        said = turn.tongue(person).say(words.SIGNS[found])
+        pain_consequences.follow(turn, person, athlete, before, words_said=said)
+    go_on(
+        turn,
+        person,
+        athlete,
+        key,
+        session_id=arguments.get("session"),
+        edit=event.message_id,
+        signs_asked=True,
+    )
+    return Outcome.SAFETY
+
+
+def list_line(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """A line of the short list, or none of them."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    pain_picture.record_event(
+        turn,
+        person.id,
+        TapListAnswered(key=pain_picture.new_key(turn, person.id), at_utc=turn.now),
+    )
+    if arguments["line"]:
+        line = TapLine(arguments["line"])
+        red_flag.raise_tapped(turn, person, athlete, flag_of_line(line), line)
+        return Outcome.SAFETY
+    go_on(
+        turn,
+        person,
+        athlete,
+        arguments["report"],
+        session_id=arguments.get("session"),
+        edit=event.message_id,
+        signs_asked=True,
+    )
+    return Outcome.SAFETY
+
+
+def go_on(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    key: str,
+    *,
+    session_id: int | None,
+    edit: int | None = None,
+    signs_asked: bool = False,
+) -> None:
+    """Ask what is still missing of a report, or say what it changes."""
+    report = pain_report.find(turn, athlete, key)
+    if report is None:
+        return
+    tongue = turn.tongue(person)
+    about = {"report": key, "session": session_id}
+    picture = pain_picture.picture_of(turn, athlete)
+    if report.score is None or report.must_ask:
+        text = words.how_much(tongue, report.site, report.side)
+        _ask_number(turn, person, key, session_id)
+        _say(turn, person, text, score_taps(about), edit=edit)
+    elif report.score >= SIGNS_FROM_SCORE and not signs_asked and not report.signs:
+        text = words.which_sign(tongue, report.site, report.side)
+        _say(turn, person, text, sign_taps(tongue, about), edit=edit)
+    elif any(ask.kind is AskKind.TAP_LIST for ask in picture.asks):
+        _say(turn, person, words.tap_list(tongue), list_taps(tongue, about), edit=edit)
+    else:
+        _finish(turn, person, athlete, picture, report.site, report.side, session_id, edit=edit)
+
+
+def _finish(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    picture: PainPicture,
+    site: Site,
+    side: Side,
+    session_id: int | None,
+    *,
+    edit: int | None,
+) -> None:
+    coach = people.person(turn.tx, athlete.coach_id)
+    tongue = turn.tongue(person)
+    shown = [picture.region(one.site, one.arm) for one in regions_of(site, side)]
+    worst = max((one for one in shown if one), key=lambda one: one.level, default=None)
+    text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
+    _say(turn, person, text, (), edit=edit)
+    session = training.session(turn.tx, session_id) if session_id else None
+    if session is not None and session.is_open:
+        training.change_session(turn.tx, session.id, is_pain_answered=True)
+        record_results.go_on(turn, person, session.id)
+
+
+def _amended(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    arguments: Arguments,
+    event: Tapped,
+    *,
+    site: Site | None = None,
+    side: Side | None = None,
+    score: int | None = None,
+) -> Outcome:
+    before = pain_picture.picture_of(turn, athlete)
+    key = pain_report.amend(turn, athlete, arguments["report"], site=site, side=side, score=score)
+    if key is None:
+        return Outcome.STALE_TAP
+    report = pain_report.find(turn, athlete, key)
+    tongue = turn.tongue(person)
+    said = words.how_much(tongue, report.site, report.side) if report else ""
+    pain_consequences.follow(
+        turn, person, athlete, before, words_said=f"{said} {score if score is not None else ''}"
+    )
+    session_id = arguments.get("session")
+    if site is not None and not pain_picture.is_midline(site) and not arguments.get("has_side"):
+        about = {"report": key, "session": session_id}
+        text = words.which_side(tongue, site)
+        _say(turn, person, text, side_taps(tongue, about), edit=event.message_id)
+        return Outcome.ANSWERED
+    go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
+    return Outcome.SAFETY
+
+
+def _ask_number(turn: Turn, person: Person, key: str, session_id: int | None) -> None:
+    if person.chat_id is not None:
+        buttons.ask(
+            turn.tx,
+            chat_id=person.chat_id,
+            person_id=person.id,
+            kind="pain.score",
+            subject={"report": key, "session": session_id},
+            now=turn.now,
+        )
+
+
+def _say(turn: Turn, person: Person, text: str, taps: TapRows, *, edit: int | None = None) -> None:
+    if edit is not None:
+        turn.change(person, edit, text, taps=taps)
+    else:
+        turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
+
+
+TAPS = {
+    "pain.none": nothing,
+    "pain.where": where,
+    "pain.site": site,
+    "pain.side": side,
+    "pain.score": score,
+    "pain.sign": sign,
+    "pain.list": list_line,
+}

@@ -1,0 +1,165 @@
+"""Red flags: read first on every message, asked about where in doubt, never argued away."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from bot.acts import pain_consequences, pain_picture
+from bot.acts.pass_on import tell_coach
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.reading.red_flags import Candidate, RedFlagReading, read_red_flags
+from bot.turn import Tap, TapRows, Turn
+from bot.wording import red_flags as words
+from scheduler.pain.events import Certainty, FlagAnswered, FlagRaised
+from scheduler.pain.picture import FlagPicture
+from scheduler.pain.red_flags import RED_FLAGS, RedFlag, severity
+from scheduler.pain.tap_list import TapLine
+from scheduler.pain.values import Side
+from storage.queries import care, people
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+
+def is_raised(person: Person, text: str) -> bool:
+    """Tell whether a text raises anything that needs a person."""
+    return bool(read_red_flags(text, person.language).candidates)
+
+
+def listen(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
+    """Listen to a message; True when it raised a flag, whatever else it says."""
+    reading = read_red_flags(event.text, person.language)
+    if reading.asks_about_medicine:
+        _defer_medicine(turn, person, athlete, event)
+    if not reading.candidates:
+        return False
+    before = pain_picture.picture_of(turn, athlete)
+    for candidate in reading.candidates:
+        _record(turn, athlete, candidate, event.message_id)
+    after = pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
+    known = {flag.key for flag in before.flags}
+    fresh = [flag for flag in after.flags if flag.key not in known] or list(after.flags)
+    _answer(turn, person, athlete, fresh, reading)
+    return True
+
+
+def raise_tapped(
+    turn: Turn, person: Person, athlete: Athlete, flag: RedFlag, line: TapLine
+) -> None:
+    """A line of the short list was tapped: it counts as the gravest of its group until asked."""
+    before = pain_picture.picture_of(turn, athlete)
+    event = FlagRaised(
+        key=pain_picture.new_key(turn, person.id),
+        at_utc=turn.now,
+        flag=flag,
+        certainty=Certainty.ASKED,
+    )
+    pain_picture.record_event(turn, person.id, event)
+    said = words.tapped_line(turn.tongue(person), line)
+    after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
+    _answer(turn, person, athlete, [one for one in after.flags if one.key == event.key], None)
+
+
+def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """The question about a doubt was answered by a tap."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    before = pain_picture.picture_of(turn, athlete)
+    flag = next((one for one in before.flags if one.key == arguments["flag"]), None)
+    tongue = turn.tongue(person)
+    if flag is None or flag.certainty is not Certainty.ASKED:
+        turn.say(person, words.already_passed_on(tongue), kind=MessageKind.SAFETY)
+        return Outcome.STALE_TAP
+    certainty = Certainty(arguments["certainty"])
+    pain_picture.record_event(
+        turn,
+        person.id,
+        FlagAnswered(
+            key=pain_picture.new_key(turn, person.id),
+            at_utc=turn.now,
+            flag_key=flag.key,
+            certainty=certainty,
+        ),
+    )
+    pain_consequences.follow(
+        turn,
+        person,
+        athlete,
+        before,
+        words_said=words.answer_said(tongue, flag.follow_up, certainty),
+    )
+    coach = people.person(turn.tx, athlete.coach_id)
+    text = (
+        words.denied(tongue, coach=coach.name)
+        if certainty is Certainty.DENIED
+        else words.told(tongue, flag.flag, coach=coach.name, number=_number(coach))
+    )
+    if event.message_id is not None:
+        turn.change(person, event.message_id, text)
+    else:
+        turn.say(person, text, kind=MessageKind.SAFETY)
+    return Outcome.SAFETY
+
+
+def _record(turn: Turn, athlete: Athlete, candidate: Candidate, message_id: int | None) -> None:
+    event = FlagRaised(
+        key=pain_picture.new_key(turn, athlete.person_id),
+        at_utc=turn.now,
+        flag=candidate.flag,
+        certainty=candidate.certainty,
+        site=candidate.site,
+        side=candidate.side or Side.BOTH,
+    )
+    pain_picture.record_event(turn, athlete.person_id, event, message_id=message_id)
+
+
+def _answer(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    flags: list[FlagPicture],
+    _reading: RedFlagReading | None,
+) -> None:
+    """Tell the athlete what to do about the gravest, and ask about what is in doubt."""
+    if not flags:
+        return
+    coach = people.person(turn.tx, athlete.coach_id)
+    tongue = turn.tongue(person)
+    worst = max(flags, key=lambda one: severity(one.flag))
+    text = words.told(tongue, worst.flag, coach=coach.name, number=_number(coach))
+    taps: TapRows = ()
+    if worst.certainty is Certainty.ASKED:
+        text = words.asked(tongue, worst.flag, coach=coach.name, number=_number(coach))
+        taps = _question_taps(turn, person, worst)
+    turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
+
+
+def _question_taps(turn: Turn, person: Person, flag: FlagPicture) -> TapRows:
+    tongue = turn.tongue(person)
+    yes, no = words.question_labels(tongue, RED_FLAGS[flag.flag].follow_up)
+    return [
+        [Tap(yes, "flag.answer", {"flag": flag.key, "certainty": Certainty.CONFIRMED.value})],
+        [Tap(no, "flag.answer", {"flag": flag.key, "certainty": Certainty.DENIED.value})],
+    ]
+
+
+def _number(coach: Person) -> str | None:
+    """The emergency number that the coach confirmed, if any."""
+    return coach.emergency_number
+
+
+def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> None:
+    """Questions about medicine or a diagnosis are for licensed people; the coach sees them."""
+    coach = people.person(turn.tx, athlete.coach_id)
+    turn.say(
+        person,
+        words.medicine_deferred(turn.tongue(person), coach=coach.name),
+        kind=MessageKind.SAFETY,
+    )
+    care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
+    tell_coach(
+        turn, coach, person, words.medicine_to_coach(turn.tongue(coach), person.name, event.text)
+    )
+
+
+TAPS = {"flag.answer": answered}

@@ -1,0 +1,171 @@
+"""Pain in words for the athlete: calm, short, never a condition, never a promise."""
+
+from collections.abc import Sequence
+
+from bot.wording.coach_pain import left_out as what_is_left_out
+from bot.wording.coach_pain import place
+from bot.wording.tongue import Marked, Tongue
+from scheduler.pain.events import PainSign
+from scheduler.pain.picture import PainPicture, RegionPicture
+from scheduler.pain.tap_list import TapLine
+from scheduler.pain.values import Level, Side, Site
+
+SIGNS = {
+    PainSign.SUDDEN_SHARP: "It came suddenly and sharp",
+    PainSign.STOPPED_A_SET: "It stopped a set",
+    PainSign.DISTURBS_EVERYDAY_USE: "It disturbs everyday things",
+}
+TAP_LINES = {
+    TapLine.CHEST_OR_BREATH: "Chest, breath or heartbeat",
+    TapLine.HEAD_OR_NECK: "Head or neck, fainting",
+    TapLine.NUMB_OR_WEAK: "Numb, weak, cannot lift it",
+    TapLine.SHAPE_OR_POP: "Out of shape, a pop, a fall",
+    TapLine.SWOLLEN_HOT_OR_DARK: "Swollen, hot, fever, dark urine",
+    TapLine.NIGHT_OR_UNWELL: "At night, or feeling ill",
+}
+SITE_LABELS = {
+    Site.NECK: "Neck",
+    Site.SHOULDER_FRONT: "Shoulder, front",
+    Site.SHOULDER_TOP: "Shoulder, top",
+    Site.SHOULDER_BACK: "Shoulder, back",
+    Site.UPPER_ARM: "Upper arm",
+    Site.ELBOW_OUTER: "Elbow, outside",
+    Site.ELBOW_INNER: "Elbow, inside",
+    Site.ELBOW_BACK: "Elbow, back",
+    Site.FOREARM: "Forearm",
+    Site.WRIST: "Wrist",
+    Site.HAND: "Hand",
+    Site.CHEST_MUSCLE: "Chest muscle",
+    Site.UPPER_BACK: "Upper back",
+    Site.ELSEWHERE: "Somewhere else",
+}
+
+
+def where(tongue: Tongue) -> str:
+    """Ask where it hurts."""
+    return tongue.say("Where does it hurt? If it is bad or frightening, call for help first.")
+
+
+def which_side(tongue: Tongue, site: Site) -> str:
+    """Ask for the side."""
+    return tongue.say("{place}: which side?", place=tongue.say(SITE_LABELS[site]))
+
+
+def how_much(tongue: Tongue, site: Site, side: Side) -> str:
+    """Ask for the number."""
+    return tongue.say(
+        "{place}: how much, 0 to 10? 0 is nothing, 10 is the worst you can think of.",
+        place=_capital(place(tongue, site, side)),
+    )
+
+
+def which_sign(tongue: Tongue, site: Site, side: Side) -> str:
+    """Ask what else was true of it."""
+    return tongue.say("{place}: is any of this so?", place=_capital(place(tongue, site, side)))
+
+
+def tap_list(tongue: Tongue) -> str:
+    """Ask about the signs that need a person."""
+    return tongue.say("One more check. Is any of this new or unusual for you?")
+
+
+def morning(tongue: Tongue, site: Site, side: Side) -> str:
+    """Ask on the morning after."""
+    return tongue.say("Good morning. Your {place} today, 0 to 10?", place=place(tongue, site, side))
+
+
+def outcome(tongue: Tongue, region: RegionPicture, *, coach: str) -> str:
+    """Say what a report changes for one place."""
+    where_it_is = place(tongue, region.region.site, region.region.arm)
+    score = region.last_score
+    match region.level:
+        case Level.NONE:
+            return tongue.say("Noted, {place}. Nothing changes.", place=where_it_is)
+        case Level.WATCH:
+            return _watch(tongue, where_it_is, score)
+        case Level.EASE:
+            return tongue.say(
+                "Noted, {place}{score}. What loads it is made easier or shorter for now, "
+                "and does not get harder until it has settled.",
+                place=where_it_is,
+                score=_score(tongue, score),
+            )
+        case Level.REST:
+            return tongue.say(
+                "We leave out what loads your {place} until {coach} has looked. "
+                "The rest goes on. If it gets worse or worries you, "
+                "see a doctor or physiotherapist.",
+                place=where_it_is,
+                coach=coach,
+            )
+    return tongue.say(
+        "We leave out what loads your {place}. Please have it looked at by a doctor "
+        "or physiotherapist. {coach} is told.",
+        place=where_it_is,
+        coach=coach,
+    )
+
+
+def _watch(tongue: Tongue, where_it_is: str, score: int | None) -> str:
+    return tongue.say(
+        "Noted, {place}{score}. Nothing changes today.",
+        place=where_it_is,
+        score=_score(tongue, score),
+    )
+
+
+def _score(tongue: Tongue, score: int | None) -> str:
+    return "" if score is None else tongue.say(" {score} of 10", score=score)
+
+
+def left_out_line(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
+    """Say in every session what is left out, and who can bring it back."""
+    if picture.rested.is_empty:
+        return ""
+    return tongue.say(
+        "Left out for now: {what}. {coach} can bring it back, once it has been looked at.",
+        what=Marked(what_is_left_out(tongue, picture.rested)),
+        coach=coach,
+    )
+
+
+def nothing_to_train(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
+    """Nothing of today's session may be trained."""
+    if picture.level >= Level.CLINICIAN:
+        return tongue.say(
+            "No session today: we wait until you have been looked at by a doctor "
+            "or physiotherapist, and {coach} has heard. Write to me if anything changes.",
+            coach=coach,
+        )
+    return tongue.say(
+        "No session today: what is planned loads what hurts. {coach} is looking at it.",
+        coach=coach,
+    )
+
+
+def taken_out_of_today(tongue: Tongue, names: Sequence[str], *, coach: str) -> str:
+    """Correct a session that was sent already."""
+    return tongue.say(
+        "From today's session, leave out: {names}. The rest stands. {coach} can bring it back.",
+        names=", ".join(names),
+        coach=coach,
+    )
+
+
+def eased_today(tongue: Tongue, lines: Sequence[str]) -> str:
+    """Correct the doses of a session that was sent already."""
+    return "\n".join([tongue.say("Easier for the rest of today:"), *lines])
+
+
+def morning_fine(tongue: Tongue) -> str:
+    """The morning's answer is back to where it was."""
+    return tongue.say("Thank you. It has settled, so training goes on as planned.")
+
+
+def nothing_hurt(tongue: Tongue) -> str:
+    """Nothing hurt."""
+    return tongue.say("Good, nothing hurt.")
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
