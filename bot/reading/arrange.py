@@ -1,0 +1,258 @@
+"""Put the sets of one draft in their places: which set, which arm, which load."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.reading.dose import Draft, RawSet
+from bot.reading.known import KnownItem, SetResult
+from bot.reading.phrases import Said
+from bot.reading.plausible import is_plausible, is_possible
+from bot.reading.values import Assumption, AssumptionCode, QuestionCode
+from bot.reading.words import Mark
+from scheduler.catalogue.values import Measure, Sides
+from scheduler.pain.values import Side
+
+UNIT_OF = {
+    Measure.HOLD_S: Mark.SECONDS,
+    Measure.CARRY_S: Mark.SECONDS,
+    Measure.CARRY_M: Mark.METRES,
+    Measure.REPS: Mark.REPS,
+}
+ARMS = (Side.LEFT, Side.RIGHT)
+MOST_TIMES_THE_SETS = 2  # [-] CH: more figures than this are no row of sets
+
+
+@dataclass(frozen=True)
+class Attempt:
+    """A draft in its places; ``problem`` says why it cannot be recorded unasked."""
+
+    sets: tuple[SetResult, ...] = ()
+    problem: QuestionCode | None = None
+    is_sure: bool = True
+    is_stopped: bool = False
+    assumptions: tuple[Assumption, ...] = ()
+    others: tuple["Attempt", ...] = ()
+
+
+def planned_sets(item: KnownItem) -> tuple[SetResult, ...]:
+    """Return the sets as the plan has them, both arms where each has its own."""
+    arms = ARMS if item.sides is Sides.EACH else (Side.BOTH,)
+    return tuple(
+        SetResult(
+            number=number,
+            value=item.target,
+            side=arm,
+            load_kg=item.load_kg,
+            band=item.band,
+            is_as_planned=True,
+        )
+        for arm in arms
+        for number in range(1, item.sets + 1)
+    )
+
+
+def arranged(draft: Draft, said: Said) -> Attempt:
+    """Return the draft in its places; without sets when no person can have done it."""
+    item = said.item
+    sides = {raw.side for raw in draft.sets}
+    if not all(_is_possible(raw, item) for raw in draft.sets) or (None in sides and len(sides) > 1):
+        return Attempt()
+    if len(draft.sets) > MOST_TIMES_THE_SETS * item.sets or not is_possible(0, draft.load_kg, item):
+        return Attempt()
+    if not draft.sets and Mark.PLANNED not in said.words:
+        return Attempt()
+    arms, side_problem, is_left_first = _by_arm(draft.sets, said)
+    placed = {arm: _placed(sets, said) for arm, sets in arms.items()}
+    is_over_the_row = any(raw.n for raw in draft.sets) and _unnamed(draft.sets) == item.sets
+    kept = sum(len(numbered) for numbered, _, _ in placed.values())
+    if not is_over_the_row and kept < len(draft.sets):
+        return Attempt()
+    problems = [problem for _, problem, _ in placed.values()]
+    load = draft.load_kg if Mark.PLANNED in said.words else None
+    sets = tuple(s for arm in arms for s in _results(placed[arm][0], arm, said, load))
+    is_named = any(raw.n for raw in draft.sets)
+    is_short = {stopped for _, _, stopped in placed.values()}
+    attempt = Attempt(
+        sets=sets,
+        problem=_first(*problems, _doubt(draft.sets, sets, item), side_problem),
+        is_sure=draft.is_sure,
+        is_stopped=True in is_short or (QuestionCode.FEWER_NUMBERS in problems and not is_named),
+        assumptions=_assumptions(draft, said, is_left_first=is_left_first),
+    )
+    return replace(attempt, others=_same_for_all(draft, attempt, said))
+
+
+def _unnamed(raws: Sequence[RawSet]) -> int:
+    return sum(not raw.n for raw in raws)
+
+
+def _first(*problems: QuestionCode | None) -> QuestionCode | None:
+    return next((problem for problem in problems if problem), None)
+
+
+def _is_possible(raw: RawSet, item: KnownItem) -> bool:
+    return is_possible(raw.value, raw.load_kg, item)
+
+
+def _doubt(
+    raws: Sequence[RawSet], sets: Sequence[SetResult], item: KnownItem
+) -> QuestionCode | None:
+    """Return why the figures themselves must be asked about."""
+    if any(raw.unit not in {None, UNIT_OF[item.measure]} for raw in raws):
+        return QuestionCode.WHICH_UNIT
+    is_new_load = item.load_kg is None and any(raw.load_kg for raw in raws)
+    is_new_band = item.band is None and any(s.band for s in sets)
+    if is_new_load or is_new_band:
+        return QuestionCode.LOAD_UNEXPECTED
+    told = (s for s in sets if not s.is_as_planned)
+    if not all(is_plausible(s.value, s.load_kg, item) for s in told):
+        return QuestionCode.IMPLAUSIBLE
+    return None
+
+
+def _by_arm(
+    raws: Sequence[RawSet], said: Said
+) -> tuple[dict[Side, list[RawSet]], QuestionCode | None, bool]:
+    """Return the sets of each arm, a question about the arm, and whether left was said first."""
+    sides = {raw.side for raw in raws}
+    if said.item.sides is Sides.BOTH:
+        return {Side.BOTH: list(raws)}, QuestionCode.WHICH_SIDE if sides - {None} else None, False
+    if sides <= {None}:
+        is_told = Mark.EACH_SIDE in said.words or (Mark.EACH in said.words and said.item.sets == 1)
+        both = {arm: list(raws) for arm in ARMS}
+        return both, None if is_told else QuestionCode.WHICH_SIDE, False
+    arms = {arm: [raw for raw in raws if raw.side is arm] for arm in ARMS}
+    is_whole = None not in sides and all(arms.values())
+    if Mark.PLANNED in said.words:
+        return arms, None, False
+    told = {arm: sets for arm, sets in arms.items() if sets}
+    is_pair = _is_pair(said)
+    return told, None if is_whole else QuestionCode.WHICH_SIDE, is_whole and is_pair
+
+
+def _is_pair(said: Said) -> bool:
+    """Tell whether the arms come from "30/25" and not from words."""
+    return not any(step.side for way in said.ways for step in way)
+
+
+Placed = dict[int, RawSet | None]
+"""Set number to what was said about it; None where the plan stands."""
+
+
+def _placed(raws: Sequence[RawSet], said: Said) -> tuple[Placed, QuestionCode | None, bool]:
+    """Return the numbered sets of one arm, a question about their number, and whether cut short."""
+    sets = said.item.sets
+    is_over = Mark.BUT in said.words
+    if Mark.PLANNED in said.words and not (len(raws) == sets and not any(r.n for r in raws)):
+        return _exceptions(raws, sets, is_over=is_over)
+    if any(raw.n for raw in raws):
+        placed, problem, _ = _exceptions(raws, sets, is_over=is_over)
+        missing = any(value is None for value in placed.values())
+        return placed, problem or (QuestionCode.FEWER_NUMBERS if missing else None), False
+    spoken = list(raws)
+    wanted = said.count or sets
+    if len(spoken) == 1 and (said.count or said.words & {Mark.ALL, Mark.EACH}):
+        spoken *= wanted
+    numbered: Placed = dict(enumerate(spoken, start=1))
+    if said.count is not None and len(spoken) != said.count:
+        few = len(spoken) < said.count
+        return numbered, QuestionCode.FEWER_NUMBERS if few else QuestionCode.MORE_NUMBERS, False
+    if len(spoken) > sets:
+        return numbered, QuestionCode.MORE_NUMBERS, False
+    if len(spoken) == sets:
+        return numbered, None, False
+    is_told = (
+        Mark.STOPPED in said.words
+        or (Mark.ONLY in said.words and said.count == len(spoken))
+        or (
+            Mark.ONLY in said.words
+            and said.count is None
+            and Mark.ALL not in said.words
+            and _is_crossed(said, len(spoken))
+        )
+    )
+    return numbered, None if is_told else QuestionCode.FEWER_NUMBERS, is_told
+
+
+def _is_crossed(said: Said, sets: int) -> bool:
+    """Tell whether the number of sets itself was said, as in "only 2x8"."""
+    return len(said.ways) == 1 and sets > 1 and said.figures == 2
+
+
+def _exceptions(
+    raws: Sequence[RawSet], sets: int, *, is_over: bool
+) -> tuple[Placed, QuestionCode | None, bool]:
+    """Place named sets over the plan: "as planned but last one 22"; the unnamed fill the front.
+
+    A whole unnamed row comes first and the named sets over it ("3x8 but last one 6"), asked
+    about unless a word such as "but" says so (``is_over``). What has no place is left out,
+    which the caller takes for a reading that fits nothing.
+    """
+    placed: Placed = dict.fromkeys(range(1, sets + 1))
+    for raw in (raw for raw in raws if raw.n):
+        number = raw.n if raw.n > 0 else sets + 1 + raw.n
+        if placed.get(number, raw) is not None:
+            return {}, QuestionCode.WHICH_SET, False
+        placed[number] = raw
+    unnamed = [raw for raw in raws if not raw.n]
+    free = [number for number, raw in placed.items() if raw is None]
+    if len(unnamed) == sets > len(free):
+        row: Placed = dict(enumerate(unnamed, start=1))
+        named = {number: raw for number, raw in placed.items() if raw is not None}
+        return row | named, None if is_over else QuestionCode.WHICH_SET, False
+    if len(unnamed) == len(free):
+        return placed | dict(zip(free, unnamed, strict=True)), None, False
+    if len(unnamed) > 1 or (unnamed and not free):
+        return {}, QuestionCode.WHICH_SET, False
+    if unnamed:
+        return placed | {free[-1]: unnamed[0]}, QuestionCode.WHICH_SET, False
+    return placed, None, False
+
+
+def _results(
+    placed: Placed, arm: Side, said: Said, planned_load_kg: float | None
+) -> list[SetResult]:
+    item = said.item
+    results = []
+    for number, raw in sorted(placed.items()):
+        told = planned_load_kg if raw is None else raw.load_kg
+        results.append(
+            SetResult(
+                number=number,
+                value=item.target if raw is None else raw.value,
+                side=arm,
+                load_kg=item.load_kg if told is None else told,
+                band=said.band or item.band,
+                is_as_planned=raw is None and told is None,
+            )
+        )
+    return results
+
+
+def _same_for_all(draft: Draft, attempt: Attempt, said: Said) -> tuple[Attempt, ...]:
+    """Offer "the same in every set" where one figure was said for several sets."""
+    if len(draft.sets) != 1 or draft.sets[0].n or attempt.problem is not QuestionCode.FEWER_NUMBERS:
+        return ()
+    numbers = range(1, said.item.sets + 1)
+    sets = tuple(
+        s.model_copy(update={"number": number}) for s in attempt.sets for number in numbers
+    )
+    taken = Assumption(code=AssumptionCode.SAME_FOR_ALL_SETS, item_ref=said.item.ref)
+    return (
+        replace(attempt, sets=sets, is_stopped=False, assumptions=(*attempt.assumptions, taken)),
+    )
+
+
+def _assumptions(draft: Draft, said: Said, *, is_left_first: bool) -> tuple[Assumption, ...]:
+    item = said.item
+    codes = []
+    if item.load_kg is not None and any(raw.load_kg is None for raw in draft.sets):
+        codes.append(AssumptionCode.LOAD_AS_PLANNED)
+    if is_left_first:
+        codes.append(AssumptionCode.LEFT_SAID_FIRST)
+    if Mark.ABOUT in said.words:
+        codes.append(AssumptionCode.ABOUT)
+    if Mark.PLANNED in said.words:
+        codes.append(AssumptionCode.AS_PLANNED)
+    figures = {} if item.load_kg is None else {"load_kg": item.load_kg}
+    return tuple(Assumption(code=code, item_ref=item.ref, figures=figures) for code in codes)

@@ -1,0 +1,115 @@
+"""Cut plain text into figures, words and signs; nothing is understood yet."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.reading.words import Mark
+
+Choices = tuple[tuple[float, ...], ...]
+"""The numbers that a figure may stand for, the likelier first: "8,6" is (8, 6) or (8.6)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lexeme:
+    """A piece of the text; ``is_glued`` when nothing stands before it."""
+
+    kind: str
+    text: str
+    choices: Choices = ()
+    is_glued: bool = False
+
+
+PATTERNS: tuple[tuple[str, str], ...] = (
+    ("line", r"\n"),
+    (
+        "rating",
+        (
+            r"(?<![\d/.,:-])\d{1,2}(?:[.,]\d)?(?:\s?(?:-|to|or|a|o)\s?\d{1,2})?"
+            r"\s?(?:/|out of|sobre)\s?(?:10|ten|diez)(?![\d/]|[.,:]\d|[ \t]?x[ \t]?\d)"
+        ),
+    ),
+    ("front", r"(?m:^)[ \t]*(?:item |no\.? ?|#)?\d{1,2}(?:\)|[.:](?=[ \t]))"),
+    ("front", r"(?<![^\s,;])\d{1,2}\)(?=\s)|#\d{1,2}\b|\bitem \d{1,2}\b"),
+    ("clock", r"(?<![\d:])\d{0,2}:[0-5]\d(?![\d:])"),
+    ("quote", r"\d{1,2}'(?:\s?[0-5]?\d)?(?:\"|'')?(?!\d)|\d{1,3}(?:\"|'')"),
+    (
+        "junk",
+        r"\d+e[+-]?\d+|\d{6,}[\d.,]*|\d+\.\d{3,}(?![.\d])|(?<![\w)\]\s.,;:/-])-\d+|(?<!\S)-\d+",
+    ),
+    ("list", r"\d{1,4}(?:,\d{1,4}){2,}(?!\d)|\d{1,4}(?:\.\d{1,4}){2,}(?!\d)"),
+    ("pair", r"\d{1,4},\d{1,4}(?!\d)"),
+    ("ordinal", r"\d{1,2}(?:st|nd|rd|th)\b"),
+    ("number", r"\d{1,5}(?:\.\d{1,2})?(?!\d)|(?<!\d)\.\d{1,2}(?!\d)"),
+    ("word", r"[^\W\d_]+(?:'[^\W\d_]+)*"),
+    ("?", r"\?"),
+    ("stop", r"[.!;]+"),
+    (",", r","),
+    ("/", r"/"),
+    ("-", r"-"),
+    ("+", r"\+"),
+    ("@", r"@"),
+    ("risky", r"[%<>^]"),
+)
+MASTER = re.compile("|".join(f"(?P<k{n}>{pattern})" for n, (_, pattern) in enumerate(PATTERNS)))
+HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
+EACH_SHORT = re.compile(r"\b(?:e/s|e\.s\.|c/lado)(?!\w)")
+NUMERAL = re.compile(r"\d+(?:[.,]\d+)?")
+
+
+def cut(text: str) -> Iterator[Lexeme]:
+    """Yield the pieces of ``text`` in order; signs without meaning are left out."""
+    text = HYPHEN.sub(" ", EACH_SHORT.sub(" each side ", text))
+    end = 0
+    for match in MASTER.finditer(text):
+        kind = PATTERNS[int((match.lastgroup or "k0")[1:])][0]
+        if kind == "front" and _closes_a_bracket(text, match):
+            kind = "number"
+        yield Lexeme(kind, match[0].strip(), _choices(kind, match[0]), match.start() == end > 0)
+        end = match.end()
+
+
+def _closes_a_bracket(text: str, match: re.Match[str]) -> bool:
+    """Tell whether the bracket after a number closes one that was opened on the same line."""
+    before = text[text.rfind("\n", 0, match.start()) + 1 : match.start()]
+    return ")" in match[0] and before.count("(") > before.count(")")
+
+
+def _choices(kind: str, text: str) -> Choices:
+    numerals = [numeral.replace(",", ".") for numeral in NUMERAL.findall(text)]
+    if kind == "rating":
+        return (tuple(float(numeral) for numeral in numerals[:-1] or numerals),)
+    if kind in {"clock", "quote"}:
+        return (_seconds(text, numerals),)
+    if kind == "list":
+        return (tuple(float(part) for part in re.split("[.,]", text)),)
+    if kind == "pair":
+        whole, decimals = text.split(",")
+        return (float(whole), float(decimals)), (float(f"{whole}.{decimals}"),)
+    if kind == "number":
+        return ((float(text.rstrip(").")),),)
+    return ((float(numerals[0]),),) if kind in {"front", "ordinal"} else ()
+
+
+def _seconds(text: str, numerals: list[str]) -> tuple[float, ...]:
+    """Read ``1:05``, ``:40``, ``1'05"`` or ``50"`` as seconds."""
+    figures = [float(part) for part in re.findall(r"\d+", text)]
+    if len(figures) == 2:
+        return (60 * figures[0] + figures[1],)
+    is_minutes = "'" in text and not text.endswith("''")
+    return (60 * float(numerals[0]),) if is_minutes else (figures[0],)
+
+
+MARK_OF_SIGN = {
+    "line": Mark.LINE,
+    "rating": Mark.RATING,
+    "junk": Mark.JUNK,
+    "?": Mark.QUESTION,
+    "stop": Mark.STOP_SIGN,
+    ",": Mark.COMMA,
+    "/": Mark.SLASH,
+    "-": Mark.DASH,
+    "+": Mark.PLUS,
+    "@": Mark.AT,
+    "risky": Mark.RISKY,
+}

@@ -1,0 +1,117 @@
+"""Which item a run of words names: in full, by a part, or with a slip of the thumb."""
+
+from collections.abc import Mapping, Sequence
+
+from bot.reading.known import KnownItem
+from bot.reading.script import plain
+from bot.reading.words import ORDINALS, PHRASES, SITES, WEAK_SITES
+
+LONGEST_NAME = 5  # [words] CH
+SHORTEST_SLIP = 4  # [letters] CH: shorter words have too many neighbours
+TWO_SLIPS_FROM = 8  # [letters] CH
+NOT_A_PART = frozenset(
+    {
+        word
+        for phrases in PHRASES.values()
+        for phrase in phrases.split("|")
+        for word in phrase.split()
+    }
+    | {word for phrase in (*ORDINALS, *SITES, *WEAK_SITES) for word in phrase.split()}
+    | {"hold", "held", "holds", "up", "down", "hand", "handed", "armed", "arm", "blade"}
+) - {"hang", "row", "press", "carry", "reach", "band"}
+"""Words that name no item by themselves: they mean something else in a reply."""
+
+
+def stem(word: str) -> str:
+    """Return the word without a plural ending."""
+    word = word.removesuffix("'s").replace("'", "")
+    if word.endswith("ies") and len(word) > 4:
+        return word[:-3] + "y"
+    if word.endswith("es") and word[-3:-2] in {"s", "h", "x"} and len(word) > 4:
+        return word[:-2]
+    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
+
+
+class NameIndex:
+    """Every part of every name, and which items it may stand for."""
+
+    def __init__(self, items: Sequence[KnownItem]) -> None:
+        """Index the names of ``items``; a full name or alias goes before a part."""
+        self._full: dict[str, set[str]] = {}
+        self._part: dict[str, set[str]] = {}
+        for item in items:
+            for name in item.names:
+                self._add(name, item.ref)
+
+    def _add(self, name: str, ref: str) -> None:
+        words = [stem(word) for word in name_words(name)]
+        self._full.setdefault("".join(words), set()).add(ref)
+        for start in range(len(words)):
+            for end in range(start + 1, len(words) + 1):
+                if end - start > 1 or not _means_something_else(words[start]):
+                    self._part.setdefault("".join(words[start:end]), set()).add(ref)
+
+    def at(self, words: Sequence[str]) -> tuple[frozenset[str], int, bool] | None:
+        """Return (items, words used, whether a slip was mended) of the name that comes first."""
+        for used in range(min(LONGEST_NAME, len(words)), 0, -1):
+            key = "".join(stem(word) for word in words[:used])
+            refs = self._full.get(key) or self._part.get(key)
+            if refs:
+                return frozenset(refs), used, False
+        return self._slip(words)
+
+    def _slip(self, words: Sequence[str]) -> tuple[frozenset[str], int, bool] | None:
+        for used in (2, 1):
+            head = words[:used]
+            if len(head) < used or any(_means_something_else(word) for word in head):
+                continue
+            refs = self._near("".join(stem(word) for word in head))
+            if refs:
+                return refs, used, True
+        return None
+
+    def _near(self, typed: str) -> frozenset[str]:
+        """Return the items with a name, or part of one, within one or two slips of ``typed``."""
+        if len(typed) < SHORTEST_SLIP:
+            return frozenset()
+        allowed = 2 if len(typed) >= TWO_SLIPS_FROM else 1
+        tables: tuple[Mapping[str, set[str]], ...] = (self._full, self._part)
+        for table in tables:
+            near = [
+                refs
+                for key, refs in table.items()
+                if len(key) >= SHORTEST_SLIP
+                and key[0] == typed[0]
+                and slips(typed, key, at_most=allowed) <= allowed
+            ]
+            if near:
+                return frozenset[str]().union(*near)
+        return frozenset()
+
+
+def _means_something_else(word: str) -> bool:
+    return word in NOT_A_PART or stem(word) in NOT_A_PART
+
+
+def name_words(name: str) -> list[str]:
+    """Return the words of a name as the reader sees them."""
+    return [word for word in plain(name).replace("-", " ").split() if word]
+
+
+def slips(typed: str, meant: str, *, at_most: int) -> int:
+    """Count letters left out, added, changed or swapped with a neighbour, up to ``at_most`` + 1."""
+    if abs(len(typed) - len(meant)) > at_most:
+        return at_most + 1
+    before: list[int] = []
+    above = list(range(len(meant) + 1))
+    for i, letter in enumerate(typed, start=1):
+        row = [i]
+        for j, other in enumerate(meant, start=1):
+            cost = min(above[j] + 1, row[j - 1] + 1, above[j - 1] + (letter != other))
+            if i > 1 and j > 1 and letter == meant[j - 2] and typed[i - 2] == other:
+                cost = min(cost, before[j - 2] + 1)
+            row.append(cost)
+        if min(row) > at_most:
+            return at_most + 1
+        before, above = above, row
+    return above[-1]

@@ -1,0 +1,154 @@
+"""Find pain in a reply: where, which side, how much. Words raise, they never lower."""
+
+import itertools
+from collections.abc import Sequence
+
+from bot.reading.clauses import (
+    CLAUSE_ENDS,
+    PASSED_OVER,
+    SIDE_MARKS,
+    WORDS_OF_PAIN,
+    Clause,
+    clauses,
+)
+from bot.reading.known import Expects, ReadingContext
+from bot.reading.scores import counted, rating_anywhere, scores_after, scores_before
+from bot.reading.tokens import Token
+from bot.reading.values import PainMention
+from bot.reading.words import PARTS, Mark
+from scheduler.pain.values import Side, Site
+
+
+def find_pain(
+    tokens: Sequence[Token], context: ReadingContext
+) -> tuple[tuple[PainMention, ...], list[Token]]:
+    """Return every pain mention, and the tokens without them."""
+    is_asked = context.question is not None and context.question.expects is Expects.PAIN
+    mentions: list[PainMention] = []
+    rest: list[Token] = []
+    for clause in clauses(tokens):
+        found = _mentions(clause, is_asked=is_asked)
+        if not found and mentions and mentions[-1].score is None:
+            _lone_rating(clause, mentions)
+        mentions += found
+        rest += clause.rest()
+    if any(mention.score != 0 or mention.sites for mention in mentions):
+        mentions = [m for m in mentions if m.score != 0 or m.sites]
+    stopped = _stopped_by_pain(tokens)
+    return tuple(_with_stop(m, is_stop=stopped) for m in mentions), rest
+
+
+def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
+    has_words = clause.has(Mark.PAIN, Mark.NO_PAIN, Mark.SHARP)
+    anchors = [i for i in clause.find(Mark.SITE) if has_words or not _is_fine(clause.tokens, i)]
+    if has_words or clause.has(Mark.RATING) or is_asked:
+        anchors = sorted(anchors + clause.find(Mark.WEAK_SITE))
+    if not anchors and has_words:
+        anchors = [
+            i
+            for i, token in enumerate(clause.tokens)
+            if token.mark in {Mark.PAIN, Mark.NO_PAIN, Mark.SHARP}
+        ][:1]
+    ends = [*anchors[1:], *[len(clause.tokens)] * bool(anchors)]
+    return [
+        _mention(clause, i, end, is_only=len(anchors) == 1)
+        for i, end in zip(anchors, ends, strict=True)
+    ]
+
+
+def _is_fine(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether the words say that nothing is wrong there: "wrist fine"."""
+    after = [t for t in tokens[at + 1 : at + 4] if t.mark is not Mark.FILLER]
+    return bool(after) and after[0].mark is Mark.FINE
+
+
+def _mention(clause: Clause, at: int, end: int, *, is_only: bool) -> PainMention:
+    tokens = clause.tokens
+    scores = scores_after(clause, at, end) or scores_before(clause, at)
+    if not scores and is_only:
+        scores = rating_anywhere(clause)
+    _take_words(clause)
+    clause.taken.add(at)
+    is_denied = not scores and _is_denied(tokens)
+    if is_denied:
+        clause.taken.update(clause.find(Mark.NOT))
+    score, must_ask = (0, False) if is_denied else counted(scores)
+    return PainMention(
+        sites=_sites(tokens, at),
+        side=_side(clause, at),
+        score=score,
+        must_ask=must_ask,
+        is_sharp=clause.has(Mark.SHARP),
+    )
+
+
+def _is_denied(tokens: Sequence[Token]) -> bool:
+    """Tell whether "no" stands before the pain, with at most a place between."""
+    if any(token.mark is Mark.NO_PAIN for token in tokens):
+        return True
+    marks = [t.mark for t in tokens if t.mark not in SIDE_MARKS and t.mark is not Mark.FILLER]
+    pairs = list(itertools.pairwise(marks))
+    triples = list(zip(marks, marks[1:], marks[2:], strict=False))
+    return (Mark.NOT, Mark.PAIN) in pairs or any(
+        (Mark.NOT, place, Mark.PAIN) in triples for place in (Mark.SITE, Mark.WEAK_SITE)
+    )
+
+
+def _take_words(clause: Clause) -> None:
+    clause.taken.update(
+        i
+        for i, token in enumerate(clause.tokens)
+        if token.mark in WORDS_OF_PAIN or token.mark is Mark.PART
+    )
+
+
+def _sites(tokens: Sequence[Token], at: int) -> tuple[Site, ...]:
+    """Return the places that the words may mean; "outer" and the like narrow them down."""
+    parts = {PARTS[token.text] for token in tokens if token.mark is Mark.PART}
+    if not tokens[at].sites and "back" in parts:
+        return Site.UPPER_BACK, Site.ELSEWHERE
+    narrowed = tuple(site for site in tokens[at].sites if site.value.split("_")[-1] in parts)
+    return narrowed or tokens[at].sites
+
+
+def _side(clause: Clause, at: int) -> Side | None:
+    """Return the side just before the place, or just behind it."""
+    tokens = clause.tokens
+    if tokens[at].text in {"left hand", "right hand"}:
+        return Side(tokens[at].text.split()[0])
+    before = range(at - 1, -1, -1)
+    after = range(at + 1, len(tokens))
+    for way in (before, after):
+        for i in way:
+            if i not in clause.taken and tokens[i].mark in SIDE_MARKS:
+                clause.taken.add(i)
+                return SIDE_MARKS[tokens[i].mark]
+            if tokens[i].mark not in PASSED_OVER:
+                break
+    return None
+
+
+def _lone_rating(clause: Clause, mentions: list[PainMention]) -> None:
+    """Give "4/10" in a clause of its own to the pain before it."""
+    ratings = clause.find(Mark.RATING)
+    others = {t.mark for t in clause.tokens} - PASSED_OVER - CLAUSE_ENDS - {Mark.RATING}
+    if len(ratings) == 1 and not others:
+        score, must_ask = counted(clause.tokens[ratings[0]].choices[0])
+        mentions[-1] = mentions[-1].model_copy(update={"score": score, "must_ask": must_ask})
+        clause.taken.update(ratings)
+
+
+def _stopped_by_pain(tokens: Sequence[Token]) -> bool:
+    """Tell whether a stop and a cause share a line; with pain in the message that is enough."""
+    line: set[Mark] = set()
+    for token in (*tokens, Token(Mark.LINE, "")):
+        if token.mark is Mark.LINE:
+            line = set()
+        line.add(token.mark)
+        if {Mark.STOPPED, Mark.BECAUSE} <= line:
+            return True
+    return False
+
+
+def _with_stop(mention: PainMention, *, is_stop: bool) -> PainMention:
+    return mention.model_copy(update={"stopped_a_set": is_stop and mention.score != 0})

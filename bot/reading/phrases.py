@@ -1,0 +1,183 @@
+"""Cut what was said about one item into phrases, and note the words that govern all of them."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from bot.reading.dose import Phrases, Step, chained, single, slashed
+from bot.reading.effort import HIGHEST_EFFORT
+from bot.reading.known import KnownItem
+from bot.reading.plausible import is_planned_load
+from bot.reading.tokens import Token
+from bot.reading.words import Mark
+from scheduler.pain.values import Side
+
+FIGURES = frozenset({Mark.NUMBER, Mark.BODYWEIGHT, Mark.COUNT})
+OF = frozenset({"of", "de"})
+SIDES = {Mark.LEFT: Side.LEFT, Mark.LEFT_WORD: Side.LEFT, Mark.RIGHT: Side.RIGHT}
+STRAY_UNITS = frozenset({Mark.MINUTES, Mark.HOURS, Mark.KG, Mark.LB, Mark.KILOMETRES})
+HANDS = {"left hand": Side.LEFT, "right hand": Side.RIGHT}
+GOVERNING = frozenset(
+    {
+        Mark.ALL,
+        Mark.EACH,
+        Mark.EACH_SIDE,
+        Mark.STOPPED,
+        Mark.ONLY,
+        Mark.PLANNED,
+        Mark.DONE,
+        Mark.EVERYTHING,
+        Mark.SKIPPED,
+        Mark.ABOUT,
+        Mark.RISKY,
+        Mark.NOT,
+        Mark.SAME,
+        Mark.JUNK,
+        Mark.SORRY,
+        Mark.MEANT,
+        Mark.BUT,
+    }
+)
+
+
+@dataclass
+class Said:
+    """All that was said about one item: the phrases, the governing words, a count of sets."""
+
+    item: KnownItem
+    ways: list[tuple[Step, ...]] = field(default_factory=list)
+    words: set[Mark] = field(default_factory=set)
+    count: int | None = None
+    band: str | None = None
+    figures: int = 0
+
+
+def said_about(item: KnownItem, tokens: Sequence[Token], *, pound: bool) -> Said:
+    """Read the tokens of one item; every figure lands in a phrase or makes the words JUNK."""
+    said = Said(item)
+    phrases = Phrases(item, pound)
+    spoken = [t for t in tokens if t.mark is not Mark.FILLER or t.text in OF]
+    at = 0
+    while at < len(spoken):
+        at += _phrase(spoken, at, said, phrases)
+    return said
+
+
+def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    """Add the phrase that begins at ``at``; return how many tokens it takes."""
+    token = tokens[at]
+    if token.mark in GOVERNING:
+        return _governing(tokens, at, said)
+    if token.mark is Mark.AT and _is_figure(tokens, at + 1) and said.figures:
+        return _load(tokens, at, said, phrases)
+    if token.mark in FIGURES:
+        return _figures(tokens, at, said, phrases)
+    if token.mark is Mark.RATING:
+        figures = [Token(Mark.NUMBER, "", ((value,),)) for value in (*token.choices[0], 10.0)]
+        said.ways.append(slashed(figures, phrases))
+        said.figures += len(figures)
+    elif token.mark is Mark.PLUS and not _is_figure(tokens, at + 1):
+        said.words.add(Mark.ABOUT)
+    else:
+        _word(token, said)
+    return 1
+
+
+def _word(token: Token, said: Said) -> None:
+    """Note which arm, which set, which band; a unit without a figure makes all doubtful."""
+    side = SIDES.get(token.mark) or HANDS.get(token.text)
+    if side:
+        said.ways.append((Step(side=side),))
+    elif token.mark is Mark.ORDINAL:
+        said.ways.append((Step(n=token.n),))
+    elif token.mark is Mark.BAND and token.text not in {"band", "banda", "goma"}:
+        said.band = token.text
+    elif token.mark in STRAY_UNITS:
+        said.words.add(Mark.RISKY)
+
+
+def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
+    """Note a governing word, with the count of sets that may follow it."""
+    token = tokens[at]
+    said.words.add(token.mark)
+    if token.mark is Mark.SAME:
+        said.ways.append((Step(repeats=True),))
+    if not _is_figure(tokens, at + 1) or not tokens[at + 1].is_bare:
+        return 1
+    figure = tokens[at + 1].value
+    is_count = figure.is_integer() and figure <= said.item.sets
+    after = at + 3 if at + 2 < len(tokens) and tokens[at + 2].mark is Mark.AT else at + 2
+    is_all_of_them = token.mark is Mark.ALL and is_count and _is_figure(tokens, after)
+    if is_all_of_them or (token.text.endswith("after") and is_count):
+        said.count = int(figure)
+        return 2
+    return 1
+
+
+def _is_figure(tokens: Sequence[Token], at: int) -> bool:
+    return at < len(tokens) and tokens[at].mark in FIGURES
+
+
+def _load(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    """Read "@ 20" or "with 20 kg" behind figures; "@ 7" may also be an effort."""
+    token = tokens[at + 1]
+    if token.mark is Mark.COUNT or token.unit not in {None, Mark.KG}:
+        said.words.add(Mark.RISKY)
+        return 1
+    load = phrases.kg(token, token.choices[-1][0])
+    way = Step(load_kg=load)
+    if token.unit is None and load <= HIGHEST_EFFORT and not is_planned_load(load, said.item):
+        said.ways.append((replace(way, is_sure=False), Step(is_sure=False)))
+    else:
+        said.ways.append((way,))
+    return 2
+
+
+def _figures(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    """Read figures joined by crosses or slashes, a count of sets, or one figure alone."""
+    token = tokens[at]
+    joint = Mark.SLASH if _joined(tokens, at, Mark.SLASH) else Mark.TIMES
+    figures, used = [token], 1
+    while _joined(tokens, at + used - 1, joint):
+        figures.append(tokens[at + used + 1])
+        used += 2
+    is_first = not said.figures
+    if token.mark is Mark.COUNT and used == 1:
+        return _count(tokens, at, said, phrases)
+    said.figures += len(figures)
+    if used == 1:
+        ways = single(token, phrases, is_first=is_first)
+    else:
+        ways = (slashed if joint is Mark.SLASH else chained)(figures, phrases)
+    _add(ways, said)
+    return used
+
+
+def _add(ways: tuple[Step, ...], said: Said) -> None:
+    if ways:
+        said.ways.append(ways)
+    else:
+        said.words.add(Mark.JUNK)
+
+
+def _joined(tokens: Sequence[Token], at: int, joint: Mark) -> bool:
+    return (
+        at + 2 < len(tokens)
+        and tokens[at + 1].mark is joint
+        and tokens[at + 2].mark in FIGURES
+        and not (joint is Mark.SLASH and tokens[at + 2].mark is Mark.COUNT)
+    )
+
+
+def _count(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    """Read "3 sets of 8" as a row of sets, and "3 sets" before or behind figures as a count."""
+    after = at + 1
+    is_of = after < len(tokens) and (tokens[after].text in OF or tokens[after].mark is Mark.AT)
+    if is_of and _is_figure(tokens, after + 1):
+        figures = [tokens[at], tokens[after + 1]]
+        said.figures += 2
+        _add(chained(figures, phrases), said)
+        return 3
+    if said.count is not None:
+        said.words.add(Mark.JUNK)
+    said.count = tokens[at].n
+    return 1

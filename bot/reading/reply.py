@@ -1,0 +1,233 @@
+"""Read a reply: text and context in, a reading out. Whatever is unclear, the pain is kept."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from bot.reading.absences import read_absence
+from bot.reading.activities import find_activities
+from bot.reading.answers import read_answer
+from bot.reading.clauses import GAP
+from bot.reading.corrections import read_correction
+from bot.reading.days import find_day
+from bot.reading.effort import find_effort, find_reserve
+from bot.reading.examples import example_reply
+from bot.reading.known import ReadingContext, Reserve
+from bot.reading.lone_figures import decided, lone_claim
+from bot.reading.marking import known_items, tokenise
+from bot.reading.pain import find_pain
+from bot.reading.results import with_reserve
+from bot.reading.sessions import in_first, which_day
+from bot.reading.tokens import Token
+from bot.reading.values import (
+    Asked,
+    NotUnderstood,
+    OtherTraining,
+    PassedOn,
+    PassedWhy,
+    QuestionCode,
+    Reading,
+    Recorded,
+    SessionNow,
+    Told,
+)
+from bot.reading.words import FIGURES, Mark
+
+MOST_TOKENS = 400  # [tokens] CH: a longer message is a letter, not a reply
+MOST_UNREAD = 8  # [words] CH: figures among more words than this are confirmed first
+SILENT = frozenset(
+    {
+        Mark.COMMA,
+        Mark.STOP_SIGN,
+        Mark.LINE,
+        Mark.FILLER,
+        Mark.SORRY,
+        Mark.QUESTION,
+        Mark.DASH,
+        Mark.SLASH,
+        Mark.AND,
+        Mark.PLUS,
+        Mark.FINE,
+        Mark.AT,
+    }
+)
+"""Marks that say nothing when they stand alone."""
+
+
+def read(text: str, context: ReadingContext) -> Reading:
+    """Return the one reading of a reply.
+
+    The order is that of care: pain is taken out first and kept by every reading; then other
+    training, effort and what was left, so that none of them is taken for a result; then
+    corrections, an absence, the answer to the open question, and the results.
+    """
+    tokens: Sequence[Token] = tokenise(text[: 20 * MOST_TOKENS], context)
+    pains, tokens = find_pain(tokens, context)
+    if len(tokens) > MOST_TOKENS or len(text) > 20 * MOST_TOKENS:
+        return PassedOn(pains=pains, why=PassedWhy.TOO_LONG)
+    activities, tokens = find_activities(tokens)
+    effort, tokens = find_effort(tokens)
+    beside: dict[str, Any] = {"pains": pains, "activities": activities, "effort": effort}
+    tokens, has_question, is_doubtful = _without_questions(tokens)
+    beside |= {"unread": _unread(tokens), "asks_coach": has_question}
+    reading = (
+        _asked_for(tokens, context, beside)
+        or read_absence(tokens, context, beside)
+        or _answer(tokens, context, beside)
+        or _results(tokens, context, beside)
+        or _remainder(tokens, context, beside)
+    )
+    if is_doubtful and isinstance(reading, Recorded):
+        return Asked(**beside, question=QuestionCode.IS_THIS_MEANT, options=(reading,))
+    return reading
+
+
+def _without_questions(tokens: Sequence[Token]) -> tuple[list[Token], bool, bool]:
+    """Leave out the sentences that end in a question mark; also tell whether any did.
+
+    One with figures and no word such as "should" ("45 40 38 ok?") stays, to be confirmed: then
+    the last value is true.
+    """
+    kept: list[Token] = []
+    start, found, is_doubtful = 0, False, False
+    for token in tokens:
+        if token.mark is Mark.QUESTION:
+            marks = {said.mark for said in kept[start:]}
+            found = True
+            if not marks & FIGURES or Mark.RISKY in marks:
+                del kept[start:]
+            else:
+                is_doubtful = True
+        else:
+            kept.append(token)
+        if token.mark in {Mark.LINE, Mark.STOP_SIGN, Mark.QUESTION}:
+            start = len(kept)
+    return kept, found, is_doubtful
+
+
+def _unread(tokens: Sequence[Token]) -> str:
+    return " ".join(token.text for token in tokens if token.mark is Mark.WORD)
+
+
+def _asked_for(
+    tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
+) -> Reading | None:
+    """Read a wish for the session now, and corrections of the last results."""
+    spoken = {token.mark for token in tokens} - SILENT
+    if spoken == {Mark.NOW}:
+        return SessionNow(**beside)
+    is_pound = context.unit == "lb"
+    found = read_correction(tokens, context.last, known_items(context), pound=is_pound)
+    if isinstance(found, NotUnderstood):
+        return NotUnderstood(**beside, example=example_reply(context.session))
+    return found.model_copy(update=dict(beside)) if found else None
+
+
+def _answer(
+    tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
+) -> Told | None:
+    if context.question is None:
+        return None
+    answer = read_answer(tokens, context.question)
+    if not answer:
+        return None
+    return Told(**{**beside, **answer, "pains": (*beside["pains"], *answer.get("pains", ()))})
+
+
+def _results(
+    tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
+) -> Reading | None:
+    """Read the results; a lone figure may be one of them or something else."""
+    tokens, reserves = _take_reserves(tokens)
+    as_sets = _as_sets(tokens, reserves, context, beside)
+    claim = lone_claim(tokens, beside)
+    if claim is None:
+        return as_sets
+    otherwise = _as_sets(claim.rest, reserves, context, {**beside, **claim.adds})
+    return decided(as_sets, otherwise, claim, beside)
+
+
+def _as_sets(
+    tokens: Sequence[Token],
+    reserves: Sequence[tuple[frozenset[str], Reserve]],
+    context: ReadingContext,
+    beside: Mapping[str, Any],
+) -> Reading | None:
+    """Read the results for the session in question or that of the named day."""
+    day, tokens = find_day(tokens, context.local_date)
+    sessions = [s for s in (context.session, *context.others) if s is not None]
+    chosen = [session for session in sessions if day is None or session.day == day]
+    if not chosen:
+        return which_day(tokens, sessions, context, beside) or _told(tokens, beside, reserves)
+    found, session = in_first(tokens, chosen, context)
+    if found is None:
+        return _told(tokens, beside, reserves)
+    if session is not chosen[0] and isinstance(found, Recorded):
+        return Asked(**beside, question=QuestionCode.WHICH_DAY, options=(found,))
+    return _kept(found, reserves, beside)
+
+
+def _take_reserves(
+    tokens: Sequence[Token],
+) -> tuple[list[Token], list[tuple[frozenset[str], Reserve]]]:
+    """Take out what was left, each with the items named before it."""
+    rest = list(tokens)
+    reserves = []
+    for at, reserve, used in find_reserve(tokens):
+        before = [token.refs for token in tokens[:at] if token.mark is Mark.ITEM]
+        reserves.append((before[-1] if before else frozenset[str](), reserve))
+        for i in used:
+            rest[i] = GAP
+    return rest, reserves
+
+
+def _told(
+    tokens: Sequence[Token],
+    beside: Mapping[str, Any],
+    reserves: Sequence[tuple[frozenset[str], Reserve]],
+) -> Told | None:
+    """Return effort, reserve and pain when nothing else is left to read."""
+    left = {token.mark for token in tokens} & FIGURES
+    said = beside["effort"] is not None or beside["pains"] or reserves
+    if left or not said:
+        return None
+    return Told(**beside, reserve=reserves[0][1] if reserves else None)
+
+
+def _kept(
+    found: Recorded | Asked,
+    reserves: Sequence[tuple[frozenset[str], Reserve]],
+    beside: Mapping[str, Any],
+) -> Reading:
+    """Put pain, effort and reserve beside what was found; ask first where the words are many."""
+    if isinstance(found, Asked):
+        lone = reserves[0][1] if reserves else None
+        return found.model_copy(update={**beside, "reserve": lone})
+    refs = [item.ref for item in found.items]
+    by_item = {
+        ref: reserve
+        for named, reserve in reserves
+        for ref in refs
+        if ref in named or (not named and len(refs) == 1)
+    }
+    found = with_reserve(found, by_item)
+    lone = reserves[0][1] if reserves and not by_item else None
+    if len(beside["unread"].split()) > MOST_UNREAD:
+        return Asked(**beside, reserve=lone, question=QuestionCode.IS_THIS_MEANT, options=(found,))
+    return found.model_copy(update={**beside, "reserve": lone})
+
+
+def _remainder(
+    tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
+) -> Reading:
+    """Return what is left when there are no results."""
+    marks = {token.mark for token in tokens} - SILENT
+    if marks & FIGURES:
+        return NotUnderstood(**beside, example=example_reply(context.session))
+    if beside["pains"] or beside["effort"] is not None:
+        return Told(**beside)
+    if beside["activities"]:
+        return OtherTraining(**beside)
+    if beside["asks_coach"]:
+        return PassedOn(**beside, why=PassedWhy.A_QUESTION)
+    why = PassedWhy.NOT_A_RESULT if {t.mark for t in tokens} else PassedWhy.NO_WORDS
+    return PassedOn(**beside, why=why)

@@ -1,0 +1,241 @@
+"""From segments to the results of a session: recorded, or asked with what they may mean."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from bot.reading.fit import Fit, Outcome, fit
+from bot.reading.known import ItemResult, KnownItem, KnownSession, Reserve
+from bot.reading.phrases import said_about
+from bot.reading.segments import Segment, segments
+from bot.reading.tokens import Token
+from bot.reading.values import Asked, Assumption, AssumptionCode, QuestionCode, Recorded
+from bot.reading.words import Mark
+from scheduler.catalogue.values import Measure
+
+Found = Recorded | Asked | None
+MEASURES = {
+    Mark.SECONDS: {Measure.HOLD_S, Measure.CARRY_S},
+    Mark.METRES: {Measure.CARRY_M},
+    Mark.REPS: {Measure.REPS},
+}
+MOST_OPTIONS = 4  # [buttons] CH
+
+
+@dataclass(frozen=True)
+class Desk:
+    """The session in question, the item asked about, and whether bare loads are pounds."""
+
+    session: KnownSession
+    asked_ref: str | None
+    pound: bool
+
+    @property
+    def open_items(self) -> list[KnownItem]:
+        """The items without an answer; all of them when every one has one."""
+        items = [item for item in self.session.items if not item.is_reported]
+        return items or list(self.session.items)
+
+    @property
+    def asked(self) -> KnownItem | None:
+        """The item asked about, or the only one that there is."""
+        if self.asked_ref is None and len(self.session.items) == 1:
+            return self.session.items[0]
+        return next((i for i in self.session.items if i.ref == self.asked_ref), None)
+
+    def fit(self, item: KnownItem, tokens: Sequence[Token]) -> Outcome:
+        """Fit tokens to an item."""
+        return fit(said_about(item, tokens, pound=self.pound))
+
+    def recorded(self, fits: Sequence[Fit]) -> Recorded:
+        """Return the fits as results, in the order of the session."""
+        order = {item.ref: n for n, item in enumerate(self.session.items)}
+        ordered = sorted(fits, key=lambda f: order[f.result.ref])
+        return Recorded(
+            session_ref=self.session.ref,
+            day=self.session.day,
+            items=tuple(f.result for f in ordered),
+            assumptions=tuple(a for f in ordered for a in f.assumptions),
+        )
+
+    def asks(self, question: QuestionCode, options: Sequence[Sequence[Fit]]) -> Asked | None:
+        """Return a question with distinct options, or None when there is none to offer."""
+        distinct: dict[tuple[ItemResult, ...], Recorded] = {}
+        for fits in options:
+            recorded = self.recorded(fits)
+            distinct.setdefault(recorded.items, recorded)
+        kept = tuple(distinct.values())[:MOST_OPTIONS]
+        return Asked(question=question, options=kept) if kept else None
+
+
+def read_results(tokens: Sequence[Token], desk: Desk) -> Found:
+    """Return the results that the tokens tell, a question, or None when they tell none."""
+    before, named = segments(tokens)
+    named = _merged([segment for segment in named if segment.says_something])
+    if not named:
+        return _unnamed(before, desk) if before.says_something else None
+    if not before.says_something:
+        return _named(named, desk)
+    return _both(before, named, desk)
+
+
+def _merged(named: Sequence[Segment]) -> list[Segment]:
+    """Put segments about the same item together."""
+    merged: dict[frozenset[str], Segment] = {}
+    for segment in named:
+        known = merged.setdefault(
+            segment.refs, Segment(segment.refs, [], segment.is_mended, segment.is_strange)
+        )
+        known.tokens += [*segment.tokens, Token(Mark.COMMA, "")]
+    return list(merged.values())
+
+
+def _named(named: Sequence[Segment], desk: Desk, given: Sequence[Fit] = ()) -> Found:
+    """Fit each named segment; one question for the message when any of them needs one."""
+    outcomes = [_outcome(segment, desk) for segment in named]
+    if any(not outcome.options for outcome in outcomes):
+        return None
+    first = next((o.question for o in outcomes if not o.is_sure), None)
+    changed = {o.result.ref for outcome in outcomes for o in outcome.options}
+    kept = [f for f in given if f.result.ref not in changed]
+    if first is None and len({o.options[0].result.ref for o in outcomes}) < len(outcomes):
+        first = QuestionCode.WHICH_ITEM
+    if first is None:
+        return desk.recorded([*kept, *(outcome.options[0] for outcome in outcomes)])
+    width = max(len(outcome.options) for outcome in outcomes)
+    rows = [[o.options[min(n, len(o.options) - 1)] for o in outcomes] for n in range(width)]
+    rows = [row for row in rows if len({f.result.ref for f in row}) == len(row)]
+    return desk.asks(first, [[*kept, *row] for row in rows])
+
+
+def _outcome(segment: Segment, desk: Desk) -> Outcome:
+    items = [item for item in desk.session.items if item.ref in segment.refs]
+    outcomes = [desk.fit(item, segment.tokens) for item in items]
+    if len(outcomes) == 1 and outcomes[0].is_sure and segment.is_strange:
+        return Outcome(outcomes[0].options, QuestionCode.WHICH_ITEM)
+    if len(outcomes) == 1:
+        return _with_mended(outcomes[0], items[0], segment)
+    fitting = [o.options[0] for o in outcomes if o.is_sure]
+    near = fitting or [o.options[0] for o in outcomes if o.options]
+    return Outcome(tuple(near[:MOST_OPTIONS]), QuestionCode.WHICH_ITEM if near else None)
+
+
+def _with_mended(outcome: Outcome, item: KnownItem, segment: Segment) -> Outcome:
+    """Show in the playback that a name with a slip in it was mended."""
+    if not segment.is_mended:
+        return outcome
+    mended = Assumption(code=AssumptionCode.NAME_GUESSED, item_ref=item.ref)
+    options = tuple(Fit(f.result, (*f.assumptions, mended)) for f in outcome.options)
+    return Outcome(options, outcome.question)
+
+
+def _unnamed(said: Segment, desk: Desk) -> Found:
+    """Read a message without a name: for the item asked about, else ask which."""
+    marks = {token.mark for token in said.tokens}
+    has_figures = bool(marks & {Mark.NUMBER, Mark.COUNT, Mark.BODYWEIGHT, Mark.RATING, Mark.JUNK})
+    is_whole = bool(marks & {Mark.ALL, Mark.EVERYTHING}) and Mark.PLANNED in marks
+    if not has_figures and marks & {Mark.PLANNED, Mark.DONE} and (is_whole or not desk.asked):
+        return _whole(marks, desk, is_said=is_whole)
+    if desk.asked:
+        outcome = desk.fit(desk.asked, said.tokens)
+        if outcome.is_sure and _begins_with_a_stranger(said.tokens):
+            return desk.asks(QuestionCode.WHICH_ITEM, [outcome.options])
+        if outcome.is_sure:
+            return desk.recorded(outcome.options)
+        if outcome.question is None:
+            return None
+        return desk.asks(outcome.question, [[option] for option in outcome.options])
+    return _which_item(said, desk)
+
+
+def _begins_with_a_stranger(tokens: Sequence[Token]) -> bool:
+    """Tell whether the figures follow a word that may name something not in this session."""
+    spoken = [t.mark for t in tokens if t.mark not in {Mark.FILLER, Mark.COMMA, Mark.LINE}]
+    return spoken[:2] == [Mark.WORD, Mark.NUMBER]
+
+
+def _whole(marks: set[Mark], desk: Desk, *, is_said: bool) -> Found:
+    """Record the whole session as planned when that was said, else ask."""
+    fits = planned(desk)
+    doubts = marks & {Mark.RISKY, Mark.NOT, Mark.STOPPED, Mark.SKIPPED, Mark.BUT}
+    if is_said and not doubts and (desk.asked is None or len(fits) == 1):
+        return desk.recorded(fits)
+    lone = [f for f in fits if desk.asked and f.result.ref == desk.asked.ref] or fits[:1]
+    return desk.asks(QuestionCode.WHOLE_SESSION, [fits, lone])
+
+
+def planned(desk: Desk) -> list[Fit]:
+    """Return every open item as planned."""
+    done = [Token(Mark.PLANNED, "as planned")]
+    return [desk.fit(item, done).options[0] for item in desk.open_items]
+
+
+def _which_item(said: Segment, desk: Desk) -> Found:
+    outcomes = [desk.fit(item, said.tokens) for item in desk.open_items]
+    sure = [o.options[0] for o in outcomes if o.is_sure]
+    units = {t.unit for t in said.tokens if t.unit is not None and t.unit in MEASURES}
+    if len(units) == 1:
+        measures = MEASURES[units.pop()]
+        alike = [o for i, o in zip(desk.open_items, outcomes, strict=True) if i.measure in measures]
+        if len(alike) == 1 and alike[0].is_sure:
+            only = alike[0].options[0]
+            taken = Assumption(code=AssumptionCode.ONLY_ITEM_THAT_FITS, item_ref=only.result.ref)
+            return desk.recorded([Fit(only.result, (*only.assumptions, taken))])
+    near = [o for o in outcomes if o.question is not QuestionCode.MORE_NUMBERS]
+    rows = [[option] for option in sure or (o.options[0] for o in near if o.options)]
+    return desk.asks(QuestionCode.WHICH_ITEM, [*_in_order(said, desk), *rows])
+
+
+def _in_order(said: Segment, desk: Desk) -> list[list[Fit]]:
+    """Offer a line each for the open items that it fits, in the order of the session."""
+    lines: list[list[Token]] = [[]]
+    for token in said.tokens:
+        if token.mark is Mark.LINE:
+            lines.append([])
+        else:
+            lines[-1].append(token)
+    lines = [line for line in lines if Segment(tokens=line).says_something]
+    items = iter(desk.open_items)
+    outcomes = [
+        next((o for item in items if (o := desk.fit(item, line)).is_sure), None) for line in lines
+    ]
+    fits = [outcome.options[0] for outcome in outcomes if outcome is not None]
+    return [fits] if len(fits) == len(outcomes) > 1 else []
+
+
+def _both(before: Segment, named: Sequence[Segment], desk: Desk) -> Found:
+    """Read "all as planned but press 8 8 6", and figures for the item asked about before a name."""
+    marks = {token.mark for token in before.tokens}
+    refs = frozenset[str]().union(*(segment.refs for segment in named))
+    figures = marks & {Mark.NUMBER, Mark.COUNT, Mark.RATING, Mark.JUNK, Mark.BODYWEIGHT}
+    if not figures and marks & {Mark.PLANNED, Mark.DONE}:
+        is_whole = bool(marks & {Mark.ALL, Mark.EVERYTHING}) or Mark.BUT in marks
+        found = _named(named, desk, planned(desk))
+        if not is_whole and isinstance(found, Recorded):
+            return Asked(question=QuestionCode.WHOLE_SESSION, options=(found,))
+        return found
+    if desk.asked is None or desk.asked.ref in refs:
+        return _asked_about_front(before, named, desk)
+    first = Segment(frozenset({desk.asked.ref}), before.tokens)
+    return _named([first, *named], desk)
+
+
+def _asked_about_front(before: Segment, named: Sequence[Segment], desk: Desk) -> Found:
+    """Ask which item the figures in front belong to; the named ones come with each option."""
+    refs = frozenset[str]().union(*(segment.refs for segment in named))
+    options: list[Recorded] = []
+    for item in desk.open_items:
+        if item.ref not in refs:
+            found = _named([Segment(frozenset({item.ref}), before.tokens), *named], desk)
+            options += [found] if isinstance(found, Recorded) else []
+    if not options:
+        return None
+    return Asked(question=QuestionCode.WHICH_ITEM, options=tuple(options[:MOST_OPTIONS]))
+
+
+def with_reserve(found: Recorded, reserves: Mapping[str, Reserve]) -> Recorded:
+    """Return the results with what was left after each item."""
+    items = tuple(
+        item.model_copy(update={"reserve": reserves[item.ref]}) if item.ref in reserves else item
+        for item in found.items
+    )
+    return found.model_copy(update={"items": items})

@@ -1,0 +1,125 @@
+"""Put figures and the units behind them together: seconds, loads, distances, counts of sets."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.reading.tokens import Token
+from bot.reading.words import Mark
+
+UNITS = {
+    Mark.SECONDS: (Mark.SECONDS, 1.0),
+    Mark.HOURS: (Mark.SECONDS, 3600.0),
+    Mark.MINUTES: (Mark.SECONDS, 60.0),
+    Mark.KG: (Mark.KG, 1.0),
+    Mark.LB: (Mark.KG, 0.45359237),  # [kg] the international pound, exact by definition
+    Mark.METRES: (Mark.METRES, 1.0),
+    Mark.KILOMETRES: (Mark.METRES, 1000.0),
+    Mark.REPS: (Mark.REPS, 1.0),
+}
+MOST_MINUTES = 10  # [min] CH: above, "m" before seconds stands for metres
+MOST_SETS = 20  # [sets] CH: a larger count is no count of sets
+
+
+def join_units(tokens: Sequence[Token]) -> list[Token]:
+    """Return the tokens with every unit drawn into its figure."""
+    joined: list[Token] = []
+    tokens = _second_after_first(tokens)
+    at = 0
+    while at < len(tokens):
+        token, used = _join(tokens, at)
+        joined.append(token)
+        at += used
+    return joined
+
+
+def _second_after_first(tokens: Sequence[Token]) -> list[Token]:
+    """Take "second" for a place where "first" is said too, else for a unit."""
+    has_first = any(token.mark is Mark.ORDINAL and token.n == 1 for token in tokens)
+    return [
+        Token(Mark.ORDINAL, token.text, n=2) if has_first and token.text == "second" else token
+        for token in tokens
+    ]
+
+
+def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
+    token = tokens[at]
+    after = tokens[at + 1] if at + 1 < len(tokens) else None
+    if token.mark is Mark.NUMBER and after is not None and token.unit is None:
+        return _figure(tokens, at, after)
+    if token.mark is Mark.SET and after is not None and after.is_bare and after.value.is_integer():
+        return Token(Mark.ORDINAL, token.text, n=int(after.value)), 2
+    if token.mark is Mark.BODYWEIGHT:
+        return _bodyweight(tokens, at)
+    if token.text == "second":
+        return Token(Mark.ORDINAL, token.text, n=2), 1
+    if token.text in {"a", "an", "un"} and after is not None and after.mark is Mark.MINUTES:
+        return _minutes(token, tokens, at, 60.0)
+    if token.mark is Mark.WORD and after is not None and after.mark is Mark.BAND:
+        return Token(Mark.BAND, token.text), 2
+    return token, 1
+
+
+def _figure(tokens: Sequence[Token], at: int, after: Token) -> tuple[Token, int]:
+    token = tokens[at]
+    if after.mark is Mark.SETS and token.is_bare and token.value <= MOST_SETS:
+        return Token(Mark.COUNT, token.text, n=int(token.value)), 2
+    glued_minutes = (
+        after.mark is Mark.METRES and after.is_glued and _is_glued_figure(tokens, at + 2)
+    )
+    if after.mark in {Mark.MINUTES, Mark.HOURS} or glued_minutes or _is_m_for_minutes(tokens, at):
+        return _minutes(token, tokens, at, 3600.0 if after.mark is Mark.HOURS else 60.0)
+    if after.mark not in UNITS:
+        return token, 1
+    unit, factor = UNITS[after.mark]
+    choices = token.choices
+    if len(choices) > 1 and unit is not Mark.REPS:
+        choices = choices[1:]
+    scaled = tuple(tuple(value * factor for value in values) for values in choices)
+    if any(len(values) > 1 for values in scaled):
+        return replace(token, unit=None), 1
+    return replace(token, choices=scaled, unit=unit, text=token.text + after.text), 2
+
+
+def _is_m_for_minutes(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether seconds follow: "1m 5s"."""
+    marks = [token.mark for token in tokens[at + 1 : at + 4]]
+    return marks == [Mark.METRES, Mark.NUMBER, Mark.SECONDS] and tokens[at].value <= MOST_MINUTES
+
+
+def _is_glued_figure(tokens: Sequence[Token], at: int) -> bool:
+    return at < len(tokens) and tokens[at].is_glued and tokens[at].is_bare
+
+
+def _minutes(token: Token, tokens: Sequence[Token], at: int, factor: float) -> tuple[Token, int]:
+    """Read "1 min", "1 min 10 s", "1m10", "1h30"; "1 min 10" may also be two figures."""
+    whole = (token.choices[-1][0] if token.choices else 1.0) * factor
+    rest = tokens[at + 2] if at + 2 < len(tokens) else None
+    if rest is None or not rest.is_bare or not 0 <= rest.value < 60:
+        return _in_seconds(token, ((whole,),)), 2
+    together = whole + rest.value * factor / 60
+    unit = tokens[at + 3].mark if at + 3 < len(tokens) else None
+    if unit is (Mark.MINUTES if factor == 3600 else Mark.SECONDS):
+        return _in_seconds(token, ((together,),)), 4
+    if rest.is_glued:
+        return _in_seconds(token, ((together,),)), 3
+    return _in_seconds(token, ((together,), (whole, rest.value))), 3
+
+
+def _in_seconds(token: Token, choices: tuple[tuple[float, ...], ...]) -> Token:
+    return Token(Mark.NUMBER, token.text, choices=choices, unit=Mark.SECONDS)
+
+
+def _bodyweight(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
+    """Read "bw" as no load and "bw+10" or "bw + 10 kg" as a load; less than body weight as junk."""
+    sign = tokens[at + 1].mark if at + 1 < len(tokens) else None
+    figure = tokens[at + 2] if at + 2 < len(tokens) else None
+    if sign not in {Mark.PLUS, Mark.DASH} or figure is None or figure.mark is not Mark.NUMBER:
+        return Token(Mark.BODYWEIGHT, "bw", choices=((0.0,),), unit=Mark.KG), 1
+    if sign is Mark.DASH:
+        return Token(Mark.JUNK, "bw-"), 3
+    unit = tokens[at + 3].mark if at + 3 < len(tokens) else None
+    is_load = unit in {Mark.KG, Mark.LB}
+    factor = UNITS[unit][1] if unit is not None and is_load else 1.0
+    choices = ((figure.choices[-1][0] * factor,),)
+    known = Mark.KG if is_load else None
+    return Token(Mark.BODYWEIGHT, "bw", choices=choices, unit=known), 4 if is_load else 3
