@@ -7,7 +7,9 @@ from scheduler.training.values import Quality
 from scheduler.training.week_days import DayPlan
 from scheduler.training.week_places import Pick, Place
 from scheduler.training.week_shelf import Shelf
+from scheduler.training.week_values import DayLetter
 
+SHOULDER_DAYS = frozenset({DayLetter.A, DayLetter.B})
 TURNS_A_WEEK = 3  # [places] ch: the next week begins where a three-day week ended
 
 
@@ -16,7 +18,8 @@ def choose_accessory(
 ) -> Pick | None:
     """Choose a day's accessory, or none: another family and joint each day, in turn (CP).
 
-    Nothing that loads an eased region; no grip work on a beginner's day that the grip ends.
+    Days A and B look after shoulder and shoulder blade, the others after elbow, forearm and
+    wrist. Nothing that loads an eased region; no grip work on a beginner's day that the grip ends.
     """
     offered = shelf.accessories
     fitting = [
@@ -34,10 +37,13 @@ def choose_accessory(
         pick.movement.limiting_joint is Joint.GRIP for pick in today
     )
 
+    looks_after_shoulder = day.letter in SHOULDER_DAYS
+
     def order(numbered: tuple[int, Movement]) -> tuple[int, ...]:
         number, movement = numbered
         return (
             movement.key not in shelf.request.pinned,
+            (movement.limiting_joint is Joint.SHOULDER) is not looks_after_shoulder,
             is_grip_spent and Demand.GRIP in movement.demands,
             sum(other.key == movement.key for other in used),
             sum(other.family == movement.family for other in used),

@@ -1,20 +1,17 @@
 """Choose the movement for one place of the week."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from scheduler.catalogue.values import Arm, Chain, Movement, Tempo
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH, CP
-from scheduler.training.rulebook import Rulebook
+from scheduler.training.week_in_use import Cell, in_use_for, is_to_change
 from scheduler.training.week_places import Choice, Pick, Place
 from scheduler.training.week_qualities import quality_of
 from scheduler.training.week_ranking import best_of
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_shelf import Shelf
-from scheduler.training.week_values import BOTH_ARMS, MovementInUse, Relaxation, Relaxed
-
-Cell = tuple[Chain, Arm]
+from scheduler.training.week_values import BOTH_ARMS, MovementInUse
 
 
 def choose(place: Place, *, shelf: Shelf, taken: Sequence[Pick]) -> Choice:
@@ -48,23 +45,10 @@ def choose_in_cell(place: Place, *, cell: Cell, shelf: Shelf, taken: Sequence[Pi
     if pinned:
         best = best_of(pinned, place=place, shelf=shelf, taken=taken)
         return Choice(pick=_pick(best, place=place, shelf=shelf, taken=taken))
-    in_use = in_use_for(place, cell=cell, shelf=shelf)
+    in_use = in_use_for(place, cell=cell, shelf=shelf, is_dynamic=place.wants_dynamic)
     if in_use is None:
         return _fresh(fitting, place=place, shelf=shelf, taken=taken)
     return _from_use(in_use, fitting=fitting, place=place, shelf=shelf, taken=taken)
-
-
-def in_use_for(place: Place, *, cell: Cell, shelf: Shelf) -> MovementInUse | None:
-    """Return the movement last used in this kind of place, or None when there is none yet."""
-    entries = [
-        entry
-        for entry in shelf.request.history
-        if (entry.pair, entry.direction, entry.chain, entry.arm)
-        == (place.pair, place.direction, *cell)
-        and (movement := shelf.movement(entry.movement_key)) is not None
-        and (movement.tempo is Tempo.DYNAMIC) is place.wants_dynamic
-    ]
-    return max(entries, key=lambda entry: (entry.last_used_on, entry.movement_key), default=None)
 
 
 def _cells_in_order(place: Place) -> tuple[Cell, ...]:
@@ -91,105 +75,39 @@ def _from_use(
     if current is None:
         return _fresh(fitting, place=place, shelf=shelf, taken=taken)
     if current not in fitting:
-        return _instead_of(
-            current, in_use=in_use, fitting=fitting, place=place, shelf=shelf, taken=taken
-        )
+        return _instead_of(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
     ladder = shelf.ladder_of(current)
     others = [movement for movement in fitting if movement.key not in ladder]
-    if others and _is_to_change(in_use, others=others, shelf=shelf):
+    if others and is_to_change(in_use, others=others, shelf=shelf):
         return _fresh(others, place=place, shelf=shelf, taken=taken)
-    relaxations = _stayed_too_long(in_use, rulebook=shelf.rulebook)
     if shelf.is_eased(current, direction=place.direction) and not in_use.is_swapped:
-        choice = _eased(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
-        return replace(choice, relaxations=relaxations)
-    pick = _pick(current, place=place, shelf=shelf, taken=taken)
-    return Choice(pick=pick, relaxations=relaxations)
-
-
-def _is_to_change(in_use: MovementInUse, *, others: Sequence[Movement], shelf: Shelf) -> bool:
-    """Tell whether a movement's weeks are over, or may be and another one is still wanted."""
-    stay = shelf.rulebook.weeks.stay
-    wanted = shelf.request.wanted
-    if in_use.pair == 1:
-        is_over = in_use.weeks >= stay.first_pair_most.whole and in_use.movement_key not in wanted
-        may_end = in_use.weeks >= stay.first_pair_least.whole
-    else:
-        is_over = stay.second_pair.most is not None and in_use.weeks >= stay.second_pair.most
-        may_end = in_use.weeks >= stay.second_pair.least
-    other_is_wanted = in_use.movement_key not in wanted and any(o.key in wanted for o in others)
-    return is_over or (may_end and other_is_wanted)
-
-
-def _stayed_too_long(in_use: MovementInUse, *, rulebook: Rulebook) -> tuple[Relaxation, ...]:
-    most = rulebook.weeks.stay.second_pair.most
-    if in_use.pair == 1 or most is None or in_use.weeks < most:
-        return ()
-    why = reason(
-        WeekReason.NO_OTHER_MOVEMENT,
-        rulebook.weeks.stay.second_pair.source,
-        movement=in_use.movement_key,
-        direction=in_use.direction.value,
-        weeks=in_use.weeks,
-        weeks_most=most,
-    )
-    return (Relaxation(what=Relaxed.STAY, why=why),)
+        return _eased(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
+    return Choice(pick=_pick(current, place=place, shelf=shelf, taken=taken))
 
 
 def _instead_of(
     current: Movement,
     *,
-    in_use: MovementInUse,
     fitting: Sequence[Movement],
     place: Place,
     shelf: Shelf,
     taken: Sequence[Pick],
 ) -> Choice:
-    """Replace a movement that may not be done: the easier neighbour first, else another one."""
+    """Replace a movement that may not be done: the easier neighbour first, else another one.
+
+    A harder neighbour comes only where the cell has nothing else.
+    """
     obstacle = shelf.obstacle(current, direction=place.direction, on=place.on)
     code = WeekReason.NOTHING_PERMITTED if obstacle is None else obstacle
-    for below in shelf.easier_than(current, direction=place.direction):
-        if below in fitting:
-            found = _swap(WeekReason.RESTED_TO_NEIGHBOUR, current, below, place=place, of=code)
-            pick = _pick(below, place=place, shelf=shelf, taken=taken)
-            return Choice(
-                pick=pick,
-                reasons=(found,),
-                relaxations=_stayed_too_long(in_use, rulebook=shelf.rulebook),
-            )
-    best = best_of(fitting, place=place, shelf=shelf, taken=taken)
+    below = [m for m in shelf.easier_than(current, direction=place.direction) if m in fitting]
+    if below:
+        swap = _swap(WeekReason.RESTED_TO_NEIGHBOUR, current, below[0], place=place, of=code)
+        return Choice(pick=_pick(below[0], place=place, shelf=shelf, taken=taken), reasons=(swap,))
+    ladder = shelf.ladder_of(current)
+    others = [movement for movement in fitting if movement.key not in ladder]
+    best = best_of(others or fitting, place=place, shelf=shelf, taken=taken)
     swap = _swap(WeekReason.OTHER_MOVEMENT, current, best, place=place, of=code)
-    pick = _pick(best, place=place, shelf=shelf, taken=taken)
-    if best.key in shelf.ladder_of(current):
-        return Choice(
-            pick=pick,
-            reasons=(swap,),
-            relaxations=_stayed_too_long(in_use, rulebook=shelf.rulebook),
-        )
-    return Choice(
-        pick=pick,
-        reasons=(swap,),
-        relaxations=_changed_early(in_use, to=best, why=code, rulebook=shelf.rulebook),
-    )
-
-
-def _changed_early(
-    in_use: MovementInUse, *, to: Movement, why: WeekReason, rulebook: Rulebook
-) -> tuple[Relaxation, ...]:
-    stay = rulebook.weeks.stay
-    least = stay.first_pair_least.value if in_use.pair == 1 else stay.second_pair.least
-    if in_use.weeks >= least:
-        return ()
-    found = reason(
-        WeekReason.CHANGED_EARLY,
-        stay.first_pair_least.source,
-        movement=in_use.movement_key,
-        to=to.key,
-        direction=in_use.direction.value,
-        weeks=in_use.weeks,
-        weeks_least=least,
-        because=why.value,
-    )
-    return (Relaxation(what=Relaxed.STAY, why=found),)
+    return Choice(pick=_pick(best, place=place, shelf=shelf, taken=taken), reasons=(swap,))
 
 
 def _eased(
@@ -237,7 +155,7 @@ def _with_cell_reason(choice: Choice, *, place: Place, cell: Cell) -> Choice:
         found.append(_about(WeekReason.OTHER_CHAIN, place, movement=pick.movement.key))
     elif pick is not None and cell[1] is not place.arm:
         found.append(_about(WeekReason.OTHER_ARM, place, movement=pick.movement.key))
-    return Choice(pick=pick, reasons=(*choice.reasons, *found), relaxations=choice.relaxations)
+    return Choice(pick=pick, reasons=(*choice.reasons, *found))
 
 
 def _nothing(place: Place, *, shelf: Shelf) -> Reason:

@@ -195,6 +195,6 @@ def _made_straight(pick: Pick, *, picks: Sequence[Pick], shelf: Shelf) -> Pick |
     other_chain = Chain.CLOSED if pick.movement.chain is Chain.OPEN else Chain.OPEN
     for chain in (pick.movement.chain, other_chain):
         choice = choose_in_cell(place, cell=(chain, Arm.STRAIGHT), shelf=shelf, taken=rest)
-        if choice.pick is not None and not choice.relaxations:
+        if choice.pick is not None:
             return replace(choice.pick, sets=pick.sets)
     return None

@@ -27,9 +27,9 @@ def session_minutes(
 
     Returns
     -------
-    Minutes, on the long side: every set is counted at the top of its range (shorter doses end
-    earlier), rests at the middle of theirs, and inside a pair half of the rest follows each set
-    since the partner's set fills the other half (CP).
+    Minutes, on the long side: every set is counted three quarters up its range (CH; most doses
+    end earlier), rests at the middle of theirs, and inside a pair half of the rest follows each
+    set since the partner's set fills the other half (CP).
 
     """
     if not slots:
@@ -49,12 +49,12 @@ def session_minutes(
 def set_s(slot: Slot, movement: Movement, *, is_paired: bool, rulebook: Rulebook) -> float:
     """Return how long one set takes with the rest that follows it [s]."""
     row = rulebook.quality(slot.quality)
+    share_of_range = rulebook.weeks.minutes.work_in_range.value
     if movement.measure.is_time and row.hold_s is not None:
-        work = _top(row.hold_s)
-    elif movement.measure.is_time or movement.seconds_per_rep is None:
-        work = _top(row.reps) * rulebook.steps.seconds_per_rep.value
+        work = _within(row.hold_s, share=share_of_range)
     else:
-        work = _top(row.reps) * movement.seconds_per_rep
+        rep_s = movement.seconds_per_rep or rulebook.steps.seconds_per_rep.value
+        work = _within(row.reps, share=share_of_range) * rep_s
     arms = len(slot.arms) if movement.sides is Sides.EACH else 1
     if not slot.is_main:
         return work * arms + rulebook.weeks.minutes.accessory_rest_s.value
@@ -65,7 +65,7 @@ def set_s(slot: Slot, movement: Movement, *, is_paired: bool, rulebook: Rulebook
 def _rest_s(row: QualityRow, *, work_s: float) -> float:
     """Return the rest of a quality [s]: the middle of its range, or the clock's for rounds."""
     if row.rest_s is not None:
-        return _middle(row.rest_s)
+        return _within(row.rest_s, share=0.5)
     return _top(row.rounds.rest_for_work) * work_s if row.rounds is not None else 0.0
 
 
@@ -88,8 +88,8 @@ def _top(bounds: LabelledRange) -> float:
     return bounds.least if bounds.most is None else bounds.most
 
 
-def _middle(bounds: LabelledRange) -> float:
-    return (bounds.least + _top(bounds)) / 2
+def _within(bounds: LabelledRange, *, share: float) -> float:
+    return bounds.least + share * (_top(bounds) - bounds.least)
 
 
 def lower_quality(quality: Quality) -> Quality | None:

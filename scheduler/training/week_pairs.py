@@ -14,7 +14,6 @@ from scheduler.training.week_days import PUSH_ORDER, DayPlan, PairPlan
 from scheduler.training.week_places import HARD, SPACED, Choice, Pick, Place
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_shelf import Shelf
-from scheduler.training.week_values import Relaxation
 
 
 @dataclass
@@ -24,7 +23,6 @@ class Filling:
     kept: tuple[Pick, ...]
     picks: list[Pick] = field(default_factory=list)
     reasons: list[Reason] = field(default_factory=list)
-    relaxations: list[Relaxation] = field(default_factory=list)
 
     @property
     def taken(self) -> tuple[Pick, ...]:
@@ -37,7 +35,6 @@ class Filling:
             if choice.pick is not None:
                 self.picks.append(choice.pick)
             self.reasons.extend(choice.reasons)
-            self.relaxations.extend(choice.relaxations)
 
 
 def fill_week(
@@ -231,7 +228,6 @@ def _turn_one(filling: Filling, *, is_pull: bool, to: Chain, shelf: Shelf) -> No
             choice = choose_in_cell(place, cell=(to, arm), shelf=shelf, taken=rest)
             if choice.pick is not None:
                 filling.picks[number] = choice.pick
-                filling.relaxations.extend(choice.relaxations)
                 filling.reasons.append(
                     reason(
                         WeekReason.OTHER_CHAIN,

@@ -7,7 +7,7 @@ from scheduler.catalogue.values import Arm, Chain, Direction, Measure, Movement,
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
 from scheduler.training.values import Quality
-from scheduler.training.week_values import DayLetter, Relaxation
+from scheduler.training.week_values import DayLetter
 
 HARD = frozenset(
     {
@@ -76,8 +76,7 @@ class Pick:
 
 @dataclass(frozen=True)
 class Choice:
-    """A pick, or none, with what was decided and what gave way on the way to it."""
+    """A pick, or none, with what was decided on the way to it."""
 
     pick: Pick | None
     reasons: tuple[Reason, ...] = ()
-    relaxations: tuple[Relaxation, ...] = ()

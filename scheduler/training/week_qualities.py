@@ -11,7 +11,7 @@ from scheduler.training.week_places import HARD, SPACED, Pick, Place
 from scheduler.training.week_shelf import Shelf
 
 TAKES_A_MAXIMUM = frozenset({Loading.EXTERNAL, Loading.BODYWEIGHT_PLUS})
-"""Where a maximal effort makes sense: a load that can be stepped up, without help (CP)."""
+"""Where a maximal effort makes sense: a load that can be stepped up, no help, firm hold (CP)."""
 
 
 def quality_of(movement: Movement, *, place: Place, shelf: Shelf, taken: Sequence[Pick]) -> Quality:
@@ -19,7 +19,7 @@ def quality_of(movement: Movement, *, place: Place, shelf: Shelf, taken: Sequenc
 
     A movement that a leave standard of the stage names is trained in the hardest quality whose
     range holds the standard (CH): that is what brings it there. Else what stage and pair give;
-    where general strength begins, a movement whose load cannot be stepped (a push-up, a row under
+    where general strength begins, a movement that bears part of the body (a push-up, a row under
     a bar) is trained for strength endurance, since it gets harder by repetitions first (CH). On
     a day without a free day to the next hard pulling, pulls take the hardest easy quality.
     """
@@ -61,8 +61,8 @@ def _quality_of_place(
     rulebook = shelf.rulebook
     gains_by_reps = (
         stage == rulebook.quality(Quality.GENERAL_STRENGTH).from_stage.whole
-        and movement.loading is Loading.NONE
         and movement.measure is Measure.REPS
+        and _bears_part_of_the_body(movement, rulebook=rulebook)
     )
     own = {place.direction, movement.direction}
     same = [pick for pick in taken if pick.directions & own]
@@ -71,6 +71,7 @@ def _quality_of_place(
         sum(pick.quality is Quality.MAXIMAL_STRENGTH for pick in same) >= most
         or _has_hard_neighbour(place, same, shelf=shelf)
         or movement.loading not in TAKES_A_MAXIMUM
+        or movement.is_unstable
     )
     in_stage = PlaceInStage(
         stage=stage,
@@ -79,6 +80,14 @@ def _quality_of_place(
         is_maximal_taken=is_maximal_taken,
     )
     return quality_for(movement, slot=in_stage, rulebook=rulebook).value
+
+
+def _bears_part_of_the_body(movement: Movement, *, rulebook: Rulebook) -> bool:
+    share = movement.bodyweight_share
+    is_partial = share is not None and share < rulebook.weeks.partial_body_share.value
+    return movement.loading is Loading.NONE or (
+        movement.loading is Loading.BODYWEIGHT_PLUS and is_partial
+    )
 
 
 def hardest_easy_quality(*, stage: int, rulebook: Rulebook) -> Quality:

@@ -13,9 +13,9 @@ def best_of(
     """Return the movement that an attentive coach would take first (CP).
 
     Not what loads an eased region; not a second movement that the grip ends on a beginner's day;
-    what a standard or an event asks for; not what the week has already; what belongs to this
-    stage rather than an earlier one; what the standards of the stages behind have shown; what was
-    not trained lately; the lowest rung.
+    what is wanted by name; what the stage's standards name, then those of the stages behind; not
+    what the week has already; a firm hold before rings; the rung that belongs to the stage; what
+    was not trained lately; the library's order.
     """
     request = shelf.request
     week = [pick.movement.key for pick in taken]
@@ -26,25 +26,39 @@ def best_of(
     is_grip_spent = request.stage <= shelf.rulebook.weeks.grip_spared_to_stage.value and any(
         pick.place.on == place.on and pick.movement.limiting_joint is Joint.GRIP for pick in taken
     )
-
-    shown = {
-        standard.movements[0]
-        for stage in range(1, request.stage)
-        for standard in shelf.rulebook.standards.get(stage, ())
+    stage = request.stage_for(place.direction)
+    named_in = {
+        standard.movements[0]: named
+        for named, standards in sorted(shelf.rulebook.standards.items())
+        for standard in standards
+        if named <= stage
     }
 
     def order(numbered: tuple[int, Movement]) -> tuple[float, ...]:
         number, movement = numbered
+        rung = len(shelf.easier_than(movement, direction=place.direction))
         return (
             shelf.is_eased(movement, direction=place.direction),
             is_grip_spent and movement.limiting_joint is Joint.GRIP,
             movement.key not in request.wanted,
+            stage - named_in.get(movement.key, 0),
             week.count(movement.key),
-            -movement.least_stage,
-            movement.key not in shown,
+            movement.is_unstable,
+            abs(rung - _rung_of_stage(movement, stage=stage, shelf=shelf)),
             last_used.get(movement.key, 0),
-            len(shelf.easier_than(movement, direction=place.direction)),
             number,
         )
 
     return min(enumerate(fitting), key=order)[1]
+
+
+def _rung_of_stage(movement: Movement, *, stage: int, shelf: Shelf) -> int:
+    """Return how far up a ladder a stage begins [rungs]: one for each stage with this arm behind.
+
+    The first two weeks begin at the bottom (CH).
+    """
+    if shelf.request.is_first_two_weeks:
+        return 0
+    rows = shelf.rulebook.stages.rows
+    first = next((row.number for row in rows if movement.arm in row.arms), stage)
+    return max(0, stage - first)

@@ -67,6 +67,7 @@ class MinutesRules(BaseModel):
     ramp_sets: Labelled
     ramp_from_stage: Labelled
     change_s: Labelled
+    work_in_range: Labelled
     accessory_rest_s: Labelled
     rest_share_in_pair: Labelled
 
@@ -85,6 +86,7 @@ class WeekRules(BaseModel):
     push_to_pull: LabelledRange
     free_days_between_hard: Labelled
     grip_spared_to_stage: Labelled
+    partial_body_share: Labelled
     stay: StayRules
     minutes: MinutesRules
 

@@ -1,45 +1,16 @@
 """What of the library one athlete may take this week, and what stands against the rest."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from datetime import date
 from functools import cached_property
-from typing import Protocol
 
-from scheduler.catalogue.values import Arm, Chain, Demand, Direction, Movement, Sides
+from scheduler.catalogue.library import Library
+from scheduler.catalogue.values import Arm, Chain, Demand, Direction, Movement, Role, Sides
 from scheduler.pain.values import LeftOut, Side
 from scheduler.training.permissions import PermissionFacts, permits
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_values import BOTH_ARMS, WeekRequest
-
-
-class MovementLibrary(Protocol):
-    """What a week needs of the library of movements."""
-
-    def cell(self, direction: Direction, chain: Chain, arm: Arm) -> Sequence[Movement]:
-        """Return the main movements of one cell."""
-
-    def accessories(self) -> Sequence[Movement]:
-        """Return the accessory movements."""
-
-
-def main_movements(library: MovementLibrary) -> Mapping[str, Movement]:
-    """Return every main movement of the library by its key, in the library's order."""
-    return {
-        movement.key: movement
-        for direction in Direction
-        for chain in Chain
-        for arm in Arm
-        for movement in library.cell(direction, chain, arm)
-    }
-
-
-def movements_by_key(library: MovementLibrary) -> Mapping[str, Movement]:
-    """Return every movement of the library, accessories included, by its key."""
-    return {
-        **main_movements(library),
-        **{movement.key: movement for movement in library.accessories()},
-    }
 
 
 def arms_without(left_out: LeftOut, movement: Movement, direction: Direction) -> frozenset[Side]:
@@ -56,13 +27,12 @@ def arms_without(left_out: LeftOut, movement: Movement, direction: Direction) ->
 class Shelf:
     """One athlete's view of the library for one week."""
 
-    def __init__(
-        self, *, request: WeekRequest, library: MovementLibrary, rulebook: Rulebook
-    ) -> None:
+    def __init__(self, *, request: WeekRequest, library: Library, rulebook: Rulebook) -> None:
         """Look at ``library`` through what ``request`` and ``rulebook`` allow."""
         self.request = request
         self.rulebook = rulebook
-        self._main = main_movements(library)
+        self._library = library
+        self._main = {m.key: m for m in library.movements.values() if m.role is Role.MAIN}
         self._accessories = tuple(library.accessories())
         self._permitted: dict[tuple[str, int], bool] = {}
 
@@ -88,9 +58,7 @@ class Shelf:
 
     def any_movement(self, key: str) -> Movement | None:
         """Return a movement, accessories included, or None when the library has it no more."""
-        return self._main.get(key) or next(
-            (accessory for accessory in self._accessories if accessory.key == key), None
-        )
+        return self._library.movements.get(key)
 
     def in_cell(self, direction: Direction, chain: Chain, arm: Arm) -> tuple[Movement, ...]:
         """Return the movements that count for a direction in a cell, stand-ins included."""

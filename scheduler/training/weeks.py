@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 from itertools import groupby
 
+from scheduler.catalogue.library import Library
 from scheduler.pain.values import LeftOut
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH
@@ -11,19 +12,20 @@ from scheduler.training.rulebook import Rulebook
 from scheduler.training.week_accessories import choose_accessory
 from scheduler.training.week_days import DayPlan, lay_out_days
 from scheduler.training.week_fit import fit_day, keep_balance, keep_straight_share, minutes_of
+from scheduler.training.week_in_use import stays_not_kept
 from scheduler.training.week_pairs import fill_week, keep_both_chains
 from scheduler.training.week_places import Pick
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_relaxations import relaxations_of
 from scheduler.training.week_sets import give_sets
-from scheduler.training.week_shelf import MovementLibrary, Shelf
+from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_slots import picks_of, slots_of
 from scheduler.training.week_values import Session, Slot, WeekDraft, WeekRequest
 
 ROUNDS_OF_FITTING = 4  # [times] ch: minutes and straight-arm share settle each other
 
 
-def draw_week(request: WeekRequest, *, library: MovementLibrary, rulebook: Rulebook) -> WeekDraft:
+def draw_week(request: WeekRequest, *, library: Library, rulebook: Rulebook) -> WeekDraft:
     """Draw the week: days, pairs, movements, qualities, sets, accessories.
 
     The same request gives the same week. Permissions, spacing, what is left out, equipment,
@@ -44,14 +46,7 @@ def draw_week(request: WeekRequest, *, library: MovementLibrary, rulebook: Ruleb
         *fit_reasons,
         *_kept_reasons(request, planned=planned),
     )
-    standing = {(pick.place.on, pick.movement.key) for pick in picks}
-    stay = tuple(
-        gone
-        for gone in filling.relaxations
-        if any(
-            gone.why.figures.get("to", gone.why.figures["movement"]) == key for _, key in standing
-        )
-    )
+    stay = stays_not_kept(picks, shelf=shelf)
     rest = relaxations_of((*kept, *picks), planned=planned, shelf=shelf, found=reasons)
     return WeekDraft(
         sessions=_sessions(picks, kept=kept, shelf=shelf),
@@ -67,7 +62,7 @@ def redraw_rest_of_week(
     open_from: date,
     rested: LeftOut,
     eased: LeftOut,
-    library: MovementLibrary,
+    library: Library,
     rulebook: Rulebook,
 ) -> WeekDraft:
     """Draw again what is neither past nor sent, after something was left out during the week.

@@ -15,7 +15,6 @@ from scheduler.catalogue.values import Demand, Direction, Equipment
 from scheduler.pain.values import LeftOut, Side
 from scheduler.training.rulebook import default_rulebook
 from scheduler.training.week_check import check_week
-from scheduler.training.week_shelf import movements_by_key
 from scheduler.training.week_values import (
     RELAXABLE_AS,
     DayLetter,
@@ -28,7 +27,7 @@ from scheduler.training.weeks import draw_week, redraw_rest_of_week
 
 LIBRARY = default_library()
 RULEBOOK = default_rulebook()
-MOVEMENTS = movements_by_key(LIBRARY)
+MOVEMENTS = LIBRARY.movements
 MONDAY = date(2026, 3, 2)
 ARMS = st.sampled_from([Side.LEFT, Side.RIGHT])
 
