@@ -99,6 +99,7 @@ def test_a_fresh_test_counts_less_for_the_last_of_several_sets():
         body_mass_kg=80,
         reference_kg=10,
     )
+    assert look is not None
     assert look.value == 40
 
 

@@ -92,12 +92,14 @@ def test_how_big_the_next_owned_step_is(current_kg, loads_kg, next_kg, size):
 def test_added_weight_counts_with_the_body():
     # DERIVED: 80 -> 84 kg is 5 %
     step = next_rung(Rung(), movement=PULL_UP, profile=athlete(loads_kg=(4,)), steps=STEPS)
+    assert step is not None
     assert (step.rung.load_kg, step.size) == (4, StepSize.ORDINARY)
 
 
 def test_an_unknown_share_of_the_body_makes_the_step_large():
     unknown = PULL_UP.model_copy(update={"bodyweight_share": None})
     step = next_rung(Rung(), movement=unknown, profile=athlete(loads_kg=(4,)), steps=STEPS)
+    assert step is not None
     assert step.size is StepSize.LARGE
 
 

@@ -6,7 +6,7 @@ import random
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.stats import truncnorm
+from scipy.stats import truncnorm  # type: ignore[import-untyped]
 from statsmodels.datasets import nile
 from statsmodels.tsa.statespace.structural import UnobservedComponents
 
@@ -101,6 +101,7 @@ def test_irregular_days_agree_with_a_reference_library(seed):
         previous = day
     model = UnobservedComponents(daily, "local level", use_exact_diffuse=True)
     reference = model.filter([noise, drift])
+    assert level is not None
     mean = reference.filtered_state[0][days[-1]]
     variance = reference.filtered_state_cov[0, 0][days[-1]]
     assert (level.mean, level.variance) == pytest.approx((mean, variance), rel=1e-6)

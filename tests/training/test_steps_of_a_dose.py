@@ -6,7 +6,7 @@ from scheduler.catalogue.values import Measure, Tempo
 from scheduler.pain.values import Level
 from scheduler.training.dose_facts import EstimatedReach
 from scheduler.training.gaps import Return
-from scheduler.training.values import Neighbour, PainFacts, Quality, Rung
+from scheduler.training.values import Exposure, Neighbour, PainFacts, Quality, Rung
 from tests.training.athletes import (
     BAND_PULL,
     OVERHEAD_HOLD,
@@ -128,7 +128,8 @@ def test_a_step_under_two_percent_is_passed_over():
     ],
 )
 def test_before_a_large_owned_step_the_repetitions_go_past_the_top(kg, heavier_kg, past_top):
-    history, target = [], 15
+    history: list[Exposure] = []
+    target = 15
     for day in range(30):
         decision = after(*history, done(dose(target=target, kg=kg), reserve=GOOD, day=day))
         history.append(done(dose(target=target, kg=kg), reserve=GOOD, day=day))
