@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.reading.dose import Draft, RawSet
+from bot.reading.dose import MOST_TIMES_THE_SETS, Draft, RawSet
 from bot.reading.known import KnownItem, SetResult
 from bot.reading.phrases import Said
+from bot.reading.placing import Placed, placed_sets
 from bot.reading.plausible import is_plausible, is_possible
 from bot.reading.values import Assumption, AssumptionCode, QuestionCode
 from bot.reading.words import Mark
@@ -19,7 +20,6 @@ UNIT_OF = {
     Measure.REPS: Mark.REPS,
 }
 ARMS = (Side.LEFT, Side.RIGHT)
-MOST_TIMES_THE_SETS = 2  # [-] CH: more figures than this are no row of sets
 
 
 @dataclass(frozen=True)
@@ -62,7 +62,7 @@ def arranged(draft: Draft, said: Said) -> Attempt:
     if not draft.sets and Mark.PLANNED not in said.words:
         return Attempt()
     arms, side_problem, is_left_first = _by_arm(draft.sets, said)
-    placed = {arm: _placed(sets, said) for arm, sets in arms.items()}
+    placed = {arm: placed_sets(sets, said) for arm, sets in arms.items()}
     is_over_the_row = any(raw.n for raw in draft.sets) and _unnamed(draft.sets) == item.sets
     kept = sum(len(numbered) for numbered, _, _ in placed.values())
     if not is_over_the_row and kept < len(draft.sets):
@@ -133,80 +133,6 @@ def _by_arm(
 def _is_pair(said: Said) -> bool:
     """Tell whether the arms come from "30/25" and not from words."""
     return not any(step.side for way in said.ways for step in way)
-
-
-Placed = dict[int, RawSet | None]
-"""Set number to what was said about it; None where the plan stands."""
-
-
-def _placed(raws: Sequence[RawSet], said: Said) -> tuple[Placed, QuestionCode | None, bool]:
-    """Return the numbered sets of one arm, a question about their number, and whether cut short."""
-    sets = said.item.sets
-    is_over = Mark.BUT in said.words
-    if Mark.PLANNED in said.words and not (len(raws) == sets and not any(r.n for r in raws)):
-        return _exceptions(raws, sets, is_over=is_over)
-    if any(raw.n for raw in raws):
-        placed, problem, _ = _exceptions(raws, sets, is_over=is_over)
-        missing = any(value is None for value in placed.values())
-        return placed, problem or (QuestionCode.FEWER_NUMBERS if missing else None), False
-    spoken = list(raws)
-    wanted = said.count or sets
-    if len(spoken) == 1 and (said.count or said.words & {Mark.ALL, Mark.EACH}):
-        spoken *= wanted
-    numbered: Placed = dict(enumerate(spoken, start=1))
-    if said.count is not None and len(spoken) != said.count:
-        few = len(spoken) < said.count
-        return numbered, QuestionCode.FEWER_NUMBERS if few else QuestionCode.MORE_NUMBERS, False
-    if len(spoken) > sets:
-        return numbered, QuestionCode.MORE_NUMBERS, False
-    if len(spoken) == sets:
-        return numbered, None, False
-    is_told = (
-        Mark.STOPPED in said.words
-        or (Mark.ONLY in said.words and said.count == len(spoken))
-        or (
-            Mark.ONLY in said.words
-            and said.count is None
-            and Mark.ALL not in said.words
-            and _is_crossed(said, len(spoken))
-        )
-    )
-    return numbered, None if is_told else QuestionCode.FEWER_NUMBERS, is_told
-
-
-def _is_crossed(said: Said, sets: int) -> bool:
-    """Tell whether the number of sets itself was said, as in "only 2x8"."""
-    return len(said.ways) == 1 and sets > 1 and said.figures == 2
-
-
-def _exceptions(
-    raws: Sequence[RawSet], sets: int, *, is_over: bool
-) -> tuple[Placed, QuestionCode | None, bool]:
-    """Place named sets over the plan: "as planned but last one 22"; the unnamed fill the front.
-
-    A whole unnamed row comes first and the named sets over it ("3x8 but last one 6"), asked
-    about unless a word such as "but" says so (``is_over``). What has no place is left out,
-    which the caller takes for a reading that fits nothing.
-    """
-    placed: Placed = dict.fromkeys(range(1, sets + 1))
-    for raw in (raw for raw in raws if raw.n):
-        number = raw.n if raw.n > 0 else sets + 1 + raw.n
-        if placed.get(number, raw) is not None:
-            return {}, QuestionCode.WHICH_SET, False
-        placed[number] = raw
-    unnamed = [raw for raw in raws if not raw.n]
-    free = [number for number, raw in placed.items() if raw is None]
-    if len(unnamed) == sets > len(free):
-        row: Placed = dict(enumerate(unnamed, start=1))
-        named = {number: raw for number, raw in placed.items() if raw is not None}
-        return row | named, None if is_over else QuestionCode.WHICH_SET, False
-    if len(unnamed) == len(free):
-        return placed | dict(zip(free, unnamed, strict=True)), None, False
-    if len(unnamed) > 1 or (unnamed and not free):
-        return {}, QuestionCode.WHICH_SET, False
-    if unnamed:
-        return placed | {free[-1]: unnamed[0]}, QuestionCode.WHICH_SET, False
-    return placed, None, False
 
 
 def _results(

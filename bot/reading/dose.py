@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import islice, product
+from itertools import product
+from math import prod
 
 from bot.reading.known import KnownItem
 from bot.reading.plausible import is_planned_load, is_plausible, is_plausible_load
@@ -12,7 +13,8 @@ from bot.reading.words import Mark
 from scheduler.catalogue.values import Measure, Sides
 from scheduler.pain.values import Side
 
-MOST_WAYS = 64  # [readings] CH: a message with more ways than this is asked about
+MOST_TIMES_THE_SETS = 2  # [-] CH: more figures than this are no row of sets
+MOST_WAYS = 512  # [readings] CH: with more ways than this nothing is tried, so nothing recorded
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +64,10 @@ class Phrases:
 
 
 def drafts(ways: Sequence[tuple[Step, ...]]) -> list[Draft]:
-    """Return every way to read the phrases together."""
-    return [_assembled(steps) for steps in islice(product(*ways), MOST_WAYS)]
+    """Return every way to read the phrases together; none when there are too many to try all."""
+    if prod(len(way) for way in ways) > MOST_WAYS:
+        return []
+    return [_assembled(steps) for steps in product(*ways)]
 
 
 def _assembled(steps: Sequence[Step]) -> Draft:
@@ -153,6 +157,11 @@ def chained(figures: Sequence[Token], phrases: Phrases) -> tuple[Step, ...]:
     """Return the ways to read figures joined by a cross: "3x8", "45 x3", "20kg x 8", "3x8x20"."""
     if any(len(token.choices[0]) != 1 for token in figures if token.choices):
         return ()
+    most = MOST_TIMES_THE_SETS * phrases.item.sets
+    return tuple(way for way in _chain(figures, phrases) if len(way.sets) <= most)
+
+
+def _chain(figures: Sequence[Token], phrases: Phrases) -> tuple[Step, ...]:
     if _is_load(figures[0]):
         return tuple(_behind_load(figures, phrases))
     if len(figures) == 2:

@@ -10,6 +10,7 @@ from bot.reading.phrases import Said
 from bot.reading.values import Assumption, AssumptionCode, QuestionCode
 from bot.reading.words import Mark
 
+MOST_FIGURES = 40  # [figures] CH: more were never said about one item
 WORST_FIRST = (
     QuestionCode.WHICH_UNIT,
     QuestionCode.LOAD_UNEXPECTED,
@@ -48,7 +49,7 @@ class Outcome:
 
 def fit(said: Said) -> Outcome:
     """Return the one sure reading of what was said, else a question, else nothing."""
-    if Mark.JUNK in said.words:
+    if Mark.JUNK in said.words or said.figures > MOST_FIGURES:
         return Outcome()
     outcome = _fit_figures(said) if said.figures else _fit_words(said)
     doubts = said.words & {Mark.RISKY, Mark.NOT}

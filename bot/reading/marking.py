@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import KnownItem, ReadingContext
 from bot.reading.lexemes import MARK_OF_SIGN, Lexeme, cut
 from bot.reading.names import NameIndex
@@ -9,7 +10,7 @@ from bot.reading.number_words import number_at
 from bot.reading.script import plain
 from bot.reading.tokens import Token
 from bot.reading.units import join_units
-from bot.reading.words import ORDINALS, PHRASES, SITES, WEAK_SITES, Mark
+from bot.reading.words import ORDINALS, PHRASES, Mark
 
 WORDLIKE = frozenset({"word", "number", "ordinal"})
 

@@ -2,9 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
+from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import KnownItem
 from bot.reading.script import plain
-from bot.reading.words import ORDINALS, PHRASES, SITES, WEAK_SITES
+from bot.reading.words import ORDINALS, PHRASES
 
 LONGEST_NAME = 5  # [words] CH
 SHORTEST_SLIP = 4  # [letters] CH: shorter words have too many neighbours

@@ -3,6 +3,7 @@
 import itertools
 from collections.abc import Sequence
 
+from bot.reading.body_words import PARTS
 from bot.reading.clauses import (
     CLAUSE_ENDS,
     PASSED_OVER,
@@ -15,7 +16,7 @@ from bot.reading.known import Expects, ReadingContext
 from bot.reading.scores import counted, rating_anywhere, scores_after, scores_before
 from bot.reading.tokens import Token
 from bot.reading.values import PainMention
-from bot.reading.words import PARTS, Mark
+from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
 
@@ -26,10 +27,13 @@ def find_pain(
     is_asked = context.question is not None and context.question.expects is Expects.PAIN
     mentions: list[PainMention] = []
     rest: list[Token] = []
+    is_right_behind = False
     for clause in clauses(tokens):
         found = _mentions(clause, is_asked=is_asked)
-        if not found and mentions and mentions[-1].score is None:
+        if is_right_behind and not found and mentions[-1].score is None:
             _lone_rating(clause, mentions)
+        if any(token.mark not in CLAUSE_ENDS for token in clause.tokens):
+            is_right_behind = bool(found)
         mentions += found
         rest += clause.rest()
     if any(mention.score != 0 or mention.sites for mention in mentions):

@@ -95,7 +95,7 @@ def _in(session: KnownSession, **more: object) -> ReadingContext:
         session=session,
         others=(EARLIER,),
         local_date=WEDNESDAY,
-        **more,  # type: ignore[arg-type]
+        **more,
     )
 
 

@@ -5,11 +5,12 @@ import re
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import ItemResult
 from bot.reading.plausible import MOST, MOST_LOAD_KG
 from bot.reading.reply import MOST_TOKENS, read
 from bot.reading.values import Asked, PassedOn, PassedWhy, Reading, Recorded
-from bot.reading.words import ORDINALS, PHRASES, SITES, WEAK_SITES
+from bot.reading.words import ORDINALS, PHRASES
 from tests.reading.team import ITEMS, PLACES
 
 WORDS = sorted(
