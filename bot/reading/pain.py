@@ -19,6 +19,8 @@ from bot.reading.values import PainMention
 from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
+FORCED_STOPS = frozenset({"had to stop", "tuve que parar"})
+
 
 def find_pain(
     tokens: Sequence[Token], context: ReadingContext
@@ -143,13 +145,13 @@ def _lone_rating(clause: Clause, mentions: list[PainMention]) -> None:
 
 
 def _stopped_by_pain(tokens: Sequence[Token]) -> bool:
-    """Tell whether a stop and a cause share a line; with pain in the message that is enough."""
+    """Tell whether a stop and a cause share a line, or a set "had to stop"; with pain that raises."""
     line: set[Mark] = set()
     for token in (*tokens, Token(Mark.LINE, "")):
         if token.mark is Mark.LINE:
             line = set()
         line.add(token.mark)
-        if {Mark.STOPPED, Mark.BECAUSE} <= line:
+        if {Mark.STOPPED, Mark.BECAUSE} <= line or token.text in FORCED_STOPS:
             return True
     return False
 

@@ -104,7 +104,7 @@ PHRASES: Mapping[Mark, str] = {
     Mark.STOPPED: "stopped|stopped there|stopped after|stop|had to stop|then stopped|quit|gave up|"
     "cut it short|called it|no third|no last set|skipped the last|skipped the last one|"
     "skipped the last set|skipped last|missed the last|missed the last one|missed the last set|"
-    "that was it|pare|me detuve|lo deje|sin la ultima|y pare|abandone",
+    "that was it|pare|tuve que parar|me detuve|lo deje|sin la ultima|y pare|abandone",
     Mark.ONLY: "only|just|solo|solamente|nada mas",
     Mark.PLANNED: "as planned|as prescribed|as written|according to plan|to plan|on plan|"
     "like planned|same as planned|como estaba previsto|segun lo previsto|como previsto|"

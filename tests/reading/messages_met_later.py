@@ -44,6 +44,11 @@ MESSAGES_MET_LATER: tuple[tuple[str, str, str], ...] = (
     ("after", "the last one was 22 not 38", "fix hang 3: 38>22"),
     ("after", "48 should be 38", "fix hang 2: 48>38"),
     ("after", "change 48 to 38", "fix hang 2: 48>38"),
+    (
+        "press",
+        "8 8 then had to stop, elbow 5/10",
+        "press 8 8 stop | pain elbow? 5 stopped",
+    ),
     ("es", "muñeca 3 de 10", "told | pain wrist 3"),
     ("es", "me salté la colgada", "hang skip"),
 )
