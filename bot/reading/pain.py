@@ -145,7 +145,7 @@ def _lone_rating(clause: Clause, mentions: list[PainMention]) -> None:
 
 
 def _stopped_by_pain(tokens: Sequence[Token]) -> bool:
-    """Tell whether a stop and a cause share a line, or a set "had to stop"; with pain that raises."""
+    """Tell whether a stop and a cause share a line, or a set "had to stop"."""
     line: set[Mark] = set()
     for token in (*tokens, Token(Mark.LINE, "")):
         if token.mark is Mark.LINE:
