@@ -15,7 +15,8 @@ def best_of(
     Not what loads an eased region; not a second movement that the grip ends on a beginner's day;
     what is wanted by name; what the stage's standards name, then those of the stages behind; not
     what the week has already; a firm hold before rings; the rung that belongs to the stage; what
-    was not trained lately; the library's order.
+    was not trained lately; the library's order. A light day stands between full ones: it spares
+    the grip at every stage, and leaves the standards to them.
     """
     request = shelf.request
     week = [pick.movement.key for pick in taken]
@@ -23,8 +24,12 @@ def best_of(
         entry.movement_key: entry.last_used_on.toordinal()
         for entry in sorted(request.history, key=lambda entry: entry.last_used_on)
     }
-    is_grip_spent = request.stage <= shelf.rulebook.weeks.grip_spared_to_stage.value and any(
-        pick.place.on == place.on and pick.movement.limiting_joint is Joint.GRIP for pick in taken
+    is_grip_spent = place.is_light or (
+        request.stage <= shelf.rulebook.weeks.grip_spared_to_stage.value
+        and any(
+            pick.place.on == place.on and pick.movement.limiting_joint is Joint.GRIP
+            for pick in taken
+        )
     )
     stage = request.stage_for(place.direction)
     named_in = {
@@ -40,8 +45,8 @@ def best_of(
         return (
             shelf.is_eased(movement, direction=place.direction),
             is_grip_spent and movement.limiting_joint is Joint.GRIP,
-            movement.key not in request.wanted,
-            stage - named_in.get(movement.key, 0),
+            not place.is_light and movement.key not in request.wanted,
+            0 if place.is_light else stage - named_in.get(movement.key, 0),
             week.count(movement.key),
             movement.is_unstable,
             abs(rung - _rung_of_stage(movement, stage=stage, shelf=shelf)),
