@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from bot.acts import draw_week, find_athlete
+from bot.acts import draw_week, find_athlete, propose_stage
 from bot.acts.checklist import checklist_of, local_today
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
@@ -15,6 +15,7 @@ from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_checklist, coach_stage
 from scheduler.catalogue.values import Measure
+from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.people import Athlete, Person
 
@@ -125,7 +126,14 @@ def leave(turn: Turn, coach: Person, arguments: Mapping[str, Any], event: Tapped
 
 
 def change(
-    turn: Turn, coach: Person, person: Person, athlete: Athlete, *, stage: int, why: str
+    turn: Turn,
+    coach: Person,
+    person: Person,
+    athlete: Athlete,
+    *,
+    stage: int,
+    why: str,
+    reasons: tuple[Reason, ...] = (),
 ) -> None:
     """Change the stage, record it, plan anew, tell both."""
     before = _facts(athlete)
@@ -144,6 +152,7 @@ def change(
         athlete_id=person.id,
         actor_id=coach.id,
         words=why,
+        reasons=reasons,
         before=before,
         after=after,
     )
@@ -239,7 +248,7 @@ def has_served(turn: Turn, athlete: Athlete, stage: int) -> bool:
 
 def close_proposals(turn: Turn, person: Person, *, answer: str) -> None:
     """A change of stage answers what was proposed about stages."""
-    for proposal in care.proposals(turn.tx, [person.id], kind="move_up"):
+    for proposal in care.proposals(turn.tx, [person.id], kind=propose_stage.KIND):
         care.answer_proposal(turn.tx, proposal.id, at=turn.now, answer=answer)
 
 

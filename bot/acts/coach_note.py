@@ -1,7 +1,10 @@
 """A coach's note about an athlete: kept with the decisions, never shown to the athlete."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from bot.acts import find_athlete
-from bot.events import Wrote
+from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_messages
@@ -39,3 +42,9 @@ def keep(turn: Turn, coach: Person, named: find_athlete.Named) -> Outcome:
         subject=find_athlete.subject_of(named.person),
     )
     return Outcome.COMMAND
+
+
+def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The athlete was chosen among several."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    return found if isinstance(found, Outcome) else keep(turn, coach, found)

@@ -4,14 +4,13 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import find_athlete
+from bot.acts import coach_question, find_athlete
 from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_messages
 from bot.wording.pages import pieces_of
-from storage import buttons
 from storage.queries import care
 from storage.records.people import Person
 from storage.records.wire import MessageKind
@@ -19,7 +18,6 @@ from storage.records.wire import MessageKind
 WRITE = "coach.write"
 WROTE = "coach.wrote"
 PIECE_UNITS = 3800  # [UTF-16 units] botapi: 4096 with the coach's name above
-FRESH = timedelta(hours=1)  # [h] ch: later the coach may have something else in mind, so ask
 
 
 def tell(turn: Turn, person: Person, text: str, *, kind: MessageKind = MessageKind.NOTICE) -> bool:
@@ -40,7 +38,7 @@ def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
 
 def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """The athlete was chosen among several, or a late text was confirmed."""
-    _close(turn, coach)
+    coach_question.close(turn, coach)
     found = find_athlete.tapped(turn, coach, arguments)
     return found if isinstance(found, Outcome) else send(turn, coach, found)
 
@@ -51,7 +49,7 @@ def send(turn: Turn, coach: Person, named: Named) -> Outcome:
     if not named.rest:
         turn.say(coach, coach_messages.text_missing(tongue, example=coach_messages.TELL_EXAMPLE))
         return Outcome.NOT_UNDERSTOOD
-    if not all([tell(turn, person, words) for words in _words(turn, coach, named)]):
+    if not all(tell(turn, person, words) for words in _words(turn, coach, named)):
         say = coach_messages.blocked if person.is_blocked else coach_messages.not_joined
         turn.say(coach, say(tongue, name=person.name))
         return Outcome.COMMAND
@@ -80,15 +78,7 @@ def ask_text(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Ta
     if isinstance(found, Outcome):
         return found
     tongue, person = turn.tongue(coach), found.person
-    if coach.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=coach.chat_id,
-            person_id=coach.id,
-            kind=WRITE,
-            subject={"athlete": person.id},
-            now=turn.now,
-        )
+    coach_question.ask(turn, coach, WRITE, {"athlete": person.id})
     turn.say(
         coach,
         coach_messages.write_now(tongue, name=person.name),
@@ -102,11 +92,11 @@ def hear_text(
     turn: Turn, coach: Person, about: Mapping[str, Any], text: str, *, waited: timedelta
 ) -> Outcome:
     """The text that was asked for came; long after, ask whether it is still meant so."""
-    _close(turn, coach)
+    coach_question.close(turn, coach)
     found = find_athlete.tapped(turn, coach, {**about, "rest": text})
     if isinstance(found, Outcome):
         return found
-    if waited <= FRESH:
+    if waited <= coach_question.FRESH:
         return send(turn, coach, found)
     tongue, person = turn.tongue(coach), found.person
     turn.say(
@@ -120,7 +110,7 @@ def hear_text(
 
 def never_mind(turn: Turn, coach: Person, _arguments: Mapping[str, Any], event: Tapped) -> Outcome:
     """Close the question."""
-    _close(turn, coach)
+    coach_question.close(turn, coach)
     text = coach_messages.never_mind(turn.tongue(coach))
     if event.message_id is None:
         turn.say(coach, text)
@@ -141,8 +131,3 @@ def _confirm_taps(turn: Turn, coach: Person, person: Person, text: str) -> TapRo
             Tap(coach_messages.never_mind_label(tongue), "coach.never_mind"),
         ]
     ]
-
-
-def _close(turn: Turn, coach: Person) -> None:
-    if coach.chat_id is not None:
-        buttons.close_question(turn.tx, coach.chat_id)

@@ -109,3 +109,23 @@ def clear_label(tongue: Tongue) -> str:
 def roster_label(tongue: Tongue) -> str:
     """Label the button that goes back to the roster."""
     return label(tongue, "Roster")
+
+
+def seen_label(tongue: Tongue) -> str:
+    """Label the button that answers the open alert."""
+    return label(tongue, "Alert seen")
+
+
+def decision_line(tongue: Tongue, title: str) -> str:
+    """Name a proposal that waits."""
+    return tongue.say("{title}?", title=title)
+
+
+def open_alert_line(tongue: Tongue) -> str:
+    """An alert is open."""
+    return tongue.say("An alert is open.")
+
+
+def look_at_answers_line(tongue: Tongue) -> str:
+    """The first answers wait for the coach."""
+    return tongue.say("Look at the first answers before training begins.")

@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.wording import dates
-from bot.wording.coach_pain import PlaceFacts, place, place_line
+from bot.wording.coach_pain import PlaceFacts, place_line, where_of
 from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Tongue
-from scheduler.pain.values import Side, Site
+from scheduler.pain.values import Level
 
 EXAMPLE = "/clear Robin two good weeks, no pain in daily use"
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
@@ -37,7 +37,7 @@ def ask_place(tongue: Tongue, *, name: str) -> str:
 
 def place_label(tongue: Tongue, facts: PlaceFacts) -> str:
     """Label the button of one place."""
-    return label(tongue, "{place}", place=place(tongue, facts.site, facts.side))
+    return label(tongue, "{place}", place=where_of(tongue, facts))
 
 
 def all_label(tongue: Tongue) -> str:
@@ -102,17 +102,9 @@ def bad_day(tongue: Tongue) -> str:
     )
 
 
-def not_without_assessment(tongue: Tongue, *, name: str) -> str:
-    """Without the statement nothing is cleared."""
-    return tongue.say(
-        "Nothing was cleared. {name} stays as it is until a licensed clinician has looked.",
-        name=name,
-    )
-
-
-def left_alone(tongue: Tongue, *, name: str) -> str:
-    """The coach stopped."""
-    return tongue.say("Nothing of {name} was cleared.", name=name)
+def nothing_cleared(tongue: Tongue, *, name: str) -> str:
+    """The coach stopped, or the statement could not be given."""
+    return tongue.say("Nothing was cleared: what is left out for {name} stays left out.", name=name)
 
 
 def changed_since(tongue: Tongue, *, name: str) -> str:
@@ -135,7 +127,7 @@ def cleared(
     is_told: bool,
 ) -> str:
     """Confirm to the coach."""
-    where = Marked(", ".join(place(tongue, one.site, one.side) for one in places))
+    where = Marked(", ".join(where_of(tongue, one) for one in places))
     lines = [
         tongue.say("Cleared, <b>{name}</b>: {where}.", name=name, where=where),
         tongue.say("Why: {why}", why=shortened(why, REASON_UNITS)),
@@ -158,31 +150,32 @@ def from_when(tongue: Tongue, from_day: date | None) -> str:
 
 
 def to_athlete(
-    tongue: Tongue,
-    *,
-    coach: str,
-    places: Sequence[tuple[Site, Side]],
-    from_day: date | None,
-    emergency: bool,
+    tongue: Tongue, *, coach: str, places: Sequence[PlaceFacts], from_day: date | None
 ) -> str:
     """Tell the athlete what comes back, how, and what to do if the pain returns."""
-    where = Marked(", ".join(place(tongue, site, side) for site, side in places))
     start = (
         tongue.say("From your next session on")
         if from_day is None
         else tongue.say("From {day} on", day=dates.day(tongue, from_day))
     )
     lines = [
-        tongue.say("{coach} has looked at this: {where}.", coach=coach, where=where),
-        tongue.say("{start}, what loads it comes back in small steps.", start=start),
+        _looked_at(tongue, coach=coach, places=places),
+        tongue.say("{start}, what was left out comes back in small steps.", start=start),
         tongue.say("The first sessions have fewer sets than before."),
         tongue.say(
             "If it hurts again, stop that movement and tell me where and how much. "
             "If it gets worse or worries you, see a doctor or physiotherapist."
         ),
     ]
-    if emergency:
-        lines.append(
-            tongue.say("If the signs of that day come back, stop and call the emergency number.")
-        )
+    if any(one.level is Level.EMERGENCY for one in places):
+        lines.append(tongue.say("If the signs come back, stop and call the emergency number."))
     return "\n".join(lines)
+
+
+def _looked_at(tongue: Tongue, *, coach: str, places: Sequence[PlaceFacts]) -> str:
+    """Name the places, but never a sign: those were the athlete's own words."""
+    named = [one for one in places if one.flag is None]
+    if not named or len(named) < len(places):
+        return tongue.say("{coach} has looked at what you reported.", coach=coach)
+    where = Marked(", ".join(where_of(tongue, one) for one in named))
+    return tongue.say("{coach} has looked at what you reported: {where}.", coach=coach, where=where)

@@ -6,7 +6,7 @@ from typing import Any
 from bot.wording.labels import label
 from bot.wording.tongue import Tongue
 
-MOVE_UP = "move_up"
+MOVE_UP = "stage_up"
 
 
 def title(tongue: Tongue, *, kind: str, facts: Mapping[str, Any]) -> str:
@@ -39,6 +39,11 @@ def not_yet_label(tongue: Tongue) -> str:
     return label(tongue, "Not yet")
 
 
+def accepted(tongue: Tongue, *, name: str, title: str) -> str:
+    """The coach said yes."""
+    return tongue.say("{name}: yes ({title}).", name=name, title=title)
+
+
 def declined(tongue: Tongue, *, name: str, title: str) -> str:
     """The coach said not yet."""
     return tongue.say("{name}: not yet ({title}).", name=name, title=title)
@@ -47,12 +52,6 @@ def declined(tongue: Tongue, *, name: str, title: str) -> str:
 def answered_before(tongue: Tongue, *, name: str) -> str:
     """The proposal was decided earlier."""
     return tongue.say("That decision about {name} was made before.", name=name)
-
-
-def no_longer_met(tongue: Tongue, *, name: str, lines: Sequence[str]) -> str:
-    """Something changed since the proposal was made."""
-    head = tongue.say("{name}: since this was proposed, something is open again.", name=name)
-    return "\n".join([head, *lines])
 
 
 def reason_of_checklist(tongue: Tongue) -> str:

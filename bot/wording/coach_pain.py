@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from bot.wording.flag_words import flag_word
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Demand, Direction, Measure
 from scheduler.pain.values import MIDLINE, LeftOut, Level, Side, Site
@@ -63,12 +64,16 @@ DIRECTIONS = {
 
 @dataclass(frozen=True)
 class PlaceFacts:
-    """One place that hurts or hurt: where, how it is ranked, the last score [0-10]."""
+    """One place that hurts or hurt: where, how it is ranked, the last score [0-10].
+
+    ``flag`` is the key of a sign that a person must look at; then the place says nothing.
+    """
 
     site: Site
     side: Side
     level: Level
     score: float | None = None
+    flag: str | None = None
 
 
 def level_word(tongue: Tongue, level: Level) -> str:
@@ -95,9 +100,16 @@ def place(tongue: Tongue, site: Site, side: Side) -> str:
             return tongue.say("both sides, {place}", place=name)
 
 
+def where_of(tongue: Tongue, facts: PlaceFacts) -> str:
+    """Name the place, or the sign where there is one."""
+    if facts.flag is not None:
+        return flag_word(tongue, facts.flag)
+    return place(tongue, facts.site, facts.side)
+
+
 def place_line(tongue: Tongue, facts: PlaceFacts) -> str:
     """Write a place with its score and level: ``left wrist 4 of 10 · eased``."""
-    where = place(tongue, facts.site, facts.side)
+    where = where_of(tongue, facts)
     level = level_word(tongue, facts.level)
     if facts.score is None:
         return tongue.say("{where} · {level}", where=where, level=level)

@@ -1,0 +1,42 @@
+"""The bests of a span of days: like is compared with like, at the same resistance."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.turn import Turn
+from bot.wording import changes
+from bot.wording.tongue import Tongue
+from scheduler.training.exposure_reading import is_easier
+from scheduler.training.values import Exposure, Rung
+from storage.queries import training
+
+
+def bests_between(
+    turn: Turn, tongue: Tongue, athlete_id: int, *, first: date, last: date
+) -> list[str]:
+    """Return a line for each movement whose longest set so far fell into the span."""
+    lines = []
+    for (key, _), exposures in _alike(training.all_exposures(turn.tx, athlete_id)).items():
+        now = [one for one in exposures if first <= one.on <= last]
+        before = [one for one in exposures if one.on < first]
+        movement = turn.house.library.movements.get(key)
+        if movement is None or not now or not before:
+            continue
+        best_now, best_before = _longest(now), _longest(before)
+        if best_now > best_before:
+            lines.append(changes.best_line(tongue, movement, now=best_now, before=best_before))
+    return lines
+
+
+def _alike(exposures: Sequence[Exposure]) -> dict[tuple[str, Rung], list[Exposure]]:
+    found: dict[tuple[str, Rung], list[Exposure]] = {}
+    for one in exposures:
+        found.setdefault((one.dose.movement_key, one.dose.rung), []).append(one)
+    return found
+
+
+def _longest(exposures: Sequence[Exposure]) -> float:
+    return max(
+        (done.value for one in exposures for done in one.sets if not is_easier(done, one)),
+        default=0.0,
+    )

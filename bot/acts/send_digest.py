@@ -1,0 +1,158 @@
+"""The weekly digest, in text: decisions with buttons first, who needs nothing in one line."""
+
+from collections.abc import Mapping, Sequence
+from datetime import date, datetime, time, timedelta
+
+from bot.acts import decide_proposal, show_roster, week_figures
+from bot.acts.bests import bests_between
+from bot.turn import Tap, TapRows, Turn
+from bot.wording import digest
+from bot.wording.coach_roster import Need, RosterFacts
+from bot.wording.digest import DigestFacts
+from bot.wording.pages import pages_of
+from scheduler.calendar.wall_time import due_instant
+from scheduler.calendar.zones import zone_named
+from scheduler.pain.values import Level
+from storage.queries import care, people, training
+from storage.records.care import AuditEntry, Proposal
+from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
+
+WEEK = timedelta(days=7)  # [days] definition
+BUTTONS_MOST = 20  # [decisions] ch: more are decided one by one under /roster
+STAGE_CHANGES = ("stage.changed", "stage.taken_back")
+
+
+def send_digest(turn: Turn, coach: Person, on: date) -> None:
+    """Send what the seven days before ``on`` came to; useful until the next digest."""
+    tongue = turn.tongue(coach)
+    proposals = care.proposals(turn.tx, [one.id for one, _ in _athletes(turn, coach)])
+    text, over = digest.first_message(tongue, facts_of(turn, coach, on, proposals))
+    until = turn.now + WEEK
+    turn.say(
+        coach,
+        text,
+        kind=MessageKind.DIGEST,
+        taps=_taps(turn, coach, proposals),
+        useful_until=until,
+    )
+    for page in pages_of(over):
+        turn.say(coach, page, kind=MessageKind.DIGEST, useful_until=until)
+
+
+def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal]) -> DigestFacts:
+    """Collect the week."""
+    first, last = on - WEEK, on - timedelta(days=1)
+    names = {person.id: person.name for person, _ in _athletes(turn, coach)}
+    roster = [one for one in show_roster.roster_of(turn, coach) if one.athlete_id in names]
+    since, until = _instant(coach, first), _instant(coach, on)
+    audit = care.audit_between(turn.tx, list(names), since=since, until=until)
+    counts = training.kept_of_sent(turn.tx, list(names), first=first, last=last)
+    stages = _stages(names, audit)
+    unbalanced = _unbalanced(turn, names, first=first, last=last)
+    bests = _bests(turn, coach, names, first=first, last=last)
+    named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
+    return DigestFacts(
+        first=first,
+        last=last,
+        athletes=len(names),
+        kept=sum(kept for kept, _ in counts.values()),
+        sent=sum(sent for _, sent in counts.values()),
+        decisions=_decisions(turn, coach, names, proposals),
+        alerts=_alerts(turn, coach, names, since=since),
+        messages=_messages(turn, names),
+        quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
+        bests=bests,
+        stages=stages,
+        up=_count(audit, "dose.up"),
+        kept_doses=_count(audit, "dose.kept"),
+        down=_count(audit, "dose.down"),
+        unbalanced=unbalanced,
+        rest=_rest(roster, named),
+    )
+
+
+def _athletes(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...]:
+    return people.athletes_of(turn.tx, coach.id)
+
+
+def _decisions(
+    turn: Turn, coach: Person, names: Mapping[int, str], proposals: Sequence[Proposal]
+) -> tuple[tuple[str, str], ...]:
+    return tuple(
+        (names[one.athlete_id], decide_proposal.title_of(turn, coach, one)) for one in proposals
+    )
+
+
+def _alerts(
+    turn: Turn, coach: Person, names: Mapping[int, str], *, since: datetime
+) -> tuple[tuple[str, Level, bool], ...]:
+    """Return the week's alerts and every older one that is still open, the open ones first."""
+    week = care.alerts_between(turn.tx, coach_id=coach.id, since=since, until=turn.now)
+    alerts = {one.id: one for one in (*care.alerts_of(turn.tx, list(names)), *week)}
+    rows = [
+        (names[one.athlete_id], one.level, one.answered_at is None)
+        for one in alerts.values()
+        if one.athlete_id in names
+    ]
+    return tuple(sorted(rows, key=lambda row: (not row[2], -row[1], row[0])))
+
+
+def _messages(turn: Turn, names: Mapping[int, str]) -> tuple[tuple[str, str], ...]:
+    waiting = care.unanswered(turn.tx, list(names))
+    return tuple((names[one.athlete_id], one.words) for one in waiting)
+
+
+def _stages(names: Mapping[int, str], audit: Sequence[AuditEntry]) -> tuple[tuple[str, str], ...]:
+    return tuple(
+        (names[one.athlete_id], f"{one.before.get('stage', '?')} → {one.after.get('stage', '?')}")
+        for one in audit
+        if one.what in STAGE_CHANGES and one.athlete_id is not None
+    )
+
+
+def _unbalanced(
+    turn: Turn, names: Mapping[int, str], *, first: date, last: date
+) -> tuple[tuple[str, int, int], ...]:
+    """Return whose sets done are out of the rulebook's bounds of pushing against pulling."""
+    bounds = turn.house.rulebook.weeks.push_to_pull
+    found = []
+    for athlete_id, name in names.items():
+        sessions = training.sessions_between(turn.tx, athlete_id, first=first, last=last)
+        figures = week_figures.figures_of(turn, sessions)
+        push, pull = figures.push.done, figures.pull.done
+        is_low = push < bounds.least * pull
+        is_high = bounds.most is not None and push > bounds.most * pull
+        if is_low or is_high:
+            found.append((name, push, pull))
+    return tuple(found)
+
+
+def _bests(
+    turn: Turn, coach: Person, names: Mapping[int, str], *, first: date, last: date
+) -> tuple[str, ...]:
+    return tuple(
+        digest.best(turn.tongue(coach), name=name, line=line)
+        for athlete_id, name in names.items()
+        for line in bests_between(turn, turn.tongue(coach), athlete_id, first=first, last=last)
+    )
+
+
+def _rest(roster: Sequence[RosterFacts], named: set[str]) -> tuple[str, ...]:
+    return tuple(one.name for one in roster if one.need is Need.NOTHING and one.name not in named)
+
+
+def _count(audit: Sequence[AuditEntry], what: str) -> int:
+    return sum(one.what == what for one in audit)
+
+
+def _taps(turn: Turn, coach: Person, proposals: Sequence[Proposal]) -> TapRows:
+    rows: list[list[Tap]] = []
+    for proposal in proposals[:BUTTONS_MOST]:
+        name = people.person(turn.tx, proposal.athlete_id).name
+        rows.append(decide_proposal.taps_for(turn, coach, proposal, name=name))
+    return rows
+
+
+def _instant(coach: Person, day: date) -> datetime:
+    return due_instant(local_date=day, wall_time=time(0), zone=zone_named(coach.zone))

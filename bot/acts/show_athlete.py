@@ -1,0 +1,125 @@
+"""One athlete on one screen, for the coach."""
+
+from collections.abc import Mapping
+from datetime import timedelta
+from typing import Any
+
+from bot.acts import decide_proposal, find_athlete, week_figures
+from bot.acts.change_stage import measures_of
+from bot.acts.checklist import checklist_of, local_today
+from bot.acts.find_athlete import Named, subject_of
+from bot.acts.places import held_places, left_out_words, places_of
+from bot.acts.show_audit import entries_for
+from bot.acts.show_roster import KEPT_WINDOW
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.turn import Tap, TapRows, Turn
+from bot.wording import coach_athlete, coach_checklist
+from bot.wording.coach_athlete import AthleteFacts
+from bot.wording.pages import pages_of
+from storage.queries import care, training
+from storage.records.people import AthleteState, Person
+
+WHO = "coach.who"
+CHANGES_SHOWN = 3  # [decisions] ch: the last ones; all of them are under /audit
+NOT_CHANGES = frozenset({"coach.wrote", "dose.kept"})
+
+
+def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
+    """``/who NAME``."""
+    found = find_athlete.named(turn, coach, text, act=WHO, example="/who Robin", has_rest=False)
+    return found if isinstance(found, Outcome) else show(turn, coach, found)
+
+
+def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """A button of the roster, of an alert, or one among several of that name."""
+    found = find_athlete.tapped(turn, coach, arguments)
+    return found if isinstance(found, Outcome) else show(turn, coach, found)
+
+
+def show(turn: Turn, coach: Person, named: Named) -> Outcome:
+    """Send the screen, with buttons for what can be done."""
+    lines = coach_athlete.screen(turn.tongue(coach), facts_of(turn, coach, named))
+    pages = pages_of(lines)
+    for page in pages:
+        is_last = page is pages[-1]
+        turn.say(
+            coach,
+            page,
+            taps=_taps(turn, coach, named) if is_last else (),
+            subject=subject_of(named.person),
+        )
+    return Outcome.COMMAND
+
+
+def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
+    """Collect everything that the screen shows."""
+    person, athlete, tongue = named.person, named.athlete, turn.tongue(coach)
+    today = local_today(turn, person)
+    monday = today - timedelta(days=today.weekday())
+    checklist = checklist_of(turn, person, athlete)
+    kept, sent = training.kept_of_sent(
+        turn.tx, [person.id], first=today - KEPT_WINDOW, last=today
+    ).get(person.id, (0, 0))
+    week = training.sessions_between(
+        turn.tx, person.id, first=monday, last=monday + timedelta(days=6)
+    )
+    changes = [
+        entry
+        for entry in care.audit_of(turn.tx, person.id, most=30)
+        if entry.what not in NOT_CHANGES
+    ]
+    return AthleteFacts(
+        name=person.name,
+        stage=athlete.stage,
+        weeks=max(0, (today - athlete.stage_since).days // 7),
+        is_re_earned=athlete.stage_is_re_earned,
+        state=athlete.state.value,
+        is_blocked=person.is_blocked,
+        kept=kept,
+        sent=sent,
+        checklist_head=coach_checklist.head(tongue, checklist),
+        checklist=()
+        if coach_checklist.is_last_stage(checklist)
+        else tuple(
+            coach_checklist.lines(tongue, checklist, measures=measures_of(turn, athlete.stage))
+        ),
+        week=week_figures.figures_of(turn, week),
+        places=places_of(turn, athlete),
+        left_out=left_out_words(turn, coach, athlete),
+        changes=entries_for(turn, coach, changes[:CHANGES_SHOWN]),
+        decisions=_decisions(turn, coach, named),
+        waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
+    )
+
+
+def _decisions(turn: Turn, coach: Person, named: Named) -> tuple[str, ...]:
+    tongue = turn.tongue(coach)
+    found = [
+        coach_athlete.decision_line(tongue, decide_proposal.title_of(turn, coach, proposal))
+        for proposal in care.proposals(turn.tx, [named.person.id])
+    ]
+    if care.open_alerts(turn.tx, athlete_id=named.person.id):
+        found.append(coach_athlete.open_alert_line(tongue))
+    if named.athlete.state is AthleteState.WAITS_FOR_COACH:
+        found.append(coach_athlete.look_at_answers_line(tongue))
+    return tuple(found)
+
+
+def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
+    tongue, about = turn.tongue(coach), {"athlete": named.person.id}
+    rows: list[list[Tap]] = [
+        decide_proposal.taps_for(turn, coach, proposal)
+        for proposal in care.proposals(turn.tx, [named.person.id])
+    ]
+    rows += [
+        [Tap(coach_athlete.seen_label(tongue), "alert.seen", {"alert": alert.id})]
+        for alert in care.open_alerts(turn.tx, athlete_id=named.person.id)[:1]
+    ]
+    row = [
+        Tap(coach_athlete.write_label(tongue), "coach.write", about),
+        Tap(coach_athlete.audit_label(tongue), "coach.audit", about),
+    ]
+    if held_places(turn, named.athlete):
+        row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
+    return [*rows, row]

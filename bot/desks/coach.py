@@ -1,0 +1,169 @@
+"""The coach's desk: what a coach writes, taps and commands, and which act it leads to."""
+
+from dataclasses import replace
+from datetime import timedelta
+
+from bot.acts import (
+    answer_alert,
+    change_stage,
+    clear_pain,
+    coach_help,
+    coach_note,
+    coach_question,
+    decide_proposal,
+    invite,
+    show_athlete,
+    show_audit,
+    show_roster,
+    tell_athlete,
+)
+from bot.acts.find_athlete import subject_id
+from bot.desks import athlete as athlete_desk
+from bot.desks.entry import Command, TapAct, TapEntry
+from bot.events import Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import coach_help as help_words
+from bot.wording import coach_messages
+from storage import buttons, outbox
+from storage.queries import people
+from storage.records.people import Person, Role
+from storage.records.wire import OpenQuestion
+
+ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY})
+
+
+def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
+    coach_help.show(turn, person, menu_of(turn, person))
+    return Outcome.COMMAND
+
+
+def _closing(command: Command) -> Command:
+    """A command ends what was asked before, so that a later text is not taken for its answer."""
+
+    def act(turn: Turn, person: Person, text: str, event: Wrote) -> Outcome:
+        if _question(turn, event) is not None:
+            coach_question.close(turn, person)
+        return command.act(turn, person, text, event)
+
+    return replace(command, act=act)
+
+
+COMMANDS: dict[str, Command] = {
+    entry.name: _closing(entry)
+    for entry in (
+        Command("roster", "who needs you first", show_roster.command),
+        Command("who", "one athlete on one screen", show_athlete.command),
+        Command("tell", "your words to one athlete", tell_athlete.command),
+        Command("stage", "change a stage, with a reason", change_stage.command),
+        Command("clear", "clear what is left out, with a reason", clear_pain.command),
+        Command("note", "a note that only you see", coach_note.note),
+        Command("audit", "what was decided, by whom, and why", show_audit.command),
+        Command("invite", "a personal link for a new athlete", invite.command),
+        Command("help", "what you can send", _help),
+    )
+}
+
+_ACTS: dict[str, TapAct] = {
+    "coach.roster": show_roster.tapped,
+    "coach.who": show_athlete.tapped,
+    "coach.audit": show_audit.tapped,
+    "coach.write": tell_athlete.ask_text,
+    "coach.tell": tell_athlete.picked,
+    "coach.never_mind": tell_athlete.never_mind,
+    "coach.note": coach_note.picked,
+    "coach.stage": change_stage.picked,
+    "coach.stage_anyway": change_stage.anyway,
+    "coach.stage_leave": change_stage.leave,
+    "coach.stage_back": change_stage.take_back,
+    "coach.clear": clear_pain.picked,
+    "coach.clear_ask": clear_pain.picked,
+    "coach.clear_place": clear_pain.place_chosen,
+    "coach.clear_assessed": clear_pain.assessed,
+    "coach.clear_day": clear_pain.day_chosen,
+    "coach.clear_stop": clear_pain.stop,
+    "coach.relink": invite.relink,
+    "coach.invite_other": invite.invite_other,
+    "alert.seen": answer_alert.seen,
+    "proposal.accept": decide_proposal.accept,
+    "proposal.decline": decide_proposal.decline,
+}
+TAPS: dict[str, TapEntry] = {name: TapEntry(Role.COACH, act) for name, act in _ACTS.items()}
+
+
+def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
+    """Return what the person's menu shows: the coach's commands, then an athlete's own."""
+    commands = dict(COMMANDS)
+    if people.athlete(turn.tx, person.id) is not None:
+        commands = {**athlete_desk.COMMANDS, **commands}
+    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
+
+
+def is_for_coach(turn: Turn, person: Person, event: Wrote, *, is_athlete: bool) -> bool:
+    """Tell whether a text is meant for the coach's desk, of somebody who may be both.
+
+    Replying to a message about another athlete always is. An answer to a question of this desk
+    is too, unless it needs the red-flag reader: a coach's own danger comes first.
+    """
+    if not is_athlete:
+        return True
+    replied = _replied_about(turn, event)
+    if replied is not None and replied != person.id:
+        return True
+    if event.is_edit or _question(turn, event) is None:
+        return False
+    return not athlete_desk.is_safety_matter(person, event)
+
+
+def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
+    """Hear a coach's text: a reply goes to its athlete, else it answers what was asked."""
+    if not person.is_coach:
+        turn.say(person, help_words.nothing_for_owner(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    refused = _refused(turn, person, event)
+    if refused is not None:
+        return refused
+    replied, question = _replied_about(turn, event), _question(turn, event)
+    if question is not None and replied in {None, question.subject.get("athlete")}:
+        return _answer(turn, person, question, event)
+    if replied is not None:
+        about = {"athlete": replied}
+        return tell_athlete.hear_text(turn, person, about, event.text, waited=timedelta(0))
+    turn.say(person, coach_messages.no_addressee(turn.tongue(person)))
+    return Outcome.NOT_UNDERSTOOD
+
+
+def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
+    about, waited = question.subject, turn.now - question.asked_at
+    match question.kind:
+        case clear_pain.ASK:
+            return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
+        case clear_pain.DAY:
+            return clear_pain.hear_day(turn, person, about, event.text)
+        case _:
+            return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
+
+
+def _refused(turn: Turn, person: Person, event: Wrote) -> Outcome | None:
+    tongue = turn.tongue(person)
+    if event.is_edit:
+        turn.say(person, coach_messages.edits_do_not_reach(tongue))
+    elif event.is_forwarded:
+        turn.say(person, coach_messages.forwarded(tongue))
+    else:
+        return None
+    return Outcome.NOT_UNDERSTOOD
+
+
+def _replied_about(turn: Turn, event: Wrote) -> int | None:
+    if event.reply_to_message_id is None:
+        return None
+    found = outbox.sent_message(
+        turn.tx, chat_id=event.chat_id, message_id=event.reply_to_message_id
+    )
+    return subject_id(found[1]) if found else None
+
+
+def _question(turn: Turn, event: Wrote) -> OpenQuestion | None:
+    question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    return question if question is not None and question.kind in ASKS else None

@@ -1,0 +1,27 @@
+"""The owner's desk: how the house stands."""
+
+from bot.acts import coach_help, show_house
+from bot.desks import coach as coach_desk
+from bot.desks.entry import Command, TapEntry
+from bot.events import Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from storage.records.people import Person
+
+
+def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
+    own = [(one.name, one.about) for one in COMMANDS.values() if one.name != "help"]
+    rest = coach_desk.menu_of(turn, person) if person.is_coach else [("help", "what you can send")]
+    coach_help.show(turn, person, [*own, *rest])
+    return Outcome.COMMAND
+
+
+COMMANDS: dict[str, Command] = {
+    entry.name: entry
+    for entry in (
+        Command("house", "who coaches whom, and what could not be sent", show_house.command),
+        Command("help", "what you can send", _help),
+    )
+}
+
+TAPS: dict[str, TapEntry] = {}
