@@ -64,6 +64,8 @@ def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> 
             return _standard(tongue, shown, measures)
         case GateReason.PAIN:
             return _pain(tongue, shown)
+        case GateReason.ADHERENCE if not shown["sessions_sent"]:
+            return tongue.say("no session was sent in four weeks")
         case _:
             return say_reason(tongue, reason)
 

@@ -134,7 +134,7 @@ def _silence(tongue: Tongue, facts: RosterFacts) -> str:
 def sessions_kept(tongue: Tongue, *, kept: int, sent: int) -> str:
     """Write how many of the sessions of four weeks were trained."""
     if not sent:
-        return tongue.say("no session sent yet")
+        return tongue.say("no session sent")
     return tongue.say("{kept} of {sent} sessions", kept=kept, sent=sent)
 
 

@@ -43,8 +43,7 @@ PAIN: Mapping[str, tuple[str, ...]] = {
         "The number that was reported.",
     ),
     "pain.rise": (
-        "It rose from {earlier} to {score} of 10 within {days} days.",
-        "It rose from {before} to {score} of 10 within a week.",
+        "It rose by {rise} to {score} of 10 within {within_d} days.",
         "It rose within a week.",
     ),
     "pain.recurring_in_sessions": (
@@ -65,11 +64,11 @@ PAIN: Mapping[str, tuple[str, ...]] = {
     "pain.disturbs_everyday_use": ("It disturbs everyday use.",),
     "pain.rested_by_coach": ("The coach rested it.",),
     "pain.rest_not_falling": (
-        "No fall in {days} days of rest.",
+        "No fall in {after_d} days of rest.",
         "No fall in two weeks of rest.",
     ),
     "pain.keeps_coming_back": (
-        "It came back in {weeks} of 6 weeks.",
+        "It came back in {weeks} of {of_weeks} weeks.",
         "It keeps coming back.",
     ),
     "pain.red_flag": (
@@ -77,21 +76,22 @@ PAIN: Mapping[str, tuple[str, ...]] = {
         "A sign that a person must look at.",
     ),
     "pain.settled": (
-        "Settled: {score} of 10, as before the session.",
+        "Settled: {score} of 10, before the session {before}.",
+        "Settled: {score} of 10 in a session that loads it.",
         "It has settled.",
     ),
-    "pain.may_clear": ("It may be cleared.",),
+    "pain.may_clear": ("Everything that clearing asks for was there.",),
     "pain.needs_assessment": (
         "First the athlete must report having been seen by a licensed clinician.",
     ),
     "pain.needs_trains_from": ("A day is needed from when it may be trained.",),
     "pain.nothing_to_clear": ("Nothing is left out there, so there is nothing to clear.",),
     "pain.one_wrist": (
-        "One wrist and not the other: {difference} points apart.",
+        "The {side} wrist {score} of 10, the other {other}.",
         "One wrist hurts and not the other.",
     ),
     "pain.outer_elbow_again": (
-        "The outside of the elbow, {reports} times in {days} days.",
+        "Outside of the {side} elbow, {reports} times in {within_d} days.",
         "The outside of the elbow hurts again.",
     ),
     "pain.return_after_rest": (

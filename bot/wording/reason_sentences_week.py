@@ -47,10 +47,6 @@ WEEKS: Mapping[str, tuple[str, ...]] = {
         "{on}: no {direction} that the stage includes.",
         "A place stays empty, as the stage includes nothing for it.",
     ),
-    "week.direction_missing": (
-        "No {direction} this week.",
-        "One direction is missing this week.",
-    ),
     "week.short_session": (
         "{session_min} min are enough for the first pair only.",
         "The minutes are enough for the first pair only.",
@@ -74,10 +70,6 @@ WEEKS: Mapping[str, tuple[str, ...]] = {
     "week.easy_pulls_for_spacing": (
         "{on}: easy pulling, as hard pulling needs a free day between.",
         "Easy pulling, as hard pulling needs a free day between.",
-    ),
-    "week.lower_quality_for_spacing": (
-        "{on}: lighter work, as hard work needs a free day between.",
-        "Lighter work, as hard work needs a free day between.",
     ),
     "week.growth_capped": (
         "{direction}: from {last_sets} to {sets} sets, no more in one week.",

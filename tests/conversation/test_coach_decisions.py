@@ -1,0 +1,98 @@
+"""Proposals decided by a tap, and the weekly digest."""
+
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from bot.acts import send_digest
+from bot.outcomes import Outcome
+from storage.queries import care
+from storage.records.people import Person
+from tests.conversation.coach_bench import Bench
+
+
+@pytest.fixture
+def bench(tmp_path: Path) -> Bench:
+    return Bench(tmp_path)
+
+
+def propose(bench: Bench, person: Person, stage: int = 2) -> None:
+    with bench.turn() as turn:
+        care.propose(
+            turn.tx,
+            athlete_id=person.id,
+            kind="stage_up",
+            facts={"stage": stage, "from_stage": stage - 1, "stage_since": "2026-01-05"},
+            at=bench.now,
+        )
+
+
+def digest(bench: Bench) -> None:
+    with bench.turn() as turn:
+        send_digest.send_digest(turn, bench.coach, date(2026, 3, 9))
+
+
+def test_a_proposal_whose_checklist_opened_again_is_not_taken_without_asking(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    propose(bench, ana)
+    bench.write("/who ana")
+    assert bench.tap("Move up") is Outcome.ASKED
+    assert "not complete" in bench.last()
+    assert bench.athlete(ana).stage == 1
+    bench.tap("Yes, stage 2")
+    assert bench.athlete(ana).stage == 2
+    with bench.turn() as turn:
+        assert care.proposals(turn.tx, [ana.id]) == ()
+
+
+def test_not_yet_answers_the_proposal_and_tells_the_athlete_nothing(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    propose(bench, ana)
+    bench.write("/who ana")
+    bench.tap("Not yet")
+    assert bench.athlete(ana).stage == 1
+    assert bench.texts(ana.chat_id) == []
+    with bench.turn() as turn:
+        assert care.audit_of(turn.tx, ana.id)[0].what == "proposal.declined"
+    assert bench.tap("Not yet") is Outcome.STALE_TAP
+
+
+def test_the_digest_puts_decisions_with_buttons_first_and_the_rest_in_one_line(bench: Bench):
+    ana, bo, _ = (bench.add_athlete(name) for name in ("Ana Lark", "Bo Finch", "Cy Wren"))
+    propose(bench, ana)
+    bench.alert(bo)
+    bench.later(days=7)
+    digest(bench)
+    lines = bench.last().split("\n")
+    assert lines[0].startswith("<b>Mon 2 Mar to Sun 8 Mar</b>")
+    assert lines[1:3] == ["<b>To decide</b>", "Ana Lark: Move up to stage 2"]
+    assert "Bo Finch: rested, <b>open</b>" in lines
+    assert lines[-1] == "As planned (1): Cy Wren"
+    assert bench.labels() == ["Ana Lark → 2", "Not yet"]
+
+
+def test_the_first_message_of_a_digest_has_at_most_25_lines_and_nothing_is_lost(bench: Bench):
+    for number in range(40):
+        one = bench.add_athlete(f"Athlete {number:02}")
+        with bench.turn() as turn:
+            care.pass_on(turn.tx, athlete_id=one.id, words="a question", at=bench.now)
+    digest(bench)
+    first, *more = bench.texts()
+    # CHOSEN: 25 lines (CONVERSATION, coach)
+    assert len(first.split("\n")) <= 25
+    assert sum(text.count("a question") for text in (first, *more)) == 40
+
+
+def test_stage_changes_and_doses_of_the_week_are_counted_and_older_ones_are_not(bench: Bench):
+    ana = bench.add_athlete("Ana Lark", stage=2)
+    with bench.turn() as turn:
+        for what, days_ago in (("dose.up", 20), ("dose.up", 0), ("dose.kept", 0), ("dose.down", 0)):
+            care.write_audit(
+                turn.tx, at=bench.now - timedelta(days=days_ago), what=what, athlete_id=ana.id
+            )
+    bench.write("/stage ana 1 careful again")
+    bench.later(days=7)
+    digest(bench)
+    assert "Ana Lark: 2 → 1" in bench.last()
+    assert "Doses: 1 up, 1 kept, 1 down" in bench.last()
