@@ -83,12 +83,20 @@ def _context(
     return ReadingContext(
         session=known_session(turn, session) if session else None,
         others=tuple(known_session(turn, other) for other in others),
-        asked_ref=item_ref if question and question.kind == "item" else None,
+        asked_ref=_asked_ref(question, session),
         question=OpenQuestion(expects=expects, item_ref=item_ref) if expects else None,
         last=_last_results(session),
         language=person.language,
         local_date=local_date_of(turn.now, zone_named(person.zone)),
     )
+
+
+def _asked_ref(question: wire.OpenQuestion | None, session: SessionRecord | None) -> str | None:
+    """Name the item that bare numbers are for: the one asked about, or the only one left."""
+    if question is not None and question.kind == "item":
+        return str(question.subject["item"])
+    left = [item for item in sent_items(session) if not item.is_reported] if session else []
+    return str(left[0].id) if len(left) == 1 else None
 
 
 def _last_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:

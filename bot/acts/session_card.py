@@ -67,17 +67,19 @@ def show(
     ask = next_step(session)
     tongue = turn.tongue(person)
     question, taps = _question(turn, person, session, ask)
+    if ask.step is Step.CLOSE and edit_message_id is None and not notes:
+        return ask.step  # nothing is asked, and the card was seen: the closing words follow
     text = "\n".join(part for part in (*notes, *card_lines(turn, tongue, session)) if part)
     if question:
         text = f"{text}\n\n{question}" if text else question
     if edit_message_id is not None:
-        turn.change(person, edit_message_id, text, taps=taps)
+        turn.change(person, edit_message_id, text, taps=_with_change(tongue, session, taps))
     else:
         turn.say(
             person,
             text,
             kind=MessageKind.REPLY,
-            taps=_with_change(session, taps),
+            taps=_with_change(tongue, session, taps),
             subject=f"session:{session.id}",
         )
     return ask.step
@@ -182,10 +184,10 @@ def _pain_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
     ]
 
 
-def _with_change(session: SessionRecord, taps: TapRows) -> TapRows:
+def _with_change(tongue: Tongue, session: SessionRecord, taps: TapRows) -> TapRows:
     if not any(item.sets for item in session.items):
         return taps
-    return [*taps, [Tap("Change a number", "change", {"session": session.id})]]
+    return [*taps, [Tap(tongue.say("Change a number"), "change", {"session": session.id})]]
 
 
 def _open(turn: Turn, person: Person, kind: str, subject: dict[str, int]) -> None:

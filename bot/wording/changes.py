@@ -30,7 +30,7 @@ def change_line(
     tongue: Tongue, movement: Movement, before: Dose, after: Dose, reasons: Sequence[Reason]
 ) -> str:
     """Write one change with its deciding reason."""
-    why = say_reason(tongue, reasons[0]) if reasons else ""
+    why = say_reason(tongue, deciding(before, after, reasons)) if reasons else ""
     return tongue.say(
         "{name}: {before} → <b>{after}</b>. {why}",
         name=movement.name,
@@ -38,6 +38,15 @@ def change_line(
         after=Marked(_short(tongue, movement, after)),
         why=Marked(why),
     ).rstrip()
+
+
+def deciding(before: Dose, after: Dose, reasons: Sequence[Reason]) -> Reason:
+    """Pick the reason that explains the change: sets are decided last, all else first."""
+    only_sets = before.sets != after.sets and (before.target, before.rung) == (
+        after.target,
+        after.rung,
+    )
+    return reasons[-1] if only_sets else reasons[0]
 
 
 def harder_neighbour(after: Dose) -> bool:

@@ -1,13 +1,16 @@
 """What is next, this week, and why."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time
 
+from bot.wording import coach_checklist
 from bot.wording.reasons import say_reason
 from bot.wording.session import weekday
 from bot.wording.tongue import Marked, Tongue
+from scheduler.catalogue.values import Measure
 from scheduler.reasons import Reason
+from scheduler.training.gates import Checklist
 
 
 @dataclass(frozen=True)
@@ -61,9 +64,9 @@ def _day(tongue: Tongue, day: DayFacts) -> str:
 def why(
     tongue: Tongue,
     decisions: Sequence[tuple[str, Sequence[Reason]]],
-    checklist: Sequence[tuple[bool, Reason]],
+    checklist: Checklist,
     *,
-    stage: int,
+    measures: Mapping[str, Measure],
 ) -> str:
     """Say why the latest doses are what they are, and what stands before the next stage."""
     lines = [tongue.say("<b>Your doses</b>")]
@@ -72,8 +75,7 @@ def why(
         for name, reasons in decisions
         if reasons
     ] or [tongue.say("Nothing is decided yet: the first session starts carefully.")]
-    lines += ["", tongue.say("<b>Checklist to move up to stage {n}</b>", n=stage + 1)]
-    for is_met, reason in checklist:
-        mark = tongue.say("met") if is_met else tongue.say("not yet")
-        lines.append(f"{mark}: {say_reason(tongue, reason)}")
+    lines += ["", coach_checklist.head(tongue, checklist)]
+    if not coach_checklist.is_last_stage(checklist):
+        lines += coach_checklist.lines(tongue, checklist, measures=measures)
     return "\n".join(lines)

@@ -134,23 +134,14 @@ DOSES: Sentences = {
         "A set ended below {floor}, so the dose stays.",
         "A set ended well below its target, so the dose stays.",
     ),
-    "dose.same_pain": (
-        "What it loads hurts ({level}), so no step up now.",
-        "What it loads hurts, so no step up now.",
-    ),
-    "dose.same_pain_no_load": (
-        "What it loads hurts a little ({level}), so no more weight now.",
-        "What it loads hurts a little, so no more weight now.",
-    ),
+    "dose.same_pain": ("Something hurts that it loads, so it does not get harder now.",),
+    "dose.same_pain_no_load": ("Something hurts a little that it loads, so no more weight now.",),
     "dose.same_after_gap": (
         "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
         "After days off the dose stays.",
     ),
     "dose.same_lighter_week": ("A lighter week: no step up.",),
-    "dose.ease_cut": (
-        "What it loads hurts, so it is cut to {sets} sets.",
-        "What it loads hurts, so the sets are cut.",
-    ),
+    "dose.ease_cut": ("Something hurts that it loads, so it has fewer sets for now.",),
     "dose.down_after_misses": (
         "Short in {misses} sessions running, so it goes down a little.",
         "Short in sessions running, so it goes down a little.",
