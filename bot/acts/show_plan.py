@@ -2,6 +2,7 @@
 
 from datetime import timedelta
 
+from bot.acts.change_stage import measures_of
 from bot.acts.checklist import checklist_of, local_today
 from bot.acts.draw_week import monday_of
 from bot.acts.send_session import send, session_facts, session_taps
@@ -76,8 +77,13 @@ def why(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
         (turn.house.library.movements[str(entry.before["movement"])].name, entry.reasons)
         for entry in entries
     ]
-    asked = [(item.is_met, item.reason) for item in checklist_of(turn, person, athlete).items]
-    turn.say(person, plan.why(turn.tongue(person), decisions, asked, stage=athlete.stage))
+    text = plan.why(
+        turn.tongue(person),
+        decisions,
+        checklist_of(turn, person, athlete),
+        measures=measures_of(turn, athlete.stage),
+    )
+    turn.say(person, text)
     return Outcome.COMMAND
 
 
