@@ -51,24 +51,51 @@ def fill_week(
     exposures = [pair.push for day in planned for pair in day.pairs]
     for day in days:
         may_pull_hard = day.on in hard_pull_days
-        for pair in day.pairs:
-            chosen = _choose_pair(
-                pair, day=day, may_pull_hard=may_pull_hard, week=filling, shelf=shelf
+        if not may_pull_hard and _could_pull_hard(shelf):
+            filling.reasons.append(
+                reason(WeekReason.EASY_PULLS_FOR_SPACING, CP, on=day.on.isoformat())
             )
-            if any(choice.pick is None for choice in chosen):
-                others = _other_pairs(pair, day=day, exposures=exposures, shelf=shelf)
-                for other in others:
-                    instead = _choose_pair(
-                        other, day=day, may_pull_hard=may_pull_hard, week=filling, shelf=shelf
-                    )
-                    if all(choice.pick is not None for choice in instead):
-                        exposures.append(other.push)
-                        missing = [found for choice in chosen for found in choice.reasons]
-                        filling.reasons += [*missing, _refilled(day.on, pair, other)]
-                        chosen = instead
-                        break
-            filling.take(chosen)
+        for pair in day.pairs:
+            _fill_pair(
+                pair,
+                day=day,
+                may_pull_hard=may_pull_hard,
+                exposures=exposures,
+                week=filling,
+                shelf=shelf,
+            )
     return filling
+
+
+def _could_pull_hard(shelf: Shelf) -> bool:
+    """Tell whether the stage has hard qualities that a day could be spared."""
+    qualities = shelf.rulebook.stage(shelf.request.stage).qualities
+    return bool(qualities & HARD) and not shelf.request.is_first_two_weeks
+
+
+def _fill_pair(
+    pair: PairPlan,
+    *,
+    day: DayPlan,
+    may_pull_hard: bool,
+    exposures: list[Direction],
+    week: Filling,
+    shelf: Shelf,
+) -> None:
+    """Fill a pair, or give its room to another that can be complete, or take its one half."""
+    chosen = _choose_pair(pair, day=day, may_pull_hard=may_pull_hard, week=week, shelf=shelf)
+    if any(choice.pick is None for choice in chosen):
+        for other in _other_pairs(pair, day=day, exposures=exposures, shelf=shelf):
+            instead = _choose_pair(
+                other, day=day, may_pull_hard=may_pull_hard, week=week, shelf=shelf
+            )
+            if all(choice.pick is not None for choice in instead):
+                exposures.append(other.push)
+                week.reasons += [found for choice in chosen for found in choice.reasons]
+                week.reasons.append(_refilled(day.on, pair, other))
+                chosen = instead
+                break
+    week.take(chosen)
 
 
 def choose_hard_pull_days(

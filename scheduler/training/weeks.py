@@ -10,7 +10,7 @@ from scheduler.reasons import Reason, reason
 from scheduler.sources import CH
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.week_accessories import choose_accessory
-from scheduler.training.week_days import DayPlan, lay_out_days
+from scheduler.training.week_days import DayPlan, lay_out_days, training_dates
 from scheduler.training.week_fit import fit_day, keep_balance, keep_straight_share, minutes_of
 from scheduler.training.week_in_use import stays_not_kept
 from scheduler.training.week_pairs import fill_week, keep_both_chains
@@ -44,7 +44,7 @@ def draw_week(request: WeekRequest, *, library: Library, rulebook: Rulebook) -> 
         *filling.reasons,
         *given.reasons,
         *fit_reasons,
-        *_kept_reasons(request, planned=planned),
+        *_day_reasons(request, planned=planned),
     )
     stay = stays_not_kept(picks, shelf=shelf)
     rest = relaxations_of((*kept, *picks), planned=planned, shelf=shelf, found=reasons)
@@ -124,10 +124,13 @@ def _with_main_work(picks: Sequence[Pick]) -> tuple[Pick, ...]:
     return tuple(pick for pick in picks if pick.place.on in trained)
 
 
-def _kept_reasons(request: WeekRequest, *, planned: Sequence[DayPlan]) -> tuple[Reason, ...]:
+def _day_reasons(request: WeekRequest, *, planned: Sequence[DayPlan]) -> tuple[Reason, ...]:
     sent = {slot.on for slot in request.kept}
     missed = [day.on for day in planned if not request.is_open(day.on) and day.on not in sent]
+    usual = training_dates(request.model_copy(update={"hard_days": ()}))
+    moved = (reason(WeekReason.DAYS_MOVED, CH),) if training_dates(request) != usual else ()
     return (
+        *moved,
         *(reason(WeekReason.DAY_KEPT, CH, on=on.isoformat()) for on in sorted(sent)),
         *(reason(WeekReason.DAY_MISSED, CH, on=on.isoformat()) for on in missed),
     )

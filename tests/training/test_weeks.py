@@ -226,6 +226,8 @@ def test_consecutive_days_pull_hard_only_with_a_free_day_between() -> None:
         and slot.quality not in {Quality.MUSCULAR_ENDURANCE, Quality.STRENGTH_ENDURANCE}
     }
     assert hard == {MONDAY, MONDAY + timedelta(days=2)}
+    easy = [found for found in draft.reasons if found.code == WeekReason.EASY_PULLS_FOR_SPACING]
+    assert [found.figures["on"] for found in easy] == ["2026-03-03"]
 
 
 def test_no_hang_on_the_day_after_a_hard_pulling_class() -> None:
@@ -245,6 +247,8 @@ def test_free_days_of_the_week_keep_away_from_a_hard_pulling_class() -> None:
     )
     assert [day.isoweekday() for day in training_dates(asked())] == [1, 3, 5]
     assert 3 not in [day.isoweekday() for day in training_dates(asked(hard_days=(tuesday,)))]
+    moved = {found.code for found in week(hard_days=(tuesday,)).reasons}
+    assert WeekReason.DAYS_MOVED in moved
 
 
 def in_use(key: str, *, pair: int, weeks: int) -> MovementInUse:
