@@ -12,6 +12,7 @@ from bot.acts import (
     coach_question,
     decide_proposal,
     invite,
+    join,
     show_athlete,
     show_audit,
     show_roster,
@@ -61,6 +62,7 @@ COMMANDS: dict[str, Command] = {
         Command("audit", "what was decided, by whom, and why", show_audit.command),
         Command("invite", "a personal link for a new athlete", invite.command),
         Command("help", "what you can send", _help),
+        Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
 

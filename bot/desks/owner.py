@@ -1,6 +1,6 @@
 """The owner's desk: how the house stands."""
 
-from bot.acts import coach_help, show_house
+from bot.acts import coach_help, join, show_house
 from bot.desks import coach as coach_desk
 from bot.desks.entry import Command, TapEntry
 from bot.events import Wrote
@@ -10,7 +10,9 @@ from storage.records.people import Person
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
-    own = [(one.name, one.about) for one in COMMANDS.values() if one.name != "help"]
+    own = [
+        (one.name, one.about) for one in COMMANDS.values() if one.is_in_menu and one.name != "help"
+    ]
     rest = coach_desk.menu_of(turn, person) if person.is_coach else [("help", "what you can send")]
     coach_help.show(turn, person, [*own, *rest])
     return Outcome.COMMAND
@@ -21,6 +23,7 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("house", "who coaches whom, and what could not be sent", show_house.command),
         Command("help", "what you can send", _help),
+        Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
 

@@ -144,4 +144,7 @@ def pages(tongue: Tongue, *, name: str, entries: Sequence[EntryFacts]) -> list[s
     """Write the list as blocks that a page break may fall between."""
     if not entries:
         return [nothing_yet(tongue, name=name)]
-    return [head(tongue, name=name, count=len(entries)), *(f"\n{entry(tongue, one)}" for one in entries)]
+    return [
+        head(tongue, name=name, count=len(entries)),
+        *(f"\n{entry(tongue, one)}" for one in entries),
+    ]
