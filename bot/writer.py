@@ -85,7 +85,7 @@ class Writer:
         is_tick = self._tick_asked
         if is_tick:
             self._tick_asked = False
-            self._tick(self._clock.now())
+            self._run_tick()
             self._on_written()
         return bool(waiting) or is_tick
 
@@ -101,20 +101,29 @@ class Writer:
                     inbox.mark_handled(tx, received.id, at=now, outcome=outcome)
             except Exception as fault:  # noqa: BLE001 (one update's fault never stops the rest)
                 log_fault(reference, fault)
-                with self._database.transaction() as tx:
-                    is_set_aside = inbox.note_fault(tx, received.id, at=now, reference=reference)
-                if is_set_aside:
-                    break
+                if self._is_set_aside(received, now, reference):
+                    return
             else:
                 return
-        self._set_aside(received, now, reference)
 
-    def _set_aside(self, received: Received, now: datetime, reference: str) -> None:
+    def _is_set_aside(self, received: Received, now: datetime, reference: str) -> bool:
+        """Count the fault; the last one sets the update aside and tells so in one transaction."""
         try:
             with self._database.transaction() as tx:
-                self._tell_set_aside(tx, received, now, reference)
+                is_aside = inbox.note_fault(tx, received.id, at=now, reference=reference)
+                if is_aside:
+                    self._tell_set_aside(tx, received, now, reference)
         except Exception as fault:  # noqa: BLE001 (the raw text stays in the inbox)
             log_fault(f"{reference}-untold", fault)
+            with self._database.transaction() as tx:
+                is_aside = inbox.note_fault(tx, received.id, at=now, reference=reference)
+        return is_aside
+
+    def _run_tick(self) -> None:
+        try:
+            self._tick(self._clock.now())
+        except Exception as fault:  # noqa: BLE001 (what is due stays due for the next tick)
+            log_fault("tick", fault)
 
 
 def log_fault(reference: str, fault: BaseException) -> None:

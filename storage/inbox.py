@@ -11,6 +11,7 @@ from storage.records.wire import Received
 from storage.tables.wire import InboxRow, InboxState
 
 ATTEMPTS_BEFORE_SET_ASIDE = 3  # [attempts] ch: a passing fault passes, a poisoned update does not
+LARGEST_ID = 2**63 - 1  # the most that the column holds; the platform's ids are far below
 RAW_KEPT = timedelta(days=7)  # [days] ch: long enough to mend a fault, short enough for privacy
 
 
@@ -28,7 +29,8 @@ def store_updates(
     for update_id, raw in zip(ids, updates, strict=True):
         if update_id not in known:
             known.add(update_id)
-            text = json.dumps(raw, ensure_ascii=False)
+            # Escaped, because half a surrogate pair has no place in a database's text.
+            text = json.dumps(raw)
             tx.add(
                 InboxRow(
                     update_id=update_id,
@@ -46,7 +48,7 @@ def chat_of(raw: Mapping[str, Any]) -> int | None:
         message = part.get("message", part) if isinstance(part, Mapping) else None
         chat = message.get("chat") if isinstance(message, Mapping) else None
         chat_id = chat.get("id") if isinstance(chat, Mapping) else None
-        if isinstance(chat_id, int):
+        if isinstance(chat_id, int) and abs(chat_id) <= LARGEST_ID:
             return chat_id
     return None
 

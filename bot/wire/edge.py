@@ -40,6 +40,8 @@ def event_from(raw: str, bot: Bot, *, received_at: datetime) -> Event:
 
     """
     update = _parsed(raw, bot)
+    if update is None:
+        return NotForUs(chat_id=0, at=received_at, why="unknown_update")
     if update.callback_query is not None:
         query = update.callback_query
         return Tapped(
@@ -64,12 +66,24 @@ def tap_ids(updates: list[dict[str, Any]]) -> Iterator[str]:
             yield query["id"]
 
 
-def _parsed(raw: str, bot: Bot) -> Update:
+def _parsed(raw: str, bot: Bot) -> Update | None:
+    """Parse what we asked for; another kind is None, whether the library can read it or not."""
     try:
-        update = Update.de_json(json.loads(raw), bot)
+        tree = _whole(json.loads(raw))
+        if tree["update_id"] is not None and not tree.keys() & set(WANTED_UPDATES):
+            return None
+        return Update.de_json(tree, bot)
     except Exception as fault:
         raise MalformedUpdateError(f"{type(fault).__name__} in an update") from fault
-    return update
+
+
+def _whole(node: Any) -> Any:
+    """Replace half surrogate pairs, which JSON can carry and no database takes."""
+    if isinstance(node, str):
+        return node.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
+    if isinstance(node, dict):
+        return {key: _whole(value) for key, value in node.items()}
+    return [_whole(value) for value in node] if isinstance(node, list) else node
 
 
 def _membership(change: ChatMemberUpdated, at: datetime) -> Event:

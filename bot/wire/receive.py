@@ -16,7 +16,7 @@ from bot.wire.edge import WANTED_UPDATES, tap_ids
 from bot.wire.faults import Fault, Meaning, understand
 from scheduler.calendar.clocks import Clock
 from storage.database import Database
-from storage.inbox import store_updates
+from storage.inbox import LARGEST_ID, store_updates
 
 log = logging.getLogger(__name__)
 
@@ -64,21 +64,33 @@ class Receiver:
 
     async def run(self) -> None:
         """Poll until cancelled."""
-        while True:
-            try:
-                updates = await self._poll()
-            except TelegramError as error:
-                await self._pause(understand(error))
-                continue
-            self._failures = 0
-            if updates:
-                self.accept(updates)
+        try:
+            while True:
+                await self._receive()
+        finally:
+            for answer in self._answers:
+                answer.cancel()
+            await asyncio.gather(*self._answers, return_exceptions=True)
+
+    async def _receive(self) -> None:
+        try:
+            updates = await self._poll()
+        except TelegramError as error:
+            await self._pause(understand(error))
+            return
+        self._failures = 0
+        if updates:
+            self.accept(updates)
+        else:
+            # All is confirmed. The ids restart at random after a quiet week, and an offset kept
+            # from before would confirm unseen whatever happens to lie below it.
+            self._offset = None
 
     def accept(self, updates: list[dict[str, Any]]) -> None:
         """Store a batch in one commit; only then does the next poll confirm it."""
         with self._database.transaction() as tx:
             store_updates(tx, updates, received_at=self._clock.now())
-        self._offset = max(int(raw["update_id"]) for raw in updates) + 1
+        self._offset = max(raw["update_id"] for raw in updates) + 1
         for tap_id in tap_ids(updates):
             self._start(self._answer(tap_id))
         self._on_stored()
@@ -96,7 +108,9 @@ class Receiver:
             f"{self._bot.base_url}/getUpdates?{urlencode(asked)}",
             read_timeout=self._poll_s + READ_MARGIN_S,
         )
-        return [raw for raw in result if isinstance(raw, dict) and "update_id" in raw]
+        if not isinstance(result, list):
+            raise TelegramError("not a list of updates")
+        return [raw for raw in result if isinstance(raw, dict) and _has_number(raw)]
 
     async def _pause(self, fault: Fault) -> None:
         if fault.detail == "InvalidToken":
@@ -121,3 +135,8 @@ class Receiver:
             await self._bot.answer_callback_query(tap_id)
         except TelegramError as error:
             log.info("a tap was not answered (%s)", understand(error).detail)
+
+
+def _has_number(raw: dict[str, Any]) -> bool:
+    update_id = raw.get("update_id")
+    return isinstance(update_id, int) and abs(update_id) <= LARGEST_ID

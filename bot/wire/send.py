@@ -22,7 +22,6 @@ log = logging.getLogger(__name__)
 
 IN_FLIGHT = 16  # [requests] measured: more slows the stock transport's connection pool
 LONGEST_WAIT_S = 60.0  # [s] ch: between attempts while the platform is failing
-DOUBTFUL_ATTEMPTS = 2  # [attempts] ch: sent once more in doubt, not for ever
 
 BlockedHook = Callable[[Session, int, datetime], None]
 
@@ -46,7 +45,8 @@ class Sender:
         self._pace = pace
         self._on_blocked = on_blocked
         self._wake = asyncio.Event()
-        self._tasks: set[asyncio.Task[None]] = set()
+        self._tasks: dict[asyncio.Task[None], Outgoing] = {}
+        self._unsettled: list[Outgoing] = []
 
     def wake(self) -> None:
         """Something was written to the outbox."""
@@ -55,14 +55,14 @@ class Sender:
     @property
     def is_idle(self) -> bool:
         """True when nothing is in flight and nothing new was announced."""
-        return not self._tasks and not self._wake.is_set()
+        return not self._tasks and not self._unsettled and not self._wake.is_set()
 
     def recover(self) -> int:
         """Put back what was in flight when the process ended, marked as doubtful."""
         with self._database.transaction() as tx:
             lost = outbox.in_flight(tx)
             for outgoing in lost:
-                self._in_doubt(tx, outgoing, "process ended", crashed=True)
+                self._again_in_doubt(tx, outgoing, "process ended", wait_s=0.0)
         return len(lost)
 
     async def run(self) -> None:
@@ -78,8 +78,9 @@ class Sender:
             await asyncio.gather(*self._tasks, return_exceptions=True)
 
     def _launch(self) -> datetime | None:
-        """Start what may leave now; return when to look again."""
+        """Start what may leave now; return when to look again, None to be woken."""
         now = self._clock.now()
+        self._settle_strays(now)
         room = min(IN_FLIGHT - len(self._tasks), self._pace.room(now=now))
         if room <= 0:
             return None if self._tasks else self._pace.next_room_at(now=now)
@@ -89,9 +90,10 @@ class Sender:
             later = None if leaving else outbox.next_due_at(tx, after=now)
         for outgoing in leaving:
             task = asyncio.create_task(self._deliver(outgoing))
-            self._tasks.add(task)
+            self._tasks[task] = outgoing
             task.add_done_callback(self._finished)
-        return later
+        # A full claim that only met chats that must wait has hidden others that need not.
+        return now if claimed and not leaving and len(claimed) == room else later
 
     def _may_leave(self, tx: Session, outgoing: Outgoing, now: datetime) -> bool:
         free_at = self._pace.chat_free_at(outgoing.chat_id, now=now)
@@ -102,10 +104,20 @@ class Sender:
         return True
 
     def _finished(self, task: asyncio.Task[None]) -> None:
-        self._tasks.discard(task)
+        outgoing = self._tasks.pop(task)
         self._wake.set()
-        if not task.cancelled() and task.exception() is not None:
-            log.error("a send ended with a fault of ours: %s", type(task.exception()).__name__)
+        if not task.cancelled() and (fault := task.exception()) is not None:
+            log.error("outbox row %d was not settled: %s", outgoing.id, type(fault).__name__)
+            self._unsettled.append(outgoing)
+
+    def _settle_strays(self, now: datetime) -> None:
+        """A send whose end could not be written down is in doubt; its chat must not wait for it."""
+        if not self._unsettled:
+            return
+        with self._database.transaction() as tx:
+            for outgoing in self._unsettled:
+                self._in_doubt(tx, outgoing, "not settled", since=now)
+        self._unsettled.clear()
 
     async def _deliver(self, outgoing: Outgoing) -> None:
         now = self._clock.now()
@@ -116,15 +128,15 @@ class Sender:
         try:
             message_id = await perform(self._bot, outgoing)
         except TelegramError as error:
-            self._failed(outgoing, understand(error))
+            self._failed(outgoing, understand(error), since=now)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)
             fault = Fault(meaning=Meaning.REFUSED, detail=type(error).__name__)
-            self._failed(outgoing, fault)
+            self._failed(outgoing, fault, since=now)
         else:
             with self._database.transaction() as tx:
                 outbox.mark_sent(tx, outgoing.id, at=self._clock.now(), message_id=message_id)
 
-    def _failed(self, outgoing: Outgoing, fault: Fault) -> None:
+    def _failed(self, outgoing: Outgoing, fault: Fault, *, since: datetime) -> None:
         now = self._clock.now()
         with self._database.transaction() as tx:
             match fault.meaning:
@@ -133,7 +145,7 @@ class Sender:
                 case Meaning.WAIT | Meaning.TRY_LATER | Meaning.OPERATOR:
                     self._later(tx, outgoing, fault)
                 case Meaning.IN_DOUBT:
-                    self._in_doubt(tx, outgoing, fault.detail)
+                    self._in_doubt(tx, outgoing, fault.detail, since=since)
                 case Meaning.BLOCKED:
                     outbox.mark_blocked(tx, outgoing.chat_id, at=now)
                     self._on_blocked(tx, outgoing.chat_id, now)
@@ -144,30 +156,30 @@ class Sender:
                     outbox.mark_refused(tx, outgoing.id, at=now, fault=fault.detail)
 
     def _later(self, tx: Session, outgoing: Outgoing, fault: Fault) -> None:
-        wait_s = fault.retry_after_s or min(2.0 ** (outgoing.attempts - 1), LONGEST_WAIT_S)
-        until = self._clock.now() + timedelta(seconds=wait_s)
+        until = self._clock.now() + timedelta(seconds=fault.retry_after_s or _pause_s(outgoing))
         outbox.put_back(tx, outgoing.id, not_before=until, is_doubtful=False, fault=fault.detail)
         outbox.hold_chat(tx, outgoing.chat_id, until=until)
 
-    def _in_doubt(
-        self, tx: Session, outgoing: Outgoing, detail: str, *, crashed: bool = False
-    ) -> None:
-        """The platform may have accepted it; the kind of message decides what is worse."""
-        now = self._clock.now()
-        again = (
+    def _in_doubt(self, tx: Session, outgoing: Outgoing, detail: str, *, since: datetime) -> None:
+        """The platform may have accepted it; the kind of message decides what is worse.
+
+        Whoever has spoken since ``since``, when this attempt began, has probably seen it.
+        """
+        is_sent_again = (
             outgoing.operation is Operation.EDIT
             or outgoing.kind.is_sent_again_in_doubt
-            or crashed
-            or (
-                outgoing.attempts < DOUBTFUL_ATTEMPTS
-                and not has_spoken_since(tx, outgoing.chat_id, since=outgoing.created_at)
-            )
+            or not (outgoing.is_doubtful or has_spoken_since(tx, outgoing.chat_id, since=since))
         )
-        if not again:
+        if is_sent_again:
+            self._again_in_doubt(tx, outgoing, detail, wait_s=_pause_s(outgoing))
+        else:
+            now = self._clock.now()
             outbox.mark_dropped(tx, outgoing.id, at=now, fault=f"in doubt: {detail}")
-            return
-        wait_s = 0.0 if crashed else min(2.0 ** (outgoing.attempts - 1), LONGEST_WAIT_S)
-        until = now + timedelta(seconds=wait_s)
+
+    def _again_in_doubt(
+        self, tx: Session, outgoing: Outgoing, detail: str, *, wait_s: float
+    ) -> None:
+        until = self._clock.now() + timedelta(seconds=wait_s)
         outbox.put_back(tx, outgoing.id, not_before=until, is_doubtful=True, fault=detail)
 
     def _moved(self, tx: Session, outgoing: Outgoing, fault: Fault) -> None:
@@ -176,3 +188,8 @@ class Sender:
         outbox.put_back(
             tx, outgoing.id, not_before=self._clock.now(), is_doubtful=False, fault="moved"
         )
+
+
+def _pause_s(outgoing: Outgoing) -> float:
+    """Return how long to wait before the next attempt: doubled each time, up to a bound."""
+    return min(2.0 ** min(outgoing.attempts - 1, 10), LONGEST_WAIT_S)
