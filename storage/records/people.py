@@ -41,6 +41,7 @@ class Profile(BaseModel):
     may_invert: bool = True
     screen_yes: tuple[str, ...] = ()
     earlier_injury: str | None = None
+    guardian: str | None = None
     country: str | None = None
 
 

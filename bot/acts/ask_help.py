@@ -1,0 +1,25 @@
+"""The help of an athlete, and the open question of the intake once more."""
+
+from bot.acts import intake
+from bot.acts.intake_show import ask
+from bot.events import Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import help as words
+from storage import buttons
+from storage.queries import people
+from storage.records.people import Person
+
+
+def athlete(turn: Turn, person: Person, _rest: str, event: Wrote) -> Outcome:
+    """Say what I understand, what this is not, and how to reach help."""
+    me = people.athlete(turn.tx, person.id)
+    if me is None:
+        return Outcome.COMMAND
+    coach = people.person(turn.tx, me.coach_id)
+    text = words.athlete(turn.tongue(person), coach=coach.name, number=coach.emergency_number)
+    turn.say(person, text)
+    dialog = buttons.dialog(turn.tx, event.chat_id)
+    if dialog is not None and dialog.kind == intake.KIND:
+        ask(turn, person, me, dialog.step, dialog.answers)
+    return Outcome.COMMAND

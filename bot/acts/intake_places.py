@@ -1,0 +1,103 @@
+"""Where an athlete lives and what they train for: a city to its zone, a date among words."""
+
+import re
+from datetime import date, timedelta
+from difflib import get_close_matches
+
+from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, tidy
+from bot.reading.days import MONTHS
+from scheduler.calendar.zones import zone_names
+
+NOT_PLACES = ("Etc", "SystemV", "US", "posix", "right")  # tzdata: links and offsets, not cities
+CHOICES_MOST = 6  # [buttons] ch: more is not read on a phone
+NEAR_CUTOFF = 0.75  # [ratio] ch: "Barlin" is near "Berlin"
+EVENT_MOST = timedelta(days=730)  # [days] ch: further ahead no season is planned
+GOAL_MOST = 200  # [characters] ch
+
+MONTH = "|".join(sorted(MONTHS, key=len, reverse=True))
+ISO = re.compile(r"\b(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})\b")
+DOTTED = re.compile(r"\b(?P<day>\d{1,2})\.\s?(?P<month>\d{1,2})\.\s?(?P<year>\d{4})\b")
+DAY_FIRST = re.compile(
+    rf"\b(?P<day>\d{{1,2}})(?:st|nd|rd|th)?\.? (?:of )?(?P<month>{MONTH})\b\.?,?"
+    r"(?: (?P<year>\d{4}))?"
+)
+MONTH_FIRST = re.compile(
+    rf"\b(?P<month>{MONTH})\.? (?P<day>\d{{1,2}})(?:st|nd|rd|th)?\b,?(?: (?P<year>\d{{4}}))?"
+)
+LOOKS_LIKE_A_DATE = re.compile(rf"\d{{1,4}}[/.-]\d{{1,2}}|\b\d{{4}}\b|\b(?:{MONTH})\b")
+
+
+def zone_of(text: str) -> Answer:
+    """Read a zone by its name or by a city that it is named after."""
+    said = _folded(text)
+    exact = next(
+        (name for name in sorted(zone_names()) if name.lower() == text.strip().lower()), ""
+    )
+    if exact:
+        return Heard(exact)
+    places = {name: _city(name) for name in sorted(zone_names()) if _is_place(name)}
+    found = [name for name, city in places.items() if city == said]
+    if not found and len(said) >= 4:
+        found = [name for name, city in places.items() if city.startswith(said)]
+    found = _without_older_names(found)
+    if len(found) == 1:
+        return Heard(found[0])
+    if not found:
+        close = get_close_matches(said, list(places.values()), n=3, cutoff=NEAR_CUTOFF)
+        found = [name for name, city in places.items() if city in close]
+    return Several(tuple(found[:CHOICES_MOST])) if found else Unclear(Why.PLACE)
+
+
+def event_of(text: str, *, today: date) -> Answer:
+    """Read a goal with or without a date; a date that cannot be read is asked for again."""
+    said = tidy(text)
+    if said in NONE_WORDS | {"no date", "no event", "no goal"}:
+        return Heard({"on": None, "goal": ""})
+    goal = " ".join(text.split())[:GOAL_MOST]
+    found = next(
+        (one for way in (ISO, DOTTED, DAY_FIRST, MONTH_FIRST) if (one := way.search(said))), None
+    )
+    if found is None:
+        is_date_like = LOOKS_LIKE_A_DATE.search(said) and re.search(r"\d", said)
+        return Unclear(Why.EVENT_DATE) if is_date_like else Heard({"on": None, "goal": goal})
+    on = _date(found, today)
+    if on is None:
+        return Unclear(Why.EVENT_DATE)
+    if on <= today:
+        return Unclear(Why.EVENT_PAST)
+    if on - today > EVENT_MOST:
+        return Unclear(Why.EVENT_FAR)
+    return Heard({"on": on.isoformat(), "goal": goal})
+
+
+def _date(found: re.Match[str], today: date) -> date | None:
+    """Return the date that is named; without a year the next such day."""
+    parts = found.groupdict()
+    month = int(parts["month"]) if parts["month"].isdigit() else MONTHS[parts["month"]]
+    year = int(parts["year"]) if parts["year"] else today.year
+    try:
+        on = date(year, month, int(parts["day"]))
+        return on if parts["year"] or on > today else on.replace(year=year + 1)
+    except ValueError:
+        return None
+
+
+def _without_older_names(names: list[str]) -> list[str]:
+    """Of a city with a longer and a shorter name on one continent, keep the longer."""
+    kept: dict[tuple[str, str], str] = {}
+    for name in names:
+        key = (name.split("/", 1)[0], _city(name))
+        kept[key] = max(kept.get(key, ""), name, key=lambda one: one.count("/"))
+    return list(kept.values())
+
+
+def _is_place(name: str) -> bool:
+    return "/" in name and not name.startswith(NOT_PLACES)
+
+
+def _city(name: str) -> str:
+    return _folded(name.rsplit("/", 1)[-1])
+
+
+def _folded(text: str) -> str:
+    return tidy(text.replace("_", " ").replace("-", " "))
