@@ -114,3 +114,9 @@ def test_the_nearest_owned_is_never_heavier():
     profile = athlete(loads_kg=(6, 8))
     assert nearest_owned(Rung(load_kg=7), movement=PRESS, profile=profile) == Rung(load_kg=6)
     assert nearest_owned(Rung(load_kg=5), movement=PRESS, profile=profile) is None
+
+
+def test_from_a_load_that_is_not_owned_there_is_no_next_step():
+    profile = athlete(loads_kg=(6, 8))
+    assert following(7, (6, 8)) is None
+    assert rung_below(Rung(load_kg=7), movement=PRESS, profile=profile) is None
