@@ -3,7 +3,6 @@
 import asyncio
 import importlib
 import logging
-import os
 from collections.abc import Callable
 from typing import Annotated, NoReturn
 
@@ -55,8 +54,6 @@ def link(
 
 def main() -> None:
     """Run a command; what the user can mend is said in one line, with exit code 2."""
-    # Durations as datetime.timedelta, which the messaging library makes its only form next.
-    os.environ.setdefault("PTB_TIMEDELTA", "true")
     _add_demo_commands()
     try:
         use_packaged_zones()

@@ -46,14 +46,13 @@ def _reason_taps(turn: Turn, person: Person, session: SessionRecord) -> TapRows:
     ]
 
 
-def because(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+def because(turn: Turn, person: Person, arguments: Mapping[str, Any], _: Tapped) -> Outcome:
     """The reason was tapped."""
     session = still_open_session(turn, person, arguments["session"])
-    athlete = people.athlete(turn.tx, person.id)
-    if session is None or athlete is None:
+    if session is None:
         return Outcome.STALE_TAP
     reason = CantReason(arguments["reason"])
-    call_off(turn, person, athlete, session, reason)
+    call_off(turn, person, session, reason)
     if reason is CantReason.HURTS:
         pain_talk.ask_where(turn, person, session_id=session.id)
     return Outcome.CANT_TODAY
@@ -62,7 +61,6 @@ def because(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tap
 def said(
     turn: Turn,
     person: Person,
-    athlete: Athlete,
     reading: CantToday,
     session: SessionRecord | None,
 ) -> Outcome:
@@ -72,7 +70,7 @@ def said(
     if found is None:
         turn.say(person, words.nothing_planned(turn.tongue(person)))
         return Outcome.CANT_TODAY
-    call_off(turn, person, athlete, found, reading.reason)
+    call_off(turn, person, found, reading.reason)
     if reading.reason is CantReason.HURTS and not reading.pains:
         pain_talk.ask_where(turn, person, session_id=found.id)
     return Outcome.CANT_TODAY
@@ -81,7 +79,6 @@ def said(
 def call_off(
     turn: Turn,
     person: Person,
-    athlete: Athlete,
     session: SessionRecord,
     reason: CantReason | None,
 ) -> None:

@@ -36,7 +36,7 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
         sessions_sent=_count_sent(sessions),
         sessions_done=_count_done(sessions),
         worst_pain=pain_picture.worst_score_since(turn, athlete, turn.now - PAIN_WINDOW),
-        has_something_rested=not picture.left_out.is_empty,
+        has_something_rested=not picture.rested.is_empty,
         has_open_alert=bool(care.open_alerts(turn.tx, athlete_id=person.id)),
         side_ratios=side_ratios(turn, person),
     )

@@ -51,7 +51,7 @@ def fix_doses(turn: Turn, person: Person, athlete: Athlete, session: SessionReco
     sent = 0
     for item in session.items:
         movement = turn.house.library.movements[item.movement_key]
-        arms = picture.left_out.arms_allowed(movement)
+        arms = picture.rested.arms_allowed(movement)
         planned = frozenset(item.arms) if item.arms else arms
         if not arms & planned:
             training.change_item(turn.tx, item.id, is_left_out=True)

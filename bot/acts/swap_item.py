@@ -75,7 +75,7 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
         return Outcome.STALE_TAP
     old = next(one for one in session.items if one.id == arguments["item"])
     movement = turn.house.library.movements[arguments["to"]]
-    arms = pain_picture.picture_of(turn, athlete).left_out.arms_allowed(movement)
+    arms = pain_picture.picture_of(turn, athlete).rested.arms_allowed(movement)
     if old.is_reported or not arms:
         return Outcome.STALE_TAP
     swapped = old.model_copy(update={"movement_key": movement.key})
@@ -106,7 +106,7 @@ def _choices(turn: Turn, athlete: Athlete, item: ItemRecord, *, taken: set[str])
     """Return what may stand in: the easier neighbour first, then others of the same kind."""
     library = turn.house.library
     movement = library.movements[item.movement_key]
-    left_out = pain_picture.picture_of(turn, athlete).left_out
+    left_out = pain_picture.picture_of(turn, athlete).rested
     row = PermissionFacts(stage=athlete.stage)
     found = [
         other

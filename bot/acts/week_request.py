@@ -45,7 +45,7 @@ def week_request(
         days_a_week=len(athlete.profile.weekdays),
         session_min=athlete.profile.minutes,
         equipment=athlete.profile.facts.equipment,
-        rested=picture.left_out,
+        rested=picture.rested,
         eased=picture.eased,
         is_inversion_ok=athlete.profile.may_invert,
         plan_week=weeks_trained(athlete, monday) + 1,
