@@ -6,7 +6,7 @@ import random
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.stats import truncnorm  # type: ignore[import-untyped]
+from scipy.stats import truncnorm
 from statsmodels.datasets import nile
 from statsmodels.tsa.statespace.structural import UnobservedComponents
 
