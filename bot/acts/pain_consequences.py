@@ -10,7 +10,7 @@ from bot.wording import doses
 from bot.wording import pain as words
 from scheduler.pain.events import Certainty
 from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
-from scheduler.pain.red_flags import RedFlag
+from scheduler.pain.red_flags import RedFlag, Stops
 from scheduler.pain.values import Level
 from storage.queries import care, people, training
 from storage.records.care import AlertState
@@ -77,11 +77,16 @@ def correct_open_session(
                 facts = item_facts(turn, session, item)
                 line = doses.dose_line(tongue, decision.value, movement, arms=tuple(arms))
                 eased.append(f"{facts.number}. {movement.name}: {line}")
-        if taken:
+        if taken and not _stops_all(picture):
             text = words.taken_out_of_today(tongue, taken, coach=coach.name)
             turn.say(person, text, kind=MessageKind.SAFETY)
         if eased:
             turn.say(person, words.eased_today(tongue, eased), kind=MessageKind.SAFETY)
+
+
+def _stops_all(picture: PainPicture) -> bool:
+    """Tell whether training stops altogether: then that is said, and not item by item."""
+    return picture.stops in {Stops.EVERYTHING, Stops.UPPER_BODY}
 
 
 def _raise_for_regions(
