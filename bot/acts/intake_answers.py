@@ -216,6 +216,7 @@ def named(options: Mapping[str, Iterable[str]], *, unknown: Why) -> Reader:
 
 
 def _named_by(part: str, options: Mapping[str, Iterable[str]]) -> str | None:
+    part = re.sub(r"^(?:an?|some|my|the|two) ", "", part)
     for value, names in options.items():
         if part in names or part.removesuffix("s") in names:
             return value

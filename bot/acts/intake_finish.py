@@ -25,6 +25,7 @@ from storage.records.wire import MessageKind
 EVENING_LEAST = time(20, 0)  # [wall time] ch: when the reminder of an unanswered session comes
 EVENING_MOST = time(22, 0)  # [wall time] ch
 EVENING_AFTER_H = 2  # [h] ch: time to train before a reminder is kind
+PRIVATE = frozenset({"guardian", "injury"})  # in the profile, where they can be erased
 LOOK_AHEAD = timedelta(days=6)  # [days] ch: this week at most
 
 
@@ -44,7 +45,7 @@ def finish(turn: Turn, person: Person, athlete: Athlete, answers: Mapping[str, A
         what="intake.finished",
         athlete_id=person.id,
         actor_id=person.id,
-        after=kept_answers(answers),
+        after={key: one for key, one in kept_answers(answers).items() if key not in PRIVATE},
     )
     coach = people.person(turn.tx, athlete.coach_id)
     if waits_for_coach(profile.screen_yes):

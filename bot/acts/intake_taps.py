@@ -117,12 +117,13 @@ def let_start(turn: Turn, coach: Person, arguments: Arguments, event: Tapped) ->
     if isinstance(found, Outcome):
         return found
     dialog = course.open_dialog(turn, found.person)
-    if dialog is not None and dialog.step == GUARDIAN_WAIT and arguments["is_guardian"]:
+    is_guardian = dialog is not None and dialog.step == GUARDIAN_WAIT
+    if is_guardian is not bool(arguments.get("is_guardian", is_guardian)):
+        turn.say(coach, end_words.no_longer_waits(turn.tongue(coach), name=found.person.name))
+        return Outcome.STALE_TAP
+    if dialog is not None and is_guardian:
         return _guardian_agreed(turn, coach, found.person, dialog)
-    if dialog is None and not arguments["is_guardian"]:
-        return intake_finish.start_after_look(turn, coach, found)
-    turn.say(coach, end_words.no_longer_waits(turn.tongue(coach), name=found.person.name))
-    return Outcome.STALE_TAP
+    return intake_finish.start_after_look(turn, coach, found)
 
 
 def _guardian_agreed(turn: Turn, coach: Person, person: Person, dialog: Dialog) -> Outcome:

@@ -23,10 +23,10 @@ LINK_KEPT = timedelta(days=14)  # [days] ch: an invitation may wait for a holida
 SESSION_AT = time(7, 0)  # [wall time] ch: until the intake has asked
 SECRET = re.compile(r"/start(?:@\w+)?\s+(?P<secret>[A-Za-z0-9_-]{1,64})\s*")  # botapi: deep links
 
-MenuOf = Callable[[Person, Athlete | None], Sequence[tuple[str, str]]]
+MenuOf = Callable[[Turn, Person], Sequence[tuple[str, str]]]
 
 
-def no_menu(_person: Person, _athlete: Athlete | None) -> Sequence[tuple[str, str]]:
+def no_menu(_turn: Turn, _person: Person) -> Sequence[tuple[str, str]]:
     """No menu is known here; the front desk knows who has which commands."""
     return ()
 
@@ -126,7 +126,7 @@ def _come_in(
     old_chat_id = meant.chat_id if meant.chat_id != event.chat_id else None
     known = person or _bind(turn, meant, event)
     athlete = _give_role(turn, known, meant, found)
-    menu = menu_of(people.person(turn.tx, known.id), athlete)
+    menu = menu_of(turn, people.person(turn.tx, known.id))
     if menu:
         turn.set_menu(known, menu)
     _greet(turn, known, athlete, found, old_chat_id=old_chat_id)
