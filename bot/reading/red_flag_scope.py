@@ -1,0 +1,166 @@
+"""Whom a word is about, and whether it is denied: by clause, not by phrase.
+
+A denial reaches to the end of its clause or list. Another person reaches until the athlete
+speaks of themselves again. Both are read generously towards raising: what is unclear counts.
+"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bot.reading.red_flag_text import Text
+from bot.reading.red_flag_words import WordSet
+
+SENTENCE_ENDS = frozenset({".", "?"})
+SIGNS = SENTENCE_ENDS | {","}
+LONGEST_DENIAL = 9  # [words] ch: further on, a denial is not believed without a list
+LIST_PART = 3  # [words] ch: the parts of "no numbness, swelling or fever"
+PERSON_TO_VERB = 6  # [words] ch: between a person and what happened to them
+NO_WORDS = frozenset({"no", "none", "nope", "nah", "nil", "negative", "zero", "never"})
+HAPPENED = re.compile(
+    r"(has|had|have|is|was|got|gets|did|does|went|goes|fell|fainted|passed|collapsed|popped|tore|"
+    r"broke|hurt|died|suffers|suffered|dislocated|been|tripped|keeps|kept|felt|feels|took|ended|"
+    r"blacked|faints|said|s|just|once|nearly|almost|in|with|who|cant|couldnt|needed|collapsing|"
+    r"hit|faint|pass|collapse|banged|knocked|threw|smashed|lost|gave|having|getting|complained|started|thought)\b"
+)
+GOES_ON = re.compile(
+    r"(and |then |so |but |had|has|got|went|was|were|ended|turned|needed|his|her|their|he|she|they|who|"
+    r"which|popped|couldnt|cant|totally|proper|right|\w+ed\b)"
+)
+NAME_HAPPENED = frozenset(
+    "has had got fainted collapsed dislocated tore passed broke blacked fell popped".split()
+)
+NOT_NAMES = frozenset(
+    "today yesterday last just body everything something nothing this that there what which who "
+    "then also monday tuesday wednesday thursday friday saturday sunday have ever session set "
+    "still never always finally only tonight week morning after before once really first second "
+    "half both one lower mid skin muscle biceps left right top front rear inner outer ended".split()
+)
+
+
+@dataclass(frozen=True)
+class Hit:
+    """One concept found; ``first`` and ``last`` are the words it covers."""
+
+    concept: str
+    first: int
+    last: int
+    is_denied: bool = False
+    is_other: bool = False
+
+    @property
+    def counts(self) -> bool:
+        """True when it is said, and of the athlete."""
+        return not (self.is_denied or self.is_other)
+
+
+def found(text: Text, words: WordSet, concept: str) -> list[Hit]:
+    """Return where a concept occurs, whoever it is about."""
+    return [
+        Hit(concept, text.word_at(match.start()), text.word_at(max(match.end() - 1, match.start())))
+        for match in words.patterns[concept].finditer(text.shape)
+    ]
+
+
+def denied_words(text: Text, words: WordSet) -> list[tuple[int, int, int]]:
+    """Return (place of the denial, first, last word it reaches)."""
+    excused = [(h.first, h.last) for h in found(text, words, "not_negating")]
+    barriers = sorted(h.first for h in found(text, words, "barrier"))
+    lists = {h.first for h in found(text, words, "list_word")}
+    reaches = []
+    for denial in found(text, words, "no"):
+        if any(first <= denial.last and denial.first <= last for first, last in excused):
+            continue
+        last = _reach(text, denial.last + 1, barriers, lists)
+        reaches.append((denial.first, denial.last + 1, last))
+    return reaches
+
+
+def _reach(text: Text, start: int, barriers: list[int], lists: set[int]) -> int:
+    """Return the last word that a denial reaches."""
+    stop = next((b for b in barriers if b >= start), len(text.words))
+    last = start - 1
+    for place in range(start, min(stop, len(text.words))):
+        word = text.words[place]
+        if word in SENTENCE_ENDS:
+            break
+        if word == "," and not _list_goes_on(text, place + 1, lists):
+            break
+        if place - start >= LONGEST_DENIAL and not lists & set(range(start, place + 1)):
+            break
+        last = place
+    return last
+
+
+def _list_goes_on(text: Text, start: int, lists: set[int]) -> bool:
+    """Tell whether a short part of a list follows a comma: nothing of the athlete's own in it."""
+    end = start
+    while end < len(text.words) and text.words[end] not in SIGNS and end - start <= LONGEST_DENIAL:
+        end += 1
+    part = text.words[start:end]
+    is_own = any(w in {"i", "im", "ive", "my", "but", "just", "bad", "some", "in", "is"} for w in part)
+    has_list_word = bool(lists & set(range(start, end)))
+    ahead = any(place in lists for place in range(start, min(end + 8, len(text.words))))
+    return not is_own and (has_list_word or (len(part) <= LIST_PART and ahead) or len(part) <= 1)
+
+
+def other_words(text: Text, words: WordSet, message: str) -> set[int]:
+    """Return the words that are about somebody else."""
+    others: set[int] = set()
+    persons = found(text, words, "person")
+    named = {place for hit in persons for place in range(hit.first, hit.last + 1)}
+    own = {h.first for h in found(text, words, "me")} - named
+    reports = {h.first for h in found(text, words, "reports")}
+    for hit in persons:
+        after = range(hit.last + 1, min(hit.last + 3, len(text.words)))
+        is_owner = text.words[hit.last].endswith("s") and text.words[hit.last] not in {"hes", "shes"}
+        before = text.words[max(hit.first - 3, 0) : hit.first]
+        is_likened = bool({"like", "if", "though"} & set(before))
+        if is_likened or (any(place in reports for place in after) and not is_owner):
+            continue
+        if is_owner or text.words[hit.last] in {"his", "her", "hes", "shes"} or _happens(text, hit):
+            others |= _until_own(text, hit.first, own)
+    for place in _names(text, words, message):
+        others |= _until_own(text, place, own)
+    return others
+
+
+def _happens(text: Text, hit: Hit) -> bool:
+    after = text.words[hit.last + 1 : hit.last + 1 + PERSON_TO_VERB]
+    return any(HAPPENED.match(word) or word.endswith("ed") for word in after)
+
+
+def _until_own(text: Text, start: int, own: set[int]) -> set[int]:
+    """Return the words from a person on, until the athlete or a new subject comes."""
+    reach: set[int] = set()
+    for place in range(start, len(text.words)):
+        if place in own:
+            break
+        word = text.words[place]
+        if word in SIGNS:
+            rest = " ".join(text.words[place + 1 : place + 3])
+            if not GOES_ON.match(rest):
+                break
+        reach.add(place)
+    return reach
+
+
+def _names(text: Text, words: WordSet, message: str) -> Iterable[int]:
+    """Yield where a sentence speaks of somebody by name: an unknown word with a capital."""
+    for place, word in enumerate(text.words[:-1]):
+        start, end = text.spans[place]
+        is_name = message[start:end].istitle() and len(word) > 2 and word.isalpha()
+        is_known = word in words.known or word in NOT_NAMES or word.endswith(("ing", "ly"))
+        if is_name and not is_known and text.words[place + 1] in NAME_HAPPENED:
+            yield place
+
+
+def is_answered_no(text: Text, hit: Hit) -> bool:
+    """Tell whether the words after a sign take it back: "chest pain? none", "numbness: no"."""
+    place = hit.last + 1
+    if place < len(text.words) and text.words[place] in {",", "?"}:
+        place += 1
+    if place >= len(text.words) or text.words[place] not in NO_WORDS:
+        return False
+    following = text.words[place + 1] if place + 1 < len(text.words) else "."
+    return following in SIGNS or following in {"and", "thankfully", "haha", "at"}

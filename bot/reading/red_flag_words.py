@@ -1,0 +1,60 @@
+"""How the words of a language are written down for the red-flag reader.
+
+A concept is a list of short patterns. In a pattern a space parts words, ``~`` stands for up to
+three words between and ``~~`` for seven, ``*`` ends a stem, ``(a|b)`` is a choice. Nothing crosses a sign.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from bot.reading.red_flag_text import slips_of
+
+
+
+@dataclass(frozen=True)
+class WordSet:
+    """One language: its concepts, and what its readers write another way."""
+
+    language: str
+    concepts: Mapping[str, str]
+    written_out: Mapping[str, str] = field(default_factory=dict)
+    mended_to: frozenset[str] = frozenset()
+    """The words that a slip of the finger must not hide."""
+    protected: frozenset[str] = frozenset()
+    """Ordinary words that look like a slip of one of them."""
+
+    @cached_property
+    def patterns(self) -> Mapping[str, re.Pattern[str]]:
+        """Every concept as one compiled pattern."""
+        return {name: compiled(lines) for name, lines in self.concepts.items()}
+
+    @cached_property
+    def stems(self) -> tuple[str, ...]:
+        """The beginnings that stand for all their endings: their words are no slips."""
+        together = " ".join(self.concepts.values())
+        return tuple(sorted(set(re.findall(r"(?<![\w*])([a-z]{4,})\*", together))))
+
+    @cached_property
+    def known(self) -> frozenset[str]:
+        """Every whole word of the concepts: none of them is a name."""
+        return frozenset(re.findall(r"[a-z]{3,}", " ".join(self.concepts.values())))
+
+    @cached_property
+    def mending(self) -> Mapping[str, str]:
+        """How slips of the finger are mended."""
+        return slips_of(self.mended_to, protected=self.protected)
+
+
+def compiled(lines: str) -> re.Pattern[str]:
+    """Return one pattern for a concept: its lines, a pattern each; ``;`` parts them too."""
+    parts = [part.strip() for line in lines.splitlines() for part in line.split(";")]
+    written = "|".join(_written(part) for part in parts if part)
+    return re.compile(rf"(?<!\w)(?:{written})(?!\w)")
+
+
+def _written(part: str) -> str:
+    groups = re.sub(r"\((?!\?)", "(?:", part.strip("~"))
+    stems = groups.replace("*", r"\w*")
+    return stems.replace("~~", r" (?:\w+ ){0,7}?").replace("~", r" (?:\w+ ){0,3}?")

@@ -1,0 +1,224 @@
+"""Read red flags in a message: first of all readers, in every state, on every message.
+
+Words raise, they never lower. What is denied, said of somebody else, a figure of speech or plain
+soreness does not raise; what is in doubt is asked about, and counts until it is answered. The
+reader names signs, never conditions, and its lists must be checked by a clinician before use.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+
+from bot.reading.red_flag_pain import PainWords, read_pain_words
+from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
+from bot.reading.red_flag_scope import Hit, denied_words, found, is_answered_no, other_words
+from bot.reading.red_flag_text import Text, shaped
+from bot.reading.red_flag_words import WordSet
+from bot.reading.red_flag_words_en import DENIAL_PASSES_OVER, ENGLISH
+from scheduler.pain.events import Certainty
+from scheduler.pain.red_flags import RED_FLAGS, RedFlag, severity
+from scheduler.pain.values import Level
+
+LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH}
+LANGUAGES_READY = frozenset({"en"})
+"""The languages whose own vignettes pass; in no other may an athlete be enrolled."""
+MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
+
+
+class Stated(StrEnum):
+    """How sure the words are."""
+
+    STATED = "stated"
+    ASKED = "asked"
+
+    @property
+    def certainty(self) -> Certainty:
+        """The same for the event that is raised."""
+        return Certainty.CONFIRMED if self is Stated.STATED else Certainty.ASKED
+
+
+@dataclass(frozen=True)
+class FlagCandidate:
+    """A red flag that the words raise; ``span`` is where, in the message."""
+
+    flag: RedFlag
+    certainty: Stated
+    span: tuple[int, int]
+
+
+@dataclass(frozen=True)
+class RedFlagReading:
+    """What the red-flag reader saw, the gravest first."""
+
+    candidates: tuple[FlagCandidate, ...] = ()
+    asks_about_medicine: bool = False
+    pain: PainWords | None = None
+
+    @property
+    def level(self) -> Level:
+        """The level that the words ask for at once; doubt counts in full."""
+        return max((RED_FLAGS[c.flag].level for c in self.candidates), default=Level.NONE)
+
+    @property
+    def is_private(self) -> bool:
+        """True where the words may stay in the raw inbox only: no reading, audit, export, log."""
+        return any(RED_FLAGS[candidate.flag].is_private for candidate in self.candidates)
+
+    @property
+    def mentions_pain(self) -> bool:
+        """True when pain is spoken of as the athlete's own."""
+        return self.pain is not None
+
+
+def read_red_flags(text: str, language: str = "en") -> RedFlagReading:
+    """Read a message; never raises, whatever the text.
+
+    Args:
+        text: the message, up to 4096 characters; what goes beyond is not looked at.
+        language: the athlete's language. English is read besides any other.
+
+    """
+    tongues = dict.fromkeys([language if language in LANGUAGES else "en", "en"])
+    readings = [_read(text, LANGUAGES[tongue]) for tongue in tongues]
+    candidates = _best([c for reading in readings for c in reading.candidates])
+    return RedFlagReading(
+        candidates=candidates,
+        asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
+        pain=next((reading.pain for reading in readings if reading.pain), None),
+    )
+
+
+def _read(message: str, words: WordSet) -> RedFlagReading:
+    text = shaped(
+        message, mending=words.mending, written_out=words.written_out, stems=words.stems
+    )
+    seen = Seen(message=message, text=text, words=words)
+    candidates = [candidate for rule in RULES if (candidate := _applied(rule, seen))]
+    return RedFlagReading(
+        candidates=_best(_narrowed(candidates, seen)),
+        asks_about_medicine=_asks_about_medicine(seen),
+        pain=read_pain_words(seen.counting),
+    )
+
+
+class Seen:
+    """A message with every concept looked up at most once, each hit with its scope."""
+
+    def __init__(self, *, message: str, text: Text, words: WordSet) -> None:
+        """Keep the message; nothing is looked up yet."""
+        self.message, self.text, self.words = message, text, words
+        self._hits: dict[str, list[Hit]] = {}
+
+    @cached_property
+    def _denied(self) -> list[tuple[int, int, int]]:
+        return denied_words(self.text, self.words)
+
+    @cached_property
+    def _others(self) -> set[int]:
+        return other_words(self.text, self.words, self.message)
+
+    @cached_property
+    def _outdone(self) -> set[int]:
+        """The words that are said to be too little: "not just sore"."""
+        hits = found(self.text, self.words, "more_than")
+        return {place for hit in hits for place in range(hit.first, hit.last + 1)}
+
+    @cached_property
+    def _supposed(self) -> list[Hit]:
+        return found(self.text, self.words, "hypothetical")
+
+    def counting(self, names: str) -> list[Hit]:
+        """Return the hits that count, of any of the concepts parted by ``|``."""
+        hits = [hit for name in names.split("|") for hit in self._of(name) if hit.counts]
+        return sorted(hits, key=lambda hit: hit.first)[:MOST_HITS]
+
+    def _of(self, name: str) -> list[Hit]:
+        if name not in self._hits:
+            hits = found(self.text, self.words, name)[: 2 * MOST_HITS]
+            self._hits[name] = [self._in_scope(hit) for hit in hits]
+        return self._hits[name]
+
+    def _in_scope(self, hit: Hit) -> Hit:
+        is_denied = hit.first in self._outdone or (
+            hit.concept not in DENIAL_PASSES_OVER
+            and (
+                any(at < hit.first and start <= hit.first <= last for at, start, last in self._denied)
+                or is_answered_no(self.text, hit)
+            )
+        )
+        is_supposed = any(h.first <= hit.first <= h.last + 8 for h in self._supposed)
+        is_other = hit.first in self._others or is_supposed
+        return Hit(hit.concept, hit.first, hit.last, is_denied=is_denied, is_other=is_other)
+
+
+def _applied(rule: Rule, seen: Seen) -> FlagCandidate | None:
+    """Return the flag when everything needed stands close enough and nothing excuses it."""
+    firsts = seen.counting(rule.needs[0])
+    if not firsts:
+        return None
+    others = [seen.counting(need) for need in rule.needs[1:]]
+    if not all(others):
+        return None
+    for first in firsts:
+        near = [_nearest(first, hits) for hits in others]
+        if any(_gap(first, hit) > rule.within for hit in near):
+            continue
+        if any(_excuses(excuse, first, rule, seen) for excuse in rule.unless):
+            continue
+        span = _span(seen.text, [first, *near])
+        return FlagCandidate(rule.flag, Stated.STATED if rule.is_stated else Stated.ASKED, span)
+    return None
+
+
+def _excuses(excuse: str, first: Hit, rule: Rule, seen: Seen) -> bool:
+    return all(
+        any(_gap(first, hit) <= rule.unless_within for hit in seen.counting(concept))
+        for concept in excuse.split("+")
+    )
+
+
+def _gap(one: Hit, other: Hit) -> int:
+    return max(other.first - one.last, one.first - other.last, 0)
+
+
+def _nearest(first: Hit, hits: Sequence[Hit]) -> Hit:
+    return min(hits, key=lambda hit: _gap(first, hit))
+
+
+def _span(text: Text, hits: Sequence[Hit]) -> tuple[int, int]:
+    first = min(hit.first for hit in hits)
+    last = max(hit.last for hit in hits)
+    return text.spans[first][0], text.spans[last][1]
+
+
+def _narrowed(candidates: list[FlagCandidate], seen: Seen) -> list[FlagCandidate]:
+    """Let a tingle in a hang that passed, with strength said to be there, be that and no more."""
+    flags = {candidate.flag for candidate in candidates}
+    is_passing = all(seen.counting(concept) for concept in PASSING_TINGLE)
+    if flags != {RedFlag.NUMB_OR_WEAK} or not is_passing:
+        return candidates
+    return [
+        FlagCandidate(RedFlag.TINGLING_PASSED, candidate.certainty, candidate.span)
+        for candidate in candidates
+    ]
+
+
+def _best(candidates: Sequence[FlagCandidate]) -> tuple[FlagCandidate, ...]:
+    """Keep one candidate a flag, the surer one, the gravest flag first."""
+    kept: dict[RedFlag, FlagCandidate] = {}
+    for candidate in candidates:
+        known = kept.get(candidate.flag)
+        if known is None or (known.certainty, candidate.certainty) == (Stated.ASKED, Stated.STATED):
+            kept[candidate.flag] = candidate
+    return tuple(sorted(kept.values(), key=lambda c: severity(c.flag), reverse=True))
+
+
+def _asks_about_medicine(seen: Seen) -> bool:
+    """Tell whether a drug or a diagnosis is asked about."""
+    is_question = "?" in seen.text.words
+    topics = found(seen.text, seen.words, "medicine") + found(seen.text, seen.words, "condition")
+    asking = found(seen.text, seen.words, "asking")
+    return bool(topics) and (
+        is_question or any(_gap(topic, ask) <= 8 for topic in topics for ask in asking)
+    )
