@@ -205,3 +205,16 @@ def test_an_adult_who_turns_out_under_18_cannot_finish_before_the_coach_agrees(t
     assert town.step(PHONE) == "review"
     town.press(PHONE, "Looks right")
     assert town.athlete(person).state is AthleteState.TRAINING
+
+
+def test_the_guardians_word_from_before_does_not_answer_the_health_questions(town: Town) -> None:
+    person = town.come_in(PHONE, "Under 18")
+    town.write(PHONE, "Dana Vale, dana@example.org")
+    token = town.last(COACH_CHAT).buttons["Guardian agrees: go on"]
+    town.tap(COACH_CHAT, token)
+    for label in (*BEFORE_SCREEN[1:], "1", "Done", "Looks right"):
+        town.press(PHONE, label)
+    assert town.athlete(person).state is AthleteState.WAITS_FOR_COACH
+    assert town.tap(COACH_CHAT, token) is Outcome.STALE_TAP
+    assert town.athlete(person).state is AthleteState.WAITS_FOR_COACH
+    assert town.sessions(person) == ()
