@@ -7,15 +7,17 @@ from bot.acts import (
     choose_reading,
     hear_reading,
     intake,
+    join,
     morning_question,
     pain_talk,
+    pass_on,
     red_flag,
     session_taps,
     show_plan,
     swap_item,
 )
 from bot.desks.entry import Command, TapEntry
-from bot.events import Wrote
+from bot.events import SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from storage import buttons
@@ -30,8 +32,12 @@ COMMANDS: dict[str, Command] = {
         Command("pain", "report something that hurts", pain_talk.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
         Command("help", "how this works, and help in an emergency", ask_help.athlete),
+        Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
+
+NOTHING_ASKED = {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}
+"""The states in which no session is out: what is written then is for the coach."""
 
 TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.ATHLETE, act)
@@ -51,14 +57,31 @@ TAPS: dict[str, TapEntry] = {
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     """Hear what an athlete wrote: red flags first, in every state, then the open dialog."""
-    is_flagged = red_flag.listen(turn, person, athlete, event)
+    flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
+    is_flagged = bool(flags.candidates)
     dialog = buttons.dialog(turn.tx, event.chat_id)
     if dialog is not None and dialog.kind == intake.KIND and not is_flagged:
         return intake.hear(turn, person, athlete, dialog, event)
-    if athlete.state in {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}:
+    if athlete.state in NOTHING_ASKED:
         return Outcome.SAFETY if is_flagged else hear_reading.pass_on_words(turn, person, event)
-    outcome = hear_reading.hear(turn, person, athlete, event, is_flagged=is_flagged)
+    outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
+
+
+def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
+    """Listen for red flags in what stands behind a command; True when it raised any."""
+    _, _, rest = event.text.partition(" ")
+    flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)
+    return bool(flags.candidates)
+
+
+def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outcome:
+    """Take a clip or a picture: what is written under it is listened to like any message."""
+    flags = red_flag.listen(turn, person, athlete, event.caption, message_id=event.message_id)
+    if flags.is_private:
+        return Outcome.SAFETY
+    outcome = pass_on.media(turn, person, athlete, event)
+    return Outcome.SAFETY if flags.candidates else outcome
 
 
 def is_safety_matter(person: Person, event: Wrote) -> bool:

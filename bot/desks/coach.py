@@ -11,6 +11,7 @@ from bot.acts import (
     coach_note,
     coach_question,
     decide_proposal,
+    intake,
     invite,
     join,
     show_athlete,
@@ -67,6 +68,7 @@ COMMANDS: dict[str, Command] = {
 }
 
 _ACTS: dict[str, TapAct] = {
+    **intake.COACH_TAPS,
     "coach.roster": show_roster.tapped,
     "coach.who": show_athlete.tapped,
     "coach.audit": show_audit.tapped,

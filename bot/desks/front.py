@@ -1,6 +1,6 @@
 """The front desk: whose chat is this, and which desk takes the event."""
 
-from bot.acts import block_chat, join, pass_on
+from bot.acts import block_chat, join
 from bot.desks import athlete as athlete_desk
 from bot.desks import coach as coach_desk
 from bot.desks import owner as owner_desk
@@ -40,7 +40,7 @@ def handle(turn: Turn, event: Event) -> Outcome:
     person = people.person_in_chat(turn.tx, event.chat_id)
     match event:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
-            return join.use_link(turn, event, secret, person)
+            return join.use_link(turn, event, secret, person, menu_of=menu_of)
         case _ if person is None:
             return _stranger(turn, event.chat_id)
         case Tapped():
@@ -49,6 +49,12 @@ def handle(turn: Turn, event: Event) -> Outcome:
             return _wrote(turn, person, event)
         case SentMedia():
             return _media(turn, person, event)
+
+
+def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
+    """Return what a person's menu shows; a menu is no access control."""
+    commands = commands_of(person, people.athlete(turn.tx, person.id))
+    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
 
 
 def commands_of(person: Person, athlete: Athlete | None) -> dict[str, Command]:
@@ -82,6 +88,10 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
             return athlete_desk.hear(turn, person, athlete, event)
         turn.say(person, plain.unknown_command(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
+    if athlete is not None and rest and name in athlete_desk.COMMANDS:
+        # So is one behind a command that we know: "/pain my chest is tight".
+        if athlete_desk.listen_first(turn, person, athlete, event):
+            return Outcome.SAFETY
     return command.act(turn, person, rest.strip(), event)
 
 
@@ -101,7 +111,7 @@ def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     if athlete is None:
         turn.say(person, plain.media_without_reader(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
-    return pass_on.media(turn, person, athlete, event)
+    return athlete_desk.see(turn, person, athlete, event)
 
 
 def _stranger(turn: Turn, chat_id: int) -> Outcome:
