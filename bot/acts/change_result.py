@@ -5,6 +5,7 @@ from typing import Any
 
 from bot.acts import record_results
 from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.session_card import reported_at
 from bot.acts.still_open import still_open_session
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
@@ -146,20 +147,27 @@ def _other_arm(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
 
 
 def _undo(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
+    """Take back all that the latest answer recorded, one item or the whole session."""
     last = _last_reported(session)
     if last is None:
         turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
-    training.take_back_sets(turn.tx, last.id, at=turn.now)
-    training.change_item(turn.tx, last.id, reserve=None, is_reserve_asked=False, is_skipped=False)
-    name = item_facts(turn, session, last).movement.name
-    note = asking.taken_back(turn.tongue(person), [name])
+    latest = [
+        one for one in sent_items(session) if one.sets and reported_at(one) == reported_at(last)
+    ]
+    for one in latest:
+        training.take_back_sets(turn.tx, one.id, at=turn.now)
+        training.change_item(
+            turn.tx, one.id, reserve=None, is_reserve_asked=False, is_skipped=False
+        )
+    names = [item_facts(turn, session, one).movement.name for one in latest]
+    note = asking.taken_back(turn.tongue(person), names)
     return _corrected(turn, person, session, [note], what="result.taken_back")
 
 
 def _last_reported(session: SessionRecord) -> ItemRecord | None:
     reported = [one for one in sent_items(session) if one.sets]
-    return max(reported, key=lambda one: max(s.reported_at for s in one.sets), default=None)
+    return max(reported, key=reported_at, default=None)
 
 
 def _corrected(

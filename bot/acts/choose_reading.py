@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 from typing import Any
 
-
 from bot.acts import change_result, record_results
 from bot.acts.item_facts import known_session
 from bot.acts.session_card import next_step
@@ -19,7 +18,14 @@ from storage import buttons
 from storage.queries import training
 from storage.records.people import Person
 
-KINDS = {"recorded": Recorded, "correction": Correction, "told": Told}
+OPTIONS: Mapping[str, type[Recorded] | type[Correction] | type[Told]] = {
+    "recorded": Recorded,
+    "correction": Correction,
+    "told": Told,
+}
+
+NOT_KEPT = {"unread", "pains", "activities", "asks_coach"}
+"""What was heard already, and the athlete's own words: a button holds results only."""
 
 
 def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
@@ -36,7 +42,7 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
                 "reading.choose",
                 {
                     "kind": type(option).__name__.lower(),
-                    "option": option.model_dump(mode="json"),
+                    "option": option.model_dump(mode="json", exclude=NOT_KEPT),
                     "message": event.message_id,
                     "session": sessions[0].id if sessions else None,
                 },
@@ -53,7 +59,7 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
 
 def choose(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
     """Record what the tapped button said."""
-    option = KINDS[arguments["kind"]].model_validate(arguments["option"])
+    option = OPTIONS[arguments["kind"]].model_validate(arguments["option"])
     session_id = int(option.session_ref) if isinstance(option, Recorded) else arguments["session"]
     if session_id is None:
         return Outcome.STALE_TAP
@@ -75,8 +81,7 @@ def choose(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapp
             return Outcome.RECORDED
         case Correction():
             return change_result.apply(turn, person, option, session)
-        case Told():
-            return _told(turn, person, option, session_id, event)
+    return _told(turn, person, option, session_id, event)
 
 
 def none_of_these(

@@ -33,7 +33,9 @@ def close(turn: Turn, person: Person, session: SessionRecord) -> None:
     tongue = turn.tongue(person)
     bests = [line for item in sent_items(session) if (line := _best(turn, person, session, item))]
     decided = _decide_next(turn, person, session)
-    turn.say(person, words.closed(tongue, [*bests, *decided[:LINES_MOST]]))
+    shown = decided[:LINES_MOST]
+    more = len(decided) - len(shown)
+    turn.say(person, words.closed(tongue, bests=bests, changes=shown, more=more))
 
 
 def close_quietly(turn: Turn, session: SessionRecord) -> None:

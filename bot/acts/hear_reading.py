@@ -15,6 +15,7 @@ from bot.acts.show_plan import send_early
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.reading.known import Expects, ItemResult, OpenQuestion, ReadingContext, Reserve, SetResult
+from bot.reading.red_flags import RedFlagReading
 from bot.reading.reply import read
 from bot.reading.values import (
     Asked,
@@ -50,13 +51,17 @@ EXPECTED = {
 
 
 def hear(
-    turn: Turn, person: Person, athlete: Athlete, event: Wrote, *, is_flagged: bool
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, *, flags: RedFlagReading
 ) -> Outcome:
     """Read a message in its context, and act on every part of it."""
+    is_flagged = bool(flags.candidates)
     sessions = training.open_sessions(turn.tx, person.id)[:SESSIONS_REMEMBERED]
     session = _edited_session(turn, event) or (sessions[0] if sessions else None)
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
     reading = read(event.text, _context(turn, person, sessions, session, question))
+    if flags.is_private:
+        # Figures and pain are kept; the words go nowhere from here.
+        event = event.model_copy(update={"text": ""})
     outcome = _act(turn, person, athlete, event, reading, session, is_flagged=is_flagged)
     hurt = hear_pain.hear(turn, person, athlete, reading.pains, event, question)
     if reading.activities and not isinstance(reading, OtherTraining):
@@ -153,7 +158,7 @@ def _act(
 ) -> Outcome:
     match reading:
         case Recorded():
-            return _record(turn, person, event, reading)
+            return _record(turn, person, event, reading, is_flagged=is_flagged)
         case Told():
             return _told(turn, person, event, reading, session, is_flagged=is_flagged)
         case Asked():
@@ -176,7 +181,9 @@ def _other_training(turn: Turn, person: Person, reading: OtherTraining) -> Outco
     return Outcome.OTHER_TRAINING
 
 
-def _record(turn: Turn, person: Person, event: Wrote, reading: Recorded) -> Outcome:
+def _record(
+    turn: Turn, person: Person, event: Wrote, reading: Recorded, *, is_flagged: bool
+) -> Outcome:
     if event.is_edit:
         for item_id in training.items_of_message(
             turn.tx, chat_id=event.chat_id, message_id=event.message_id
@@ -191,7 +198,7 @@ def _record(turn: Turn, person: Person, event: Wrote, reading: Recorded) -> Outc
         effort=reading.effort,
         message_id=event.message_id,
     )
-    if reading.asks_coach:
+    if reading.asks_coach and not is_flagged:
         pass_on.words(turn, person, event)
     return Outcome.CORRECTED if event.is_edit else Outcome.RECORDED
 

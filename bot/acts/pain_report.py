@@ -12,6 +12,7 @@ from scheduler.pain.events import (
     PainSign,
 )
 from scheduler.pain.values import Side, Site
+from storage.queries import care
 from storage.records.people import Athlete
 
 
@@ -68,7 +69,7 @@ def amend(
     score: int | None = None,
     sign: PainSign | None = None,
 ) -> str | None:
-    """Say more about a report; it is superseded, never rewritten. Returns the new key."""
+    """Say more about a report; it is superseded, never rewritten, and keeps its key."""
     report = find(turn, athlete, key)
     if report is None:
         return None
@@ -77,7 +78,6 @@ def amend(
     is_midline = pain_picture.is_midline(new_site)
     replacement = report.model_copy(
         update={
-            "key": f"{new_key}r",
             "site": new_site,
             "side": Side.BOTH if is_midline else side or report.side,
             "score": report.score if score is None else score,
@@ -87,22 +87,27 @@ def amend(
     )
     correction = Corrected(key=new_key, at_utc=turn.now, report_key=key, replacement=replacement)
     pain_picture.record_event(turn, athlete.person_id, correction)
-    return replacement.key
+    return key
 
 
 def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:
-    """Return a report as it stands under its key."""
+    """Return a report as it stands now, after all that was said to it since."""
+    standing: PainReported | None = None
     for event in pain_picture.events_of(turn, athlete.person_id):
-        found = event.replacement if isinstance(event, Corrected) else event
-        if isinstance(found, PainReported) and found.key == key:
-            return found
-    return None
+        if isinstance(event, PainReported) and event.key == key:
+            standing = event
+        elif isinstance(event, Corrected) and event.report_key == key:
+            found = event.replacement
+            standing = found if isinstance(found, PainReported) else None
+    return standing
 
 
-def withdraw_of_message(turn: Turn, athlete: Athlete, keys: Iterable[str]) -> None:
-    """Withdraw reports that an edited message no longer makes."""
-    for key in keys:
-        event = Corrected(
-            key=pain_picture.new_key(turn, athlete.person_id), at_utc=turn.now, report_key=key
-        )
-        pain_picture.record_event(turn, athlete.person_id, event)
+def keys_of_message(turn: Turn, athlete: Athlete, message_id: int) -> tuple[str, ...]:
+    """Return the reports that a message made, so that editing it corrects them."""
+    ids = set(care.pain_events_from_message(turn.tx, athlete.person_id, message_id))
+    events = care.pain_events(turn.tx, athlete.person_id)
+    return tuple(
+        str(event["key"])
+        for event_id, event in events
+        if event_id in ids and event["kind"] == "pain_reported"
+    )

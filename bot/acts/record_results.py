@@ -9,6 +9,7 @@ from bot.acts.session_card import Step, show
 from bot.reading.known import ItemResult, SetResult
 from bot.reading.values import Assumption
 from bot.turn import Turn
+from bot.wording import session as words
 from bot.wording.assumptions import say_assumptions
 from scheduler.catalogue.values import Sides
 from scheduler.pain.events import SessionTrained
@@ -34,7 +35,8 @@ def record(
     """Store what was done and show the card; every set that was said is stored, none is added."""
     for result in items:
         store_item(turn, person, result, message_id=message_id)
-    facts: dict[str, object] = {"state": SessionState.TRAINED}
+    # Results reopen what was closed as missed or too early: its questions are asked again.
+    facts: dict[str, object] = {"state": SessionState.TRAINED, "closed_at": None}
     session = training.session(turn.tx, session_id)
     if session.trained_at is None:
         facts["trained_at"] = turn.now
@@ -48,6 +50,7 @@ def record(
         session_id,
         notes=say_assumptions(turn.tongue(person), assumptions),
         edit_message_id=edit_message_id,
+        has_news=True,
     )
 
 
@@ -90,11 +93,19 @@ def go_on(
     *,
     notes: Sequence[str] = (),
     edit_message_id: int | None = None,
+    has_news: bool = False,
 ) -> Step:
     """Show the card with the next question, or close the session when nothing is open."""
     if person.chat_id is not None:
         buttons.close_question(turn.tx, person.chat_id)
-    step = show(turn, person, session_id, notes=notes, edit_message_id=edit_message_id)
+    step = show(
+        turn,
+        person,
+        session_id,
+        notes=notes,
+        edit_message_id=edit_message_id,
+        has_news=has_news,
+    )
     close_if_done(turn, person, session_id, step)
     return step
 
@@ -120,6 +131,9 @@ def all_as_planned(turn: Turn, person: Person, session_id: int, *, edit: int | N
         for item in sent_items(session)
         if not item.is_reported
     ]
+    if not sent_items(session):
+        turn.say(person, words.all_left_out(turn.tongue(person)))
+        return Step.NOTHING
     return record(turn, person, session_id, results, message_id=edit)
 
 

@@ -5,14 +5,14 @@ from typing import Any
 
 from bot.acts import pain_consequences, pain_picture
 from bot.acts.pass_on import tell_coach
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
-from bot.reading.red_flags import Candidate, RedFlagReading, read_red_flags
+from bot.reading.red_flags import FlagCandidate, RedFlagReading, read_red_flags
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import red_flags as words
 from scheduler.pain.events import Certainty, FlagAnswered, FlagRaised
 from scheduler.pain.picture import FlagPicture
-from scheduler.pain.red_flags import RED_FLAGS, RedFlag, severity
+from scheduler.pain.red_flags import RED_FLAGS, RedFlag, Stops, severity
 from scheduler.pain.tap_list import TapLine
 from scheduler.pain.values import Side
 from storage.queries import care, people
@@ -25,21 +25,25 @@ def is_raised(person: Person, text: str) -> bool:
     return bool(read_red_flags(text, person.language).candidates)
 
 
-def listen(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
-    """Listen to a message; True when it raised a flag, whatever else it says."""
-    reading = read_red_flags(event.text, person.language)
+def listen(
+    turn: Turn, person: Person, athlete: Athlete, text: str, *, message_id: int
+) -> RedFlagReading:
+    """Listen to a message and act on what it raises, whatever else it says."""
+    reading = read_red_flags(text, person.language)
     if reading.asks_about_medicine:
-        _defer_medicine(turn, person, athlete, event)
+        _defer_medicine(turn, person, athlete, "" if reading.is_private else text)
     if not reading.candidates:
-        return False
+        return reading
     before = pain_picture.picture_of(turn, athlete)
     for candidate in reading.candidates:
-        _record(turn, athlete, candidate, event.message_id)
-    after = pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
+        _record(turn, athlete, candidate, reading, message_id)
+    # What a private sign was said with goes no further, not even beside another sign.
+    said = "" if reading.is_private else text
+    after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
     known = {flag.key for flag in before.flags}
     fresh = [flag for flag in after.flags if flag.key not in known] or list(after.flags)
-    _answer(turn, person, athlete, fresh, reading)
-    return True
+    _answer(turn, person, athlete, fresh)
+    return reading
 
 
 def raise_tapped(
@@ -56,7 +60,7 @@ def raise_tapped(
     pain_picture.record_event(turn, person.id, event)
     said = words.tapped_line(turn.tongue(person), line)
     after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
-    _answer(turn, person, athlete, [one for one in after.flags if one.key == event.key], None)
+    _answer(turn, person, athlete, [one for one in after.flags if one.key == event.key])
 
 
 def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
@@ -101,14 +105,23 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
     return Outcome.SAFETY
 
 
-def _record(turn: Turn, athlete: Athlete, candidate: Candidate, message_id: int | None) -> None:
+def _record(
+    turn: Turn,
+    athlete: Athlete,
+    candidate: FlagCandidate,
+    reading: RedFlagReading,
+    message_id: int,
+) -> None:
+    """Write the sign down; only one that stops its place and no more is bound to a place."""
+    is_of_a_place = RED_FLAGS[candidate.flag].stops is Stops.REGION
+    pain = reading.pain if is_of_a_place else None
     event = FlagRaised(
         key=pain_picture.new_key(turn, athlete.person_id),
         at_utc=turn.now,
         flag=candidate.flag,
-        certainty=candidate.certainty,
-        site=candidate.site,
-        side=candidate.side or Side.BOTH,
+        certainty=candidate.certainty.certainty,
+        site=pain.site if pain else None,
+        side=(pain.side if pain else None) or Side.BOTH,
     )
     pain_picture.record_event(turn, athlete.person_id, event, message_id=message_id)
 
@@ -118,7 +131,6 @@ def _answer(
     person: Person,
     athlete: Athlete,
     flags: list[FlagPicture],
-    _reading: RedFlagReading | None,
 ) -> None:
     """Tell the athlete what to do about the gravest, and ask about what is in doubt."""
     if not flags:
@@ -148,7 +160,7 @@ def _number(coach: Person) -> str | None:
     return coach.emergency_number
 
 
-def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> None:
+def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, text: str) -> None:
     """Questions about medicine or a diagnosis are for licensed people; the coach sees them."""
     coach = people.person(turn.tx, athlete.coach_id)
     turn.say(
@@ -156,10 +168,10 @@ def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, event: Wrote) 
         words.medicine_deferred(turn.tongue(person), coach=coach.name),
         kind=MessageKind.SAFETY,
     )
-    care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
-    tell_coach(
-        turn, coach, person, words.medicine_to_coach(turn.tongue(coach), person.name, event.text)
-    )
+    if text:
+        care.pass_on(turn.tx, athlete_id=person.id, words=text, at=turn.now)
+        told = words.medicine_to_coach(turn.tongue(coach), person.name, text)
+        tell_coach(turn, coach, person, told)
 
 
 TAPS = {"flag.answer": answered}

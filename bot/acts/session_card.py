@@ -2,8 +2,10 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 
+from bot.acts.checklist import local_today
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import doses
@@ -42,16 +44,31 @@ class Next:
 def next_step(session: SessionRecord) -> Next:
     """Derive from the facts what to ask next; nothing is remembered apart from them."""
     items = sent_items(session)
-    for item in items:
-        if item.pair is not None and item.sets and not item.is_reserve_asked and not item.reserve:
-            return Next(Step.RESERVE, item)
     missing = [item for item in items if not item.is_reported]
+    if not missing and session.effort is not None and session.is_pain_answered:
+        return Next(Step.CLOSE)
+    fresh = _without_reserve(items)
+    if fresh:
+        return Next(Step.RESERVE, fresh[0])
     if missing:
         is_next = session.is_step_by_step
         return Next(Step.ITEM, missing[0]) if is_next else Next(Step.NOTHING)
-    if session.effort is None:
-        return Next(Step.EFFORT)
-    return Next(Step.CLOSE if session.is_pain_answered else Step.PAIN)
+    return Next(Step.PAIN if session.effort is not None else Step.EFFORT)
+
+
+def _without_reserve(items: Sequence[ItemRecord]) -> list[ItemRecord]:
+    """Return the main items whose last set is not judged yet, the latest answered first."""
+    waiting = [
+        item
+        for item in items
+        if item.pair is not None and item.sets and not item.is_reserve_asked and not item.reserve
+    ]
+    return sorted(waiting, key=lambda item: reported_at(item), reverse=True)
+
+
+def reported_at(item: ItemRecord) -> datetime:
+    """Return when an item with sets was last answered."""
+    return max(one.reported_at for one in item.sets)
 
 
 def show(
@@ -61,17 +78,26 @@ def show(
     *,
     notes: Sequence[str] = (),
     edit_message_id: int | None = None,
+    has_news: bool = False,
 ) -> Step:
-    """Send the card, or turn the one that was tapped; return what it asks."""
+    """Send the card, or turn the one that was tapped; return what it asks.
+
+    ``has_news`` when it plays something back: then it is shown even if nothing is asked.
+    """
     session = training.session(turn.tx, session_id)
     ask = next_step(session)
     tongue = turn.tongue(person)
     question, taps = _question(turn, person, session, ask)
-    if ask.step is Step.CLOSE and edit_message_id is None and not notes:
+    if ask.step is Step.CLOSE and edit_message_id is None and not notes and not has_news:
         return ask.step  # nothing is asked, and the card was seen: the closing words follow
-    text = "\n".join(part for part in (*notes, *card_lines(turn, tongue, session)) if part)
+    lines = card_lines(turn, tongue, session)
+    if lines and session.on != local_today(turn, person):
+        lines = [words.of_day(tongue, session.on), *lines]
+    text = "\n".join(part for part in (*notes, *lines) if part)
     if question:
         text = f"{text}\n\n{question}" if text else question
+    if not text:
+        return ask.step
     if edit_message_id is not None:
         turn.change(person, edit_message_id, text, taps=_with_change(tongue, session, taps))
     else:
@@ -130,11 +156,19 @@ def _reserve(
     turn: Turn, person: Person, session: SessionRecord, item: ItemRecord
 ) -> tuple[str, TapRows]:
     facts = item_facts(turn, session, item)
-    training.change_item(turn.tx, item.id, is_reserve_asked=True)
     _open(turn, person, "reserve", {"session": session.id, "item": item.id})
     return (
         words.reserve_question(turn.tongue(person), facts.movement, facts.dose),
-        [_reserve_taps(session, item, facts.dose.measure)],
+        [
+            _reserve_taps(session, item, facts.dose.measure),
+            [
+                Tap(
+                    turn.tongue(person).say("Don't know"),
+                    "reserve.unknown",
+                    {"session": session.id, "item": item.id},
+                )
+            ],
+        ],
     )
 
 

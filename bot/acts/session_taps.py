@@ -86,6 +86,16 @@ def reserve(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> 
     return Outcome.ANSWERED
 
 
+def reserve_unknown(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """What was left is not known: the question is answered, and the dose stays as it is."""
+    session = still_open_session(turn, person, arguments["session"])
+    if session is None:
+        return Outcome.STALE_TAP
+    training.change_item(turn.tx, arguments["item"], is_reserve_asked=True)
+    record_results.go_on(turn, person, session.id, edit_message_id=event.message_id)
+    return Outcome.ANSWERED
+
+
 def effort(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
     """How hard the whole session was."""
     session = still_open_session(turn, person, arguments["session"])
@@ -103,5 +113,6 @@ TAPS = {
     "item.skip": skip_item,
     "item.how_to": how_to,
     "reserve": reserve,
+    "reserve.unknown": reserve_unknown,
     "effort": effort,
 }

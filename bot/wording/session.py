@@ -1,5 +1,6 @@
 """The day's session and the questions about it, for a narrow screen and one thumb."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -7,7 +8,7 @@ from bot.wording import doses
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.pain.values import Side
-from scheduler.training.values import Dose, ReserveAnswer, SetDone
+from scheduler.training.values import Dose, SetDone
 
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
@@ -134,6 +135,11 @@ def recorded(tongue: Tongue, item: ItemFacts, sets: tuple[SetDone, ...], *, assu
     return f"{line} ({assumed})" if assumed else line
 
 
+def of_day(tongue: Tongue, on: date) -> str:
+    """Head the card of another day than today."""
+    return tongue.say("<b>For {weekday}</b>", weekday=weekday(tongue, on))
+
+
 def skipped(tongue: Tongue, item: ItemFacts) -> str:
     """Play back that an item was left undone."""
     return tongue.say("{n}. {name}: not done", n=item.number, name=item.movement.name)
@@ -146,15 +152,6 @@ def reserve_question(tongue: Tongue, movement: Movement, dose: Dose) -> str:
             "{name}, last set: how many more good reps were in you?", name=movement.name
         )
     return tongue.say("{name}, last set: how many more seconds were in you?", name=movement.name)
-
-
-def reserve_noted(tongue: Tongue, movement: Movement, dose: Dose, answer: ReserveAnswer) -> str:
-    """Repeat the answer about the reserve."""
-    return tongue.say(
-        "{name}: {given}.",
-        name=movement.name,
-        given=doses.reserve_given(tongue, dose.measure, answer),
-    )
 
 
 def effort_question(tongue: Tongue) -> str:
@@ -187,9 +184,16 @@ def item_question(tongue: Tongue, item: ItemFacts) -> str:
     )
 
 
-def closed(tongue: Tongue, lines: list[str]) -> str:
-    """Thank, and say what changes next time and why."""
-    head = tongue.say("Thank you, that is all for today.")
-    if not lines:
-        return head
-    return "\n".join([head, tongue.say("<b>Next time</b>"), *lines])
+def closed(tongue: Tongue, *, bests: Sequence[str], changes: Sequence[str], more: int) -> str:
+    """Thank, name a best, and say what changes next time and why."""
+    lines = [tongue.say("Thank you, that is all."), *bests]
+    if changes:
+        lines += ["", tongue.say("<b>Next time</b>"), *changes]
+    if more:
+        lines.append(tongue.count(more, "And {n} more: /why", "And {n} more: /why"))
+    return "\n".join(lines)
+
+
+def all_left_out(tongue: Tongue) -> str:
+    """Nothing of the session may be trained, so nothing can have been done as planned."""
+    return tongue.say("Everything of that session is left out, so there is nothing to record.")
