@@ -1,0 +1,1 @@
+"""Trials of the running house: ended at random instants, and looked at afterwards."""
