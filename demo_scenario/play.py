@@ -1,0 +1,279 @@
+"""The play: the real house in this process, a loopback platform, one made clock, and people."""
+
+import asyncio
+import random
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time, timedelta
+from functools import partial
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from bot.app import Holdwell, Wiring
+from bot.rounds.tick import LAST_ROUND
+from bot.rounds.timing import timing_of
+from demo_scenario.athletes import SimulatedAthlete
+from demo_scenario.coaching import SimulatedCoach
+from demo_scenario.hidden import HiddenBody
+from demo_scenario.loopback.limits import RateLimits
+from demo_scenario.loopback.platform_state import LoopbackPlatform
+from demo_scenario.loopback.server import LoopbackServer
+from demo_scenario.past import settle_in
+from demo_scenario.phone import Phone
+from demo_scenario.player import Player
+from demo_scenario.team import AthleteEntry, Team
+from scheduler.calendar.clocks import SimulatedClock
+from scheduler.calendar.values import Timing
+from scheduler.calendar.wall_time import due_instant, local_date_of
+from scheduler.catalogue.library import default_library
+from storage.queries import care, due, people
+from storage.records.people import AthleteState
+
+MINUTE = timedelta(minutes=1)
+HALF_HOUR = timedelta(minutes=30)
+POLL_S = 50  # [s of the real clock] ch: longer than a demo stands still
+QUIET_WITHIN_S = 30.0  # [s of the real clock] ch: beyond it something hangs, and says so
+LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
+
+Progress = Callable[[datetime], None]
+
+
+@dataclass(slots=True)
+class Stage:
+    """Everything that stands when the play begins."""
+
+    house: Holdwell
+    server: LoopbackServer
+    clock: SimulatedClock
+    team: Team
+    coach: SimulatedCoach
+    athletes: dict[str, SimulatedAthlete]
+    strikes: int = 0
+    ended_at: datetime | None = None
+
+    @property
+    def players(self) -> list[Player]:
+        """Return everybody, in a fixed order."""
+        return [self.coach, *self.athletes.values()]
+
+    async def settle(self) -> None:
+        """Wait until the platform is quiet and the house has nothing in hand."""
+        platform = self.server.platform
+        for _ in range(10_000):
+            if platform.is_quiet and self.house.is_idle and not platform.unconfirmed_updates:
+                return
+            if platform.is_quiet:
+                await asyncio.sleep(0)
+            else:
+                await platform.until_quiet(within_s=QUIET_WITHIN_S)
+        raise RuntimeError("the house does not come to rest")
+
+
+def seeded_maker(chance: random.Random, length: int) -> Callable[[], str]:
+    """Return a maker of references that are the same in every run with the same seed."""
+
+    def make() -> str:
+        return "".join(chance.choices(LETTERS, k=length))
+
+    return make
+
+
+async def play(
+    *, team: Team, seed: int, weeks: int, database_file: Path, on_progress: Progress | None = None
+) -> Stage:
+    """Play so many weeks; return everything as it stands at the end, the house stopped."""
+    stage = await _set_up(team=team, seed=seed, database_file=database_file)
+    ends_at = team.ends_at(weeks=weeks)
+    try:
+        await _run(stage, ends_at, on_progress)
+    finally:
+        await stage.house.stop()
+        await stage.server.stop()
+    stage.ended_at = ends_at
+    return stage
+
+
+async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
+    stage: Stage | None = None
+
+    async def settle() -> None:
+        if stage is not None:
+            await stage.settle()
+
+    clock = SimulatedClock(team.begins_at(), settle=settle)
+    platform = LoopbackPlatform(now=clock.now, seed=seed, limits=RateLimits())
+    server = await LoopbackServer(platform).start()
+    house = Holdwell(
+        Wiring(
+            token=platform.token,
+            database_url=f"sqlite:///{database_file}",
+            clock=clock,
+            api_url=server.base_url.removesuffix("/bot"),
+            poll_s=POLL_S,
+            make_token=seeded_maker(random.Random(f"{seed} tokens"), 16),
+            make_secret=seeded_maker(random.Random(f"{seed} secrets"), 32),
+        )
+    )
+    await house.start()
+    library = default_library()
+    bodies = {
+        one.name: HiddenBody(one, library, random.Random(f"{seed} body {one.name}"))
+        for one in team.athletes
+    }
+    settle_in(house, team, bodies)
+    coach_person = server.people.add(team.coach.chat_id, team.coach.name)
+    stage = Stage(
+        house=house,
+        server=server,
+        clock=clock,
+        team=team,
+        coach=SimulatedCoach(
+            team.coach,
+            Phone(coach_person),
+            team=team,
+            chance=random.Random(f"{seed} coach"),
+            start=team.start,
+        ),
+        athletes={
+            one.name: _athlete(one, server, bodies[one.name], seed=seed, start=team.start)
+            for one in team.athletes
+        },
+    )
+    return stage
+
+
+def _athlete(
+    entry: AthleteEntry, server: LoopbackServer, body: HiddenBody, *, seed: int, start: date
+) -> SimulatedAthlete:
+    person = server.people.add(entry.chat_id, entry.name, has_started=not entry.joins)
+    return SimulatedAthlete(
+        entry,
+        Phone(person),
+        body=body,
+        library=body.library,
+        chance=random.Random(f"{seed} habits {entry.name}"),
+        start=start,
+    )
+
+
+async def _run(stage: Stage, ends_at: datetime, on_progress: Progress | None) -> None:
+    _plan_journeys(stage)
+    await stage.settle()
+    strike_at = stage.clock.now()
+    while True:
+        now = stage.clock.now()
+        for player in stage.players:
+            player.look(now)
+        _hand_over_links(stage, now)
+        soonest = min(
+            [strike_at, *(at for player in stage.players if (at := player.next_at()) is not None)]
+        )
+        if min(soonest, ends_at) == ends_at:
+            break
+        await stage.clock.advance_to(max(soonest, now))
+        if soonest >= strike_at:
+            await _strike(stage)
+            strike_at = _next_strike(stage)
+            if on_progress is not None:
+                on_progress(stage.clock.now())
+            continue
+        for player in stage.players:
+            if player.act(stage.clock.now()):
+                await stage.settle()
+                if _may_plan_for_now(player):
+                    strike_at = min(strike_at, _whole_minute_after(stage.clock.now()))
+    await stage.clock.advance_to(ends_at)
+
+
+def _may_plan_for_now(player: Player) -> bool:
+    """Tell whether what a person did may make something due at once: a coach, a new athlete."""
+    return not isinstance(player, SimulatedAthlete) or (player.entry.joins and not player.trained)
+
+
+def _whole_minute_after(now: datetime) -> datetime:
+    return now.replace(second=0, microsecond=0) + MINUTE
+
+
+def _hand_over_links(stage: Stage, now: datetime) -> None:
+    """Give a new athlete the link that the coach was shown; it is opened a little later."""
+    for name in list(stage.coach.links):
+        athlete, payload = stage.athletes[name], stage.coach.links.pop(name)
+        athlete.at(now + HALF_HOUR, partial(athlete.open_link, payload))
+
+
+def _plan_journeys(stage: Stage) -> None:
+    """Move those who travel to another zone and back, at their own early morning."""
+    for athlete in stage.athletes.values():
+        travels = athlete.entry.travels
+        if travels is None:
+            continue
+        for day, zone in (
+            (travels.on_day, travels.to_zone),
+            (travels.back_on_day, athlete.entry.zone),
+        ):
+            morning = datetime.combine(stage.team.start + timedelta(days=day), time(4), UTC)
+            athlete.at(morning, partial(_move, stage, athlete, zone))
+
+
+def _move(stage: Stage, athlete: SimulatedAthlete, zone: str) -> None:
+    """Change the zone of a person as whoever runs the bot does on the machine."""
+    athlete.zone = ZoneInfo(zone)
+    with stage.house.database.transaction() as tx:
+        person = people.person_in_chat(tx, athlete.entry.chat_id)
+        if person is not None:
+            people.change_person(tx, person.id, zone=zone)
+
+
+async def _strike(stage: Stage) -> None:
+    """Let the house look what is due.
+
+    The real bot strikes every minute. Between two instants at which somebody's wall clock says
+    something, a round would find nothing and only move its mark on; the play moves it instead.
+    """
+    now = stage.clock.now()
+    with stage.house.database.transaction() as tx:
+        due.set_mark(tx, LAST_ROUND, at=now - MINUTE)
+    stage.house.strike()
+    stage.strikes += 1
+    await stage.settle()
+
+
+def _next_strike(stage: Stage) -> datetime:
+    """Return the next instant at which anything can fall due for anybody."""
+    now = stage.clock.now()
+    with stage.house.database.transaction() as tx:
+        states = (AthleteState.TRAINING, AthleteState.PAUSED, AthleteState.WAITS_FOR_COACH)
+        timings = [
+            timing_of(person, athlete) for person, athlete in people.athletes_in(tx, *states)
+        ]
+        coaches = people.coaches(tx)
+        timings += [timing_of(coach) for coach in coaches]
+        alerts = [
+            alert.tell_at
+            for coach in coaches
+            for alert in care.open_alerts(tx, coach_id=coach.id)
+            if alert.tell_at is not None
+        ]
+    instants = [at for timing in timings for at in _instants(timing, now)]
+    return min(at for at in (*instants, *(max(at, now + MINUTE) for at in alerts)) if at > now)
+
+
+def _instants(timing: Timing, now: datetime) -> Iterator[datetime]:
+    """Yield when a person's wall clock next says something, today or tomorrow."""
+    today = local_date_of(now, timing.zone)
+    for day in (today, today + timedelta(days=1)):
+        for at in _hours(timing):
+            yield due_instant(local_date=day, wall_time=at, zone=timing.zone).astimezone(UTC)
+
+
+def _hours(timing: Timing) -> set[time]:
+    return {
+        timing.session_at,
+        timing.evening_at,
+        timing.morning_question_at,
+        timing.weekly_question_at,
+        timing.digest_at,
+        timing.planning_at,
+        timing.upkeep_at,
+        timing.waking_from,
+    }
