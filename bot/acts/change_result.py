@@ -6,8 +6,8 @@ from typing import Any
 from bot.acts import record_results
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.session_card import reported_at
-from bot.acts.still_open import still_open_session
-from bot.events import Tapped, Wrote
+from bot.acts.still_open import answerable_session
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.reading.values import Change, Correction, CorrectionKind
 from bot.turn import Tap, Turn
@@ -27,9 +27,8 @@ def correct(
     person: Person,
     correction: Correction,
     session: SessionRecord | None,
-    _event: Wrote,
 ) -> Outcome:
-    """Act on a correction in words."""
+    """Act on a correction in words; ``session`` is the one that was answered last."""
     if session is None:
         turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
@@ -49,7 +48,7 @@ def apply(turn: Turn, person: Person, correction: Correction, session: SessionRe
 
 def which(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """The button to change a number: first, which item."""
-    session = still_open_session(turn, person, arguments["session"])
+    session = answerable_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
     rows = [
@@ -69,7 +68,7 @@ def which(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapp
 
 def item(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """Ask for one item's numbers again; what stands stays until they come."""
-    session = still_open_session(turn, person, arguments["session"])
+    session = answerable_session(turn, person, arguments["session"])
     if session is None or person.chat_id is None:
         return Outcome.STALE_TAP
     found = next((one for one in session.items if one.id == arguments["item"]), None)
@@ -160,6 +159,7 @@ def _undo(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
         training.change_item(
             turn.tx, one.id, reserve=None, is_reserve_asked=False, is_skipped=False
         )
+    training.change_session(turn.tx, session.id, closed_at=None)
     names = [item_facts(turn, session, one).movement.name for one in latest]
     note = asking.taken_back(turn.tongue(person), names)
     return _corrected(turn, person, session, [note], what="result.taken_back")

@@ -5,8 +5,9 @@ from typing import Any
 
 from bot.acts import change_result, record_results
 from bot.acts.item_facts import known_session
-from bot.acts.session_card import next_step
-from bot.acts.still_open import still_open_session
+from bot.acts.reading_context import AtHand
+from bot.acts.session_card import Step, next_step
+from bot.acts.still_open import answerable_session
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.reading.known import KnownItem
@@ -28,12 +29,11 @@ NOT_KEPT = {"unread", "pains", "activities", "asks_coach"}
 """What was heard already, and the athlete's own words: a button holds results only."""
 
 
-def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
+def ask(turn: Turn, person: Person, asked: Asked, event: Wrote, found: AtHand) -> Outcome:
     """Ask with the possible readings as buttons; nothing is recorded before a tap."""
     tongue = turn.tongue(person)
-    sessions = training.open_sessions(turn.tx, person.id)
     items: dict[str, KnownItem] = {
-        item.ref: item for session in sessions for item in known_session(turn, session).items
+        item.ref: item for session in found.all for item in known_session(turn, session).items
     }
     rows = [
         [
@@ -44,7 +44,7 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
                     "kind": type(option).__name__.lower(),
                     "option": option.model_dump(mode="json", exclude=NOT_KEPT),
                     "message": event.message_id,
-                    "session": sessions[0].id if sessions else None,
+                    "session": _session_of(option, found),
                 },
             )
         ]
@@ -57,13 +57,19 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote) -> Outcome:
     return Outcome.ASKED
 
 
+def _session_of(option: Recorded | Correction | Told, found: AtHand) -> int | None:
+    """Name the session that an option is about: a correction is about what was answered last."""
+    session = found.answered if isinstance(option, Correction) else found.session
+    return session.id if session else None
+
+
 def choose(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
     """Record what the tapped button said."""
     option = OPTIONS[arguments["kind"]].model_validate(arguments["option"])
     session_id = int(option.session_ref) if isinstance(option, Recorded) else arguments["session"]
     if session_id is None:
         return Outcome.STALE_TAP
-    session = still_open_session(turn, person, session_id)
+    session = answerable_session(turn, person, session_id)
     if session is None:
         return Outcome.STALE_TAP
     match option:
@@ -99,10 +105,10 @@ def none_of_these(
 def _told(turn: Turn, person: Person, told: Told, session_id: int, event: Tapped) -> Outcome:
     if told.effort is not None:
         training.change_session(turn.tx, session_id, effort=round(told.effort))
-    item = next_step(training.session(turn.tx, session_id)).item
-    if told.reserve is not None and item is not None:
+    ask = next_step(training.session(turn.tx, session_id))
+    if told.reserve is not None and ask.step is Step.RESERVE and ask.item is not None:
         answer = ReserveAnswer(left=told.reserve.left, is_at_least=told.reserve.is_at_least)
-        training.change_item(turn.tx, item.id, reserve=answer, is_reserve_asked=True)
+        training.change_item(turn.tx, ask.item.id, reserve=answer, is_reserve_asked=True)
     record_results.go_on(turn, person, session_id, edit_message_id=event.message_id)
     return Outcome.ANSWERED
 

@@ -22,8 +22,14 @@ def hear(
     mentions: Sequence[PainMention],
     event: Wrote,
     question: OpenQuestion | None,
+    *,
+    may_ask: bool = True,
 ) -> bool:
-    """Hear every mention of pain in a message; True when there was any."""
+    """Hear every mention of pain in a message; True when there was any.
+
+    ``may_ask`` is False where the message raised a graver matter: then what is unclear about the
+    pain waits, and no second question stands beside the first.
+    """
     heard = False
     for mention in mentions:
         if _answers_morning(turn, person, athlete, mention, question):
@@ -31,7 +37,7 @@ def hear(
         elif _is_denial(mention):
             heard = _denied(turn, person, question) or heard
         else:
-            _report(turn, person, athlete, mention, event, question)
+            _report(turn, person, athlete, mention, event, question, may_ask=may_ask)
             heard = True
     return heard
 
@@ -82,14 +88,28 @@ def _report(
     mention: PainMention,
     event: Wrote,
     question: OpenQuestion | None,
+    *,
+    may_ask: bool,
 ) -> None:
-    if question is not None and question.kind == "pain.score" and not mention.sites:
-        _answer_number(turn, person, athlete, mention, question)
-        return
+    if question is not None and not mention.sites and mention.score is not None:
+        if question.kind == "pain.score":
+            _answer_number(turn, person, athlete, mention, question)
+            return
+        if question.kind == "pain.place":
+            pain_talk.report(
+                turn,
+                person,
+                athlete,
+                question.subject,
+                score=mention.score,
+                must_ask=mention.must_ask,
+                message_id=event.message_id,
+            )
+            return
     before = pain_picture.picture_of(turn, athlete)
     sessions = training.open_sessions(turn.tx, person.id)
     session_id = sessions[0].id if sessions else None
-    key = pain_report.add(
+    key = _corrected(turn, athlete, mention, event) or pain_report.add(
         turn,
         athlete,
         site=mention.sites[0] if mention.sites else Site.ELSEWHERE,
@@ -102,7 +122,25 @@ def _report(
         message_id=event.message_id,
     )
     pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
-    _ask_what_is_unclear(turn, person, athlete, mention, key, session_id)
+    if may_ask:
+        _ask_what_is_unclear(turn, person, athlete, mention, key, session_id)
+
+
+def _corrected(turn: Turn, athlete: Athlete, mention: PainMention, event: Wrote) -> str | None:
+    """Let an edited message correct the report that it made, instead of making another."""
+    if not event.is_edit:
+        return None
+    for key in pain_report.keys_of_message(turn, athlete, event.message_id):
+        known = pain_report.find(turn, athlete, key)
+        if known is not None and (not mention.sites or known.site in mention.sites):
+            return pain_report.amend(
+                turn, athlete, key, side=mention.side, score=mention.score, sign=_sign(mention)
+            )
+    return None
+
+
+def _sign(mention: PainMention) -> PainSign | None:
+    return next(iter(_signs(mention)), None)
 
 
 def _ask_what_is_unclear(

@@ -1,6 +1,7 @@
 """A report of pain as stored events: added, amended as more is said, and looked up."""
 
 from collections.abc import Iterable
+from datetime import datetime, timedelta
 
 from bot.acts import pain_picture
 from bot.turn import Turn
@@ -14,6 +15,8 @@ from scheduler.pain.events import (
 from scheduler.pain.values import Side, Site
 from storage.queries import care
 from storage.records.people import Athlete
+
+ONE_MORNING = timedelta(hours=8)  # [h] ch: a second number so soon corrects the first
 
 
 def add(
@@ -50,13 +53,33 @@ def add(
 def add_morning(
     turn: Turn, athlete: Athlete, *, site: Site, side: Side, score: int | None, must_ask: bool
 ) -> str:
-    """Record the answer of the morning after and return its key."""
+    """Record the answer of the morning after and return its key; a second one corrects it."""
     key = pain_picture.new_key(turn, athlete.person_id)
     answer = MorningAnswered(
         key=key, at_utc=turn.now, site=site, side=side, score=score, must_ask=must_ask
     )
-    pain_picture.record_event(turn, athlete.person_id, answer)
-    return key
+    earlier = _morning_before(turn, athlete, answer)
+    if earlier is None:
+        pain_picture.record_event(turn, athlete.person_id, answer)
+        return key
+    correction = Corrected(key=key, at_utc=turn.now, report_key=earlier, replacement=answer)
+    pain_picture.record_event(turn, athlete.person_id, correction)
+    return earlier
+
+
+def _morning_before(turn: Turn, athlete: Athlete, answer: MorningAnswered) -> str | None:
+    """Return the same morning's first answer, if no session was asked about in between."""
+    for event in reversed(pain_picture.events_of(turn, athlete.person_id)):
+        is_here = getattr(event, "site", None) is answer.site
+        if is_here and isinstance(event, PainReported):
+            return None
+        if (
+            isinstance(event, MorningAnswered)
+            and (event.site, event.side) == (answer.site, answer.side)
+            and answer.at_utc - event.at_utc < ONE_MORNING
+        ):
+            return event.key
+    return None
 
 
 def amend(
@@ -100,6 +123,21 @@ def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:
             found = event.replacement
             standing = found if isinstance(found, PainReported) else None
     return standing
+
+
+def answer_of(
+    turn: Turn, athlete: Athlete, *, site: Site, side: Side, since: datetime
+) -> str | None:
+    """Return the report that already answers a question asked at ``since``."""
+    asked_side = Side.BOTH if pain_picture.is_midline(site) else side
+    for event in pain_picture.events_of(turn, athlete.person_id):
+        if (
+            isinstance(event, PainReported)
+            and (event.site, event.side) == (site, asked_side)
+            and event.at_utc >= since
+        ):
+            return event.key
+    return None
 
 
 def keys_of_message(turn: Turn, athlete: Athlete, message_id: int) -> tuple[str, ...]:

@@ -1,6 +1,7 @@
 """Talking about pain: where, which side, how much, what else; one step at a time, resumable."""
 
 from collections.abc import Mapping
+from datetime import datetime
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
@@ -9,6 +10,8 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import TapRows, Turn
 from bot.wording import pain as words
+from bot.wording import plain
+from bot.wording import red_flags as red_flag_words
 from scheduler.pain.events import Occasion, TapListAnswered
 from scheduler.pain.picture import AskKind, PainPicture
 from scheduler.pain.tap_list import TapLine, flag_of_line
@@ -47,6 +50,7 @@ def nothing(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> 
     """The button "nothing hurt": it answers the session's question and lowers nothing."""
     session = training.session(turn.tx, arguments["session"])
     if session.athlete_id != person.id or not session.is_open:
+        turn.say(person, plain.session_closed(turn.tongue(person)))
         return Outcome.STALE_TAP
     training.change_session(turn.tx, session.id, is_pain_answered=True)
     note = words.nothing_hurt(turn.tongue(person))
@@ -89,7 +93,14 @@ def side(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         return _amended(turn, person, athlete, arguments, event, side=chosen)
     tongue = turn.tongue(person)
     text = words.how_much(tongue, Site(arguments["site"]), chosen)
-    _say(turn, person, text, score_taps(arguments), edit=event.message_id)
+    place = {
+        "site": arguments["site"],
+        "side": chosen.value,
+        "session": arguments.get("session"),
+        "asked_at": turn.now.isoformat(),
+    }
+    _open(turn, person, "pain.place", place)
+    _say(turn, person, text, score_taps(place), edit=event.message_id)
     return Outcome.ANSWERED
 
 
@@ -100,23 +111,59 @@ def score(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Ou
         return Outcome.STALE_TAP
     if "report" in arguments:
         return _amended(turn, person, athlete, arguments, event, score=arguments["score"])
+    report(
+        turn,
+        person,
+        athlete,
+        arguments,
+        score=arguments["score"],
+        must_ask=False,
+        edit=event.message_id,
+    )
+    return Outcome.SAFETY
+
+
+def report(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    place: Arguments,
+    *,
+    score: int | None,
+    must_ask: bool,
+    message_id: int | None = None,
+    edit: int | None = None,
+) -> None:
+    """Record the number, tapped or typed, for the place that was tapped before.
+
+    A second answer to the same question corrects the first: it is one report, not two.
+    """
     before = pain_picture.picture_of(turn, athlete)
-    session_id = arguments.get("session")
-    key = pain_report.add(
+    session_id = place.get("session")
+    key = pain_report.answer_of(
         turn,
         athlete,
-        site=Site(arguments["site"]),
-        side=Side(arguments["side"]),
-        score=arguments["score"],
-        occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
-        session_id=session_id,
+        site=Site(place["site"]),
+        side=Side(place["side"]),
+        since=datetime.fromisoformat(place["asked_at"]),
     )
-    said = words.how_much(turn.tongue(person), Site(arguments["site"]), Side(arguments["side"]))
-    pain_consequences.follow(
-        turn, person, athlete, before, words_said=f"{said} {arguments['score']}"
-    )
-    go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
-    return Outcome.SAFETY
+    if key is not None:
+        pain_report.amend(turn, athlete, key, score=score)
+    else:
+        key = pain_report.add(
+            turn,
+            athlete,
+            site=Site(place["site"]),
+            side=Side(place["side"]),
+            score=score,
+            must_ask=must_ask,
+            occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
+            session_id=session_id,
+            message_id=message_id,
+        )
+    said = words.said(turn.tongue(person), Site(place["site"]), Side(place["side"]), score)
+    pain_consequences.follow(turn, person, athlete, before, words_said=said)
+    go_on(turn, person, athlete, key, session_id=session_id, edit=edit)
 
 
 def sign(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
@@ -148,6 +195,9 @@ def list_line(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         return Outcome.STALE_TAP
+    if arguments["line"] and _stands(turn, athlete, TapLine(arguments["line"])):
+        turn.say(person, red_flag_words.already_passed_on(turn.tongue(person)))
+        return Outcome.STALE_TAP
     pain_picture.record_event(
         turn,
         person.id,
@@ -167,6 +217,12 @@ def list_line(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -
         signs_asked=True,
     )
     return Outcome.SAFETY
+
+
+def _stands(turn: Turn, athlete: Athlete, line: TapLine) -> bool:
+    """Tell whether a line was tapped before and still counts: a double tap is no second sign."""
+    flags = pain_picture.picture_of(turn, athlete).flags
+    return any(flag.flag is flag_of_line(line) for flag in flags)
 
 
 def go_on(
@@ -217,7 +273,8 @@ def _finish(
     text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
     _say(turn, person, text, (), edit=edit)
     session = training.session(turn.tx, session_id) if session_id else None
-    if session is not None and session.is_open:
+    if session is not None and session.is_open and any(item.is_reported for item in session.items):
+        # Before the first result it is not the answer to the question at the session's end.
         training.change_session(turn.tx, session.id, is_pain_answered=True)
         record_results.go_on(turn, person, session.id)
 
@@ -236,13 +293,12 @@ def _amended(
     before = pain_picture.picture_of(turn, athlete)
     key = pain_report.amend(turn, athlete, arguments["report"], site=site, side=side, score=score)
     if key is None:
+        turn.say(person, plain.old_button(turn.tongue(person)))
         return Outcome.STALE_TAP
-    report = pain_report.find(turn, athlete, key)
+    now = pain_report.find(turn, athlete, key)
+    said = words.said(turn.tongue(person), now.site, now.side, now.score) if now else ""
     tongue = turn.tongue(person)
-    said = words.how_much(tongue, report.site, report.side) if report else ""
-    pain_consequences.follow(
-        turn, person, athlete, before, words_said=f"{said} {score if score is not None else ''}"
-    )
+    pain_consequences.follow(turn, person, athlete, before, words_said=said)
     session_id = arguments.get("session")
     if site is not None and not pain_picture.is_midline(site) and not arguments.get("has_side"):
         about = {"report": key, "session": session_id}
@@ -254,13 +310,18 @@ def _amended(
 
 
 def _ask_number(turn: Turn, person: Person, key: str, session_id: int | None) -> None:
+    _open(turn, person, "pain.score", {"report": key, "session": session_id})
+
+
+def _open(turn: Turn, person: Person, kind: str, subject: dict[str, Any]) -> None:
+    """Let a typed number be the answer, as well as a tapped one."""
     if person.chat_id is not None:
         buttons.ask(
             turn.tx,
             chat_id=person.chat_id,
             person_id=person.id,
-            kind="pain.score",
-            subject={"report": key, "session": session_id},
+            kind=kind,
+            subject=subject,
             now=turn.now,
         )
 

@@ -1,6 +1,6 @@
 """Red flags: read first on every message, asked about where in doubt, never argued away."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture
@@ -34,8 +34,11 @@ def listen(
         _defer_medicine(turn, person, athlete, "" if reading.is_private else text)
     if not reading.candidates:
         return reading
+    fresh_ones = _not_raised_by(turn, athlete, reading.candidates, message_id)
+    if not fresh_ones:
+        return reading
     before = pain_picture.picture_of(turn, athlete)
-    for candidate in reading.candidates:
+    for candidate in fresh_ones:
         _record(turn, athlete, candidate, reading, message_id)
     # What a private sign was said with goes no further, not even beside another sign.
     said = "" if reading.is_private else text
@@ -44,6 +47,19 @@ def listen(
     fresh = [flag for flag in after.flags if flag.key not in known] or list(after.flags)
     _answer(turn, person, athlete, fresh)
     return reading
+
+
+def _not_raised_by(
+    turn: Turn, athlete: Athlete, candidates: Sequence[FlagCandidate], message_id: int
+) -> list[FlagCandidate]:
+    """Leave out what this message raised before it was edited: nobody is told of it twice."""
+    ids = set(care.pain_events_from_message(turn.tx, athlete.person_id, message_id))
+    raised = {
+        event.get("flag")
+        for event_id, event in care.pain_events(turn.tx, athlete.person_id)
+        if event_id in ids
+    }
+    return [one for one in candidates if one.flag.value not in raised]
 
 
 def raise_tapped(

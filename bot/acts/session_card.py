@@ -44,16 +44,16 @@ class Next:
 def next_step(session: SessionRecord) -> Next:
     """Derive from the facts what to ask next; nothing is remembered apart from them."""
     items = sent_items(session)
-    missing = [item for item in items if not item.is_reported]
-    if not missing and session.effort is not None and session.is_pain_answered:
-        return Next(Step.CLOSE)
     fresh = _without_reserve(items)
     if fresh:
         return Next(Step.RESERVE, fresh[0])
+    missing = [item for item in items if not item.is_reported]
     if missing:
         is_next = session.is_step_by_step
         return Next(Step.ITEM, missing[0]) if is_next else Next(Step.NOTHING)
-    return Next(Step.PAIN if session.effort is not None else Step.EFFORT)
+    if session.effort is None:
+        return Next(Step.EFFORT)
+    return Next(Step.CLOSE if session.is_pain_answered else Step.PAIN)
 
 
 def _without_reserve(items: Sequence[ItemRecord]) -> list[ItemRecord]:
@@ -63,7 +63,7 @@ def _without_reserve(items: Sequence[ItemRecord]) -> list[ItemRecord]:
         for item in items
         if item.pair is not None and item.sets and not item.is_reserve_asked and not item.reserve
     ]
-    return sorted(waiting, key=lambda item: reported_at(item), reverse=True)
+    return sorted(waiting, key=reported_at, reverse=True)
 
 
 def reported_at(item: ItemRecord) -> datetime:

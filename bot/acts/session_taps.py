@@ -5,7 +5,7 @@ from typing import Any
 
 from bot.acts import record_results
 from bot.acts.item_facts import sent_items
-from bot.acts.still_open import still_open_session
+from bot.acts.still_open import answerable_session, still_open_session
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -77,7 +77,7 @@ def how_to(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> 
 
 def reserve(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
     """How much was left after the last set; a second tap corrects the first."""
-    session = still_open_session(turn, person, arguments["session"])
+    session = answerable_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
     answer = ReserveAnswer(left=arguments["left"], is_at_least=arguments["top"])
@@ -88,7 +88,7 @@ def reserve(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> 
 
 def reserve_unknown(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
     """What was left is not known: the question is answered, and the dose stays as it is."""
-    session = still_open_session(turn, person, arguments["session"])
+    session = answerable_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
     training.change_item(turn.tx, arguments["item"], is_reserve_asked=True)
@@ -98,7 +98,7 @@ def reserve_unknown(turn: Turn, person: Person, arguments: Arguments, event: Tap
 
 def effort(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
     """How hard the whole session was."""
-    session = still_open_session(turn, person, arguments["session"])
+    session = answerable_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
     training.change_session(turn.tx, session.id, effort=arguments["effort"])

@@ -88,10 +88,13 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
             return athlete_desk.hear(turn, person, athlete, event)
         turn.say(person, plain.unknown_command(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
-    if athlete is not None and rest and name in athlete_desk.COMMANDS:
+    if (
+        athlete is not None
+        and name in athlete_desk.COMMANDS
+        and athlete_desk.listen_first(turn, person, athlete, event)
+    ):
         # So is one behind a command that we know: "/pain my chest is tight".
-        if athlete_desk.listen_first(turn, person, athlete, event):
-            return Outcome.SAFETY
+        return Outcome.SAFETY
     return command.act(turn, person, rest.strip(), event)
 
 

@@ -75,10 +75,11 @@ def not_understood(tongue: Tongue, example: str) -> str:
     )
 
 
-def nothing_to_answer(tongue: Tongue, coach: str) -> str:
-    """Numbers came, and no session is open."""
+def edit_kept(tongue: Tongue) -> str:
+    """A message with results was edited into something that is none."""
     return tongue.say(
-        "No session is open, so I did not record that. I passed it to {coach}.", coach=coach
+        "I could not read your edited message, so what it recorded before stands. "
+        "To take it back, write <i>undo</i>."
     )
 
 

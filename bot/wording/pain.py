@@ -59,6 +59,14 @@ def how_much(tongue: Tongue, site: Site, side: Side) -> str:
     )
 
 
+def said(tongue: Tongue, site: Site, side: Side, score: int | None) -> str:
+    """Write a report that was tapped, as its words for the coach's alert."""
+    text = tongue.say(
+        "{place}{score}", place=place(tongue, site, side), score=_score(tongue, score)
+    )
+    return _capital(text)
+
+
 def which_sign(tongue: Tongue, site: Site, side: Side) -> str:
     """Ask what else was true of it."""
     return tongue.say("{place}: is any of this so?", place=_capital(place(tongue, site, side)))
