@@ -1,13 +1,18 @@
 """From stored items to what the wording and the reader want to know of them."""
 
+from collections.abc import Sequence
+from datetime import timedelta
+
 from bot.reading.known import Estimate, KnownItem, KnownSession
 from bot.turn import Turn
 from bot.wording.session import ItemFacts
 from scheduler.pain.values import Side
+from scheduler.training.values import Exposure
 from storage.queries import training
 from storage.records.training import ItemRecord, SessionRecord
 
 SPREAD_LOG_UNKNOWN = 0.35  # [log units] ch: one exposure says little; about a third up or down
+REMEMBERED = timedelta(weeks=8)  # [weeks] ch: what was done lately says what is plausible
 SETS_REMEMBERED = 4  # [exposures] ch: what was done lately says what is plausible today
 
 
@@ -37,14 +42,24 @@ def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
 
 def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     """Return a session as the reader knows it."""
+    items = sent_items(session)
+    history = training.exposures(
+        turn.tx,
+        session.athlete_id,
+        [item.movement_key for item in items],
+        since=session.on - REMEMBERED,
+        before=session.on,
+    )
     return KnownSession(
         ref=str(session.id),
         day=session.on,
-        items=tuple(_known_item(turn, session, item) for item in sent_items(session)),
+        items=tuple(_known_item(turn, session, item, history) for item in items),
     )
 
 
-def _known_item(turn: Turn, session: SessionRecord, item: ItemRecord) -> KnownItem:
+def _known_item(
+    turn: Turn, session: SessionRecord, item: ItemRecord, history: Sequence[Exposure]
+) -> KnownItem:
     facts = item_facts(turn, session, item)
     movement, dose = facts.movement, facts.dose
     return KnownItem(
@@ -59,15 +74,12 @@ def _known_item(turn: Turn, session: SessionRecord, item: ItemRecord) -> KnownIt
         sides=movement.sides,
         is_main=item.pair is not None,
         is_reported=item.is_reported,
-        estimate=_estimate(turn, session, item),
+        estimate=_estimate([one for one in history if one.dose.movement_key == item.movement_key]),
     )
 
 
-def _estimate(turn: Turn, session: SessionRecord, item: ItemRecord) -> Estimate | None:
-    """Guess the best single set from what was done before, for judging what is plausible."""
-    history = training.exposures(
-        turn.tx, session.athlete_id, [item.movement_key], before=session.on
-    )
+def _estimate(history: Sequence[Exposure]) -> Estimate | None:
+    """Guess the best single set from what was done lately, for judging what is plausible."""
     values = [
         done.value + (exposure.reserve.left if exposure.reserve else 0.0)
         for exposure in history[-SETS_REMEMBERED:]

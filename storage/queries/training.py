@@ -4,7 +4,8 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from typing import Any
 
-from sqlmodel import Session, case, col, delete, func, select, update
+from pydantic import BaseModel
+from sqlmodel import Session, SQLModel, case, col, delete, func, select, update
 
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
@@ -321,11 +322,20 @@ def items_of_message(tx: Session, *, chat_id: int, message_id: int) -> tuple[int
 
 
 def exposures(
-    tx: Session, athlete_id: int, movement_keys: Sequence[str], *, before: date | None = None
+    tx: Session,
+    athlete_id: int,
+    movement_keys: Sequence[str],
+    *,
+    before: date | None = None,
+    since: date | None = None,
 ) -> tuple[Exposure, ...]:
-    """Return every time the movements were done, the earliest first."""
+    """Return every time the movements were done in a span, the earliest first."""
     query = _done(athlete_id).where(col(ItemRow.movement_key).in_(movement_keys))
-    return _exposures(tx, query if before is None else query.where(col(SessionRow.on) < before))
+    if before is not None:
+        query = query.where(col(SessionRow.on) < before)
+    if since is not None:
+        query = query.where(col(SessionRow.on) >= since)
+    return _exposures(tx, query)
 
 
 def all_exposures(tx: Session, athlete_id: int) -> tuple[Exposure, ...]:
@@ -358,13 +368,22 @@ def _current_sets(item_ids: Sequence[int]) -> Any:
 
 
 def _item_records(tx: Session, rows: Sequence[ItemRow]) -> list[ItemRecord]:
+    if not rows:
+        return []
     sets: dict[int, list[SetRecord]] = {}
     for done in tx.exec(_current_sets([row.id or 0 for row in rows])):
         sets.setdefault(done.item_id, []).append(SetRecord.model_validate(done))
     return [
-        ItemRecord.model_validate({**row.model_dump(), "sets": tuple(sets.get(row.id or 0, ()))})
+        ItemRecord.model_validate(
+            {**_fields(row, ItemRecord), "sets": tuple(sets.get(row.id or 0, ()))}
+        )
         for row in rows
     ]
+
+
+def _fields(row: SQLModel, record: type[BaseModel]) -> dict[str, Any]:
+    """Return a row's values under a record's names; documents stay the models that they are."""
+    return {name: getattr(row, name) for name in record.model_fields if hasattr(row, name)}
 
 
 def _records(tx: Session, rows: Sequence[SessionRow]) -> tuple[SessionRecord, ...]:
@@ -377,7 +396,7 @@ def _records(tx: Session, rows: Sequence[SessionRow]) -> tuple[SessionRecord, ..
         by_session.setdefault(row.session_id, []).append(record)
     return tuple(
         SessionRecord.model_validate(
-            {**row.model_dump(), "items": tuple(by_session.get(row.id or 0, ()))}
+            {**_fields(row, SessionRecord), "items": tuple(by_session.get(row.id or 0, ()))}
         )
         for row in rows
     )
