@@ -40,8 +40,11 @@ def hear(
     turn: Turn, person: Person, athlete: Athlete, event: Wrote, *, flags: RedFlagReading
 ) -> Outcome:
     """Read a message in its context, and act on every part of it."""
-    is_flagged = bool(flags.candidates)
+    # What was answered as a sign or as a question of medicine is not passed on a second time.
+    is_flagged = bool(flags.candidates) or flags.asks_about_medicine
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    if event.is_edit:
+        question = None  # it says anew what it said before, and answers nothing asked since
     found = at_hand(turn, person, event, question)
     reading = read_at_hand(turn, person, event.text, found, question)
     if flags.is_private:
@@ -49,7 +52,7 @@ def hear(
         event = event.model_copy(update={"text": ""})
     outcome = _act(turn, person, athlete, event, reading, found, is_flagged=is_flagged)
     hurt = hear_pain.hear(
-        turn, person, athlete, reading.pains, event, question, may_ask=not is_flagged
+        turn, person, athlete, reading.pains, event, question, may_ask=not flags.candidates
     )
     if reading.activities and not isinstance(reading, OtherTraining):
         record_activities(turn, person, reading.activities)
@@ -101,10 +104,13 @@ def _record(
     turn: Turn, person: Person, event: Wrote, reading: Recorded, *, is_flagged: bool
 ) -> Outcome:
     if event.is_edit:
+        named = {item.ref for item in reading.items}
         for item_id in training.items_of_message(
             turn.tx, chat_id=event.chat_id, message_id=event.message_id
         ):
             training.take_back_sets(turn.tx, item_id, at=turn.now)
+            if str(item_id) not in named:
+                training.change_item(turn.tx, item_id, reserve=None, is_reserve_asked=False)
     record_results.record(
         turn,
         person,

@@ -45,6 +45,8 @@ def follow(
             after={"level": int(after.level), "rested": after.rested.model_dump(mode="json")},
         )
         correct_open_session(turn, person, athlete, after)
+        if {one.key for one in before.flags} - {one.key for one in after.flags}:
+            _bring_back(turn, person, athlete, after)
         draw_week.redraw(turn, person, athlete)
     return after
 
@@ -82,6 +84,26 @@ def correct_open_session(
             turn.say(person, text, kind=MessageKind.SAFETY)
         if eased:
             turn.say(person, words.eased_today(tongue, eased), kind=MessageKind.SAFETY)
+
+
+def _bring_back(turn: Turn, person: Person, athlete: Athlete, picture: PainPicture) -> None:
+    """A doubt was answered away: what it alone took out of today's session stands again."""
+    tongue = turn.tongue(person)
+    for session in training.open_sessions(turn.tx, person.id)[:1]:
+        back = []
+        for item in session.items:
+            movement = turn.house.library.movements[item.movement_key]
+            arms = picture.rested.arms_allowed(movement) & frozenset(item.arms)
+            if not item.is_left_out or item.dose is None or not arms:
+                continue
+            decision = dose_for(turn, person, athlete, item, on=session.on)
+            training.snapshot_dose(
+                turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
+            )
+            training.change_item(turn.tx, item.id, is_left_out=False)
+            back.append(movement.name)
+        if back:
+            turn.say(person, words.back_in_today(tongue, back), kind=MessageKind.SAFETY)
 
 
 def _stops_all(picture: PainPicture) -> bool:
@@ -131,30 +153,44 @@ def _raise_for_flags(
     words_said: str,
 ) -> None:
     known = {one.key: one for one in before.flags}
+    fresh = [flag for flag in after.flags if flag.key not in known]
+    for is_private in (True, False):
+        alike = [flag for flag in fresh if flag.is_private is is_private]
+        if alike:
+            _raise_for(turn, person, athlete, alike, "" if is_private else words_said)
     for flag in after.flags:
         earlier = known.get(flag.key)
-        if earlier is None:
-            tell_alerts.raise_alert(
-                turn,
-                person,
-                athlete,
-                level=flag.level,
-                urgency=flag.urgency,
-                words="" if flag.is_private else words_said,
-                reasons=flag.reasons,
-                is_private=flag.is_private,
-                not_before=_not_before(turn, flag),
-            )
-        elif earlier.certainty is Certainty.ASKED and flag.certainty is Certainty.CONFIRMED:
+        was_in_doubt = earlier is not None and earlier.certainty is Certainty.ASKED
+        if was_in_doubt and flag.certainty is Certainty.CONFIRMED:
             tell_alerts.hurry(turn, person)
     gone = known.keys() - {one.key for one in after.flags}
     if gone:
         _withdraw(turn, person, after)
 
 
-def _not_before(turn: Turn, flag: FlagPicture) -> datetime | None:
+def _raise_for(
+    turn: Turn, person: Person, athlete: Athlete, flags: list[FlagPicture], words_said: str
+) -> None:
+    """Raise one alert for all that one message raised, as grave and as urgent as its gravest."""
+    order = tuple(tell_alerts.Urgency)
+    tell_alerts.raise_alert(
+        turn,
+        person,
+        athlete,
+        level=max(flag.level for flag in flags),
+        urgency=min((flag.urgency for flag in flags), key=order.index),
+        words=words_said,
+        reasons=tuple(why for flag in flags for why in flag.reasons),
+        is_private=any(flag.is_private for flag in flags),
+        not_before=_not_before(turn, flags),
+    )
+
+
+def _not_before(turn: Turn, flags: list[FlagPicture]) -> datetime | None:
     """Only the coach's alert about a chest in doubt waits; the athlete is told at once."""
-    is_in_doubt = flag.flag is RedFlag.CHEST_INSIDE and flag.certainty is Certainty.ASKED
+    is_in_doubt = all(
+        flag.flag is RedFlag.CHEST_INSIDE and flag.certainty is Certainty.ASKED for flag in flags
+    )
     return turn.now + CHEST_WAIT if is_in_doubt else None
 
 

@@ -19,6 +19,7 @@ from bot.acts import (
 from bot.desks.entry import Command, TapEntry
 from bot.events import SentMedia, Wrote
 from bot.outcomes import Outcome
+from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
 from storage import buttons
 from storage.records.people import Athlete, AthleteState, Person, Role
@@ -63,9 +64,18 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     if dialog is not None and dialog.kind == intake.KIND and not is_flagged:
         return intake.hear(turn, person, athlete, dialog, event)
     if athlete.state in NOTHING_ASKED:
-        return Outcome.SAFETY if is_flagged else hear_reading.pass_on_words(turn, person, event)
+        return _beside_nothing(turn, person, event, flags)
     outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
+
+
+def _beside_nothing(turn: Turn, person: Person, event: Wrote, flags: RedFlagReading) -> Outcome:
+    """Nothing is asked of this athlete now: what was not answered already is for the coach."""
+    if flags.candidates:
+        return Outcome.SAFETY
+    if flags.asks_about_medicine:
+        return Outcome.PASSED_ON
+    return hear_reading.pass_on_words(turn, person, event)
 
 
 def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:

@@ -3,6 +3,7 @@
 from datetime import date
 
 from bot.reading.values import CantReason
+from bot.wording import dates
 from bot.wording.session import weekday
 from bot.wording.tongue import Tongue
 
@@ -58,11 +59,9 @@ def how_to_pause(tongue: Tongue) -> str:
 def paused(tongue: Tongue, until: date) -> str:
     """Confirm a break."""
     return tongue.say(
-        "A break until {weekday} {day}.{month}. No sessions, no reminders. "
+        "A break until {day}. No sessions, no reminders. "
         "I still read what you write, and pass on what hurts. /pause off ends it sooner.",
-        weekday=weekday(tongue, until),
-        day=until.day,
-        month=until.month,
+        day=dates.day(tongue, until),
     )
 
 

@@ -160,6 +160,13 @@ def taken_out_of_today(tongue: Tongue, names: Sequence[str], *, coach: str) -> s
     )
 
 
+def back_in_today(tongue: Tongue, names: Sequence[str]) -> str:
+    """A doubt was answered away: today's session stands again."""
+    return tongue.say(
+        "Back in today's session: {names}. Only if you feel well.", names=", ".join(names)
+    )
+
+
 def eased_today(tongue: Tongue, lines: Sequence[str]) -> str:
     """Correct the doses of a session that was sent already."""
     return "\n".join([tongue.say("Easier for the rest of today:"), *lines])
