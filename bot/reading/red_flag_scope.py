@@ -24,17 +24,86 @@ HAPPENED = re.compile(
     r"hit|faint|pass|collapse|banged|knocked|threw|smashed|lost|gave|having|getting|complained|started|thought)\b"
 )
 GOES_ON = re.compile(
-    r"(and |then |so |but |had|has|got|went|was|were|ended|turned|needed|his|her|their|he|she|they|who|"
-    r"which|popped|couldnt|cant|totally|proper|right|\w+ed\b)"
+    r"(and |then |so |but |had|has|got|went|was|were|ended|turned|needed|his|her|their|he|she|"
+    r"they|who|which|popped|couldnt|cant|totally|proper|right|\w+ed\b)"
 )
+BESIDE_ME = frozenset({("to",), ("beside",), ("behind",), ("near",), ("of",)})
 NAME_HAPPENED = frozenset(
-    "has had got fainted collapsed dislocated tore passed broke blacked fell popped".split()
+    [
+        "has",
+        "had",
+        "got",
+        "fainted",
+        "collapsed",
+        "dislocated",
+        "tore",
+        "passed",
+        "broke",
+        "blacked",
+        "fell",
+        "popped",
+    ]
 )
 NOT_NAMES = frozenset(
-    "today yesterday last just body everything something nothing this that there what which who "
-    "then also monday tuesday wednesday thursday friday saturday sunday have ever session set "
-    "still never always finally only tonight week morning after before once really first second "
-    "half both one lower mid skin muscle biceps left right top front rear inner outer ended".split()
+    [
+        "today",
+        "yesterday",
+        "last",
+        "just",
+        "body",
+        "everything",
+        "something",
+        "nothing",
+        "this",
+        "that",
+        "there",
+        "what",
+        "which",
+        "who",
+        "then",
+        "also",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "have",
+        "ever",
+        "session",
+        "set",
+        "still",
+        "never",
+        "always",
+        "finally",
+        "only",
+        "tonight",
+        "week",
+        "morning",
+        "after",
+        "before",
+        "once",
+        "really",
+        "first",
+        "second",
+        "half",
+        "both",
+        "one",
+        "lower",
+        "mid",
+        "skin",
+        "muscle",
+        "biceps",
+        "left",
+        "right",
+        "top",
+        "front",
+        "rear",
+        "inner",
+        "outer",
+        "ended",
+    ]
 )
 
 
@@ -98,7 +167,9 @@ def _list_goes_on(text: Text, start: int, lists: set[int]) -> bool:
     while end < len(text.words) and text.words[end] not in SIGNS and end - start <= LONGEST_DENIAL:
         end += 1
     part = text.words[start:end]
-    is_own = any(w in {"i", "im", "ive", "my", "but", "just", "bad", "some", "in", "is"} for w in part)
+    is_own = any(
+        w in {"i", "im", "ive", "my", "but", "just", "bad", "some", "in", "is"} for w in part
+    )
     has_list_word = bool(lists & set(range(start, end)))
     ahead = any(place in lists for place in range(start, min(end + 8, len(text.words))))
     return not is_own and (has_list_word or (len(part) <= LIST_PART and ahead) or len(part) <= 1)
@@ -110,10 +181,14 @@ def other_words(text: Text, words: WordSet, message: str) -> set[int]:
     persons = found(text, words, "person")
     named = {place for hit in persons for place in range(hit.first, hit.last + 1)}
     own = {h.first for h in found(text, words, "me")} - named
+    own -= {place for place in own if text.words[place - 1 : place] in BESIDE_ME}
     reports = {h.first for h in found(text, words, "reports")}
     for hit in persons:
         after = range(hit.last + 1, min(hit.last + 3, len(text.words)))
-        is_owner = text.words[hit.last].endswith("s") and text.words[hit.last] not in {"hes", "shes"}
+        is_owner = text.words[hit.last].endswith("s") and text.words[hit.last] not in {
+            "hes",
+            "shes",
+        }
         before = text.words[max(hit.first - 3, 0) : hit.first]
         is_likened = bool({"like", "if", "though"} & set(before))
         if is_likened or (any(place in reports for place in after) and not is_owner):

@@ -9,6 +9,7 @@ import unicodedata
 from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 LONGEST_TEXT = 4096  # [characters] botapi: one message
 LEAST_MENDED = 5  # [letters] ch: shorter words have too many neighbours
@@ -16,7 +17,9 @@ APOSTROPHES = "'’‘`´ʼ′＇"
 SENTENCE_SIGNS = ".!?;…\n\r。！？¡¿"
 COMMA_SIGNS = ",:()[]–—/،、"
 LAUGHS = "😂🤣😅💀😆😹☠😜😝😁😄"
-TOKEN = re.compile(r"[^\W_]+|[" + re.escape(SENTENCE_SIGNS + COMMA_SIGNS + LAUGHS) + "]")
+TOKEN = re.compile(
+    r"\d+[.,]\d+(?!\d|[.,]\d)|[^\W_]+|[" + re.escape(SENTENCE_SIGNS + COMMA_SIGNS + LAUGHS) + "]"
+)
 
 
 @dataclass(frozen=True)
@@ -32,7 +35,6 @@ class Text:
     shape: str
     starts: tuple[int, ...]
     spans: tuple[tuple[int, int], ...]
-    is_capital: tuple[bool, ...]
 
     def word_at(self, place: int) -> int:
         """Return which word stands at a place of the shape."""
@@ -45,6 +47,7 @@ def shaped(
     mending: Mapping[str, str],
     written_out: Mapping[str, str],
     stems: tuple[str, ...] = (),
+    joined: Mapping[tuple[str, str], str] = MappingProxyType({}),
 ) -> Text:
     """Return the message in the reader's shape.
 
@@ -53,21 +56,25 @@ def shaped(
         mending: how slips are mended: a word with one letter left out, to the word meant.
         written_out: whole words to be written another way, before anything else.
         stems: beginnings whose words are no slips.
+        joined: pairs of words that are read as one.
 
     """
     plain, places = _plain(message[:LONGEST_TEXT])
-    words, spans, capitals = [], [], []
+    words: list[str] = []
+    spans: list[tuple[int, int]] = []
     for found in TOKEN.finditer(plain):
         start, end = places[found.start()], places[found.end() - 1] + 1
         for word in _meant(found.group(), mending, written_out, stems).split(" "):
+            if words and (words[-1], word) in joined:
+                words[-1], spans[-1] = joined[words[-1], word], (spans[-1][0], end)
+                continue
             words.append(word)
             spans.append((start, end))
-            capitals.append(message[start].isupper())
     starts, place = [], 0
     for word in words:
         starts.append(place)
         place += len(word) + 1
-    return Text(tuple(words), " ".join(words), tuple(starts), tuple(spans), tuple(capitals))
+    return Text(tuple(words), " ".join(words), tuple(starts), tuple(spans))
 
 
 def _plain(message: str) -> tuple[str, list[int]]:
@@ -93,6 +100,8 @@ def _plain(message: str) -> tuple[str, list[int]]:
 def _meant(
     word: str, mending: Mapping[str, str], written_out: Mapping[str, str], stems: tuple[str, ...]
 ) -> str:
+    if word[0].isdigit() and not word.isalnum():
+        return re.split("[.,]", word)[0]
     if word in LAUGHS:
         return "haha"
     if word in "?？":

@@ -1,7 +1,8 @@
 """How the words of a language are written down for the red-flag reader.
 
 A concept is a list of short patterns. In a pattern a space parts words, ``~`` stands for up to
-three words between and ``~~`` for seven, ``*`` ends a stem, ``(a|b)`` is a choice. Nothing crosses a sign.
+three words between and ``~~`` for seven, ``*`` ends a stem, ``(a|b)`` is a choice. Nothing crosses
+a sign. A line may be broken behind ``|``.
 """
 
 import re
@@ -12,7 +13,6 @@ from functools import cached_property
 from bot.reading.red_flag_text import slips_of
 
 
-
 @dataclass(frozen=True)
 class WordSet:
     """One language: its concepts, and what its readers write another way."""
@@ -20,6 +20,8 @@ class WordSet:
     language: str
     concepts: Mapping[str, str]
     written_out: Mapping[str, str] = field(default_factory=dict)
+    joined: Mapping[tuple[str, str], str] = field(default_factory=dict)
+    """Pairs of words that are read as one."""
     mended_to: frozenset[str] = frozenset()
     """The words that a slip of the finger must not hide."""
     protected: frozenset[str] = frozenset()
@@ -48,8 +50,9 @@ class WordSet:
 
 
 def compiled(lines: str) -> re.Pattern[str]:
-    """Return one pattern for a concept: its lines, a pattern each; ``;`` parts them too."""
-    parts = [part.strip() for line in lines.splitlines() for part in line.split(";")]
+    """Return one pattern for a concept: ``;`` and the end of a line part its patterns."""
+    whole = re.sub(r"\|\n\s*", "|", lines)
+    parts = [part.strip() for line in whole.splitlines() for part in line.split(";")]
     written = "|".join(_written(part) for part in parts if part)
     return re.compile(rf"(?<!\w)(?:{written})(?!\w)")
 

@@ -91,7 +91,11 @@ def read_red_flags(text: str, language: str = "en") -> RedFlagReading:
 
 def _read(message: str, words: WordSet) -> RedFlagReading:
     text = shaped(
-        message, mending=words.mending, written_out=words.written_out, stems=words.stems
+        message,
+        mending=words.mending,
+        written_out=words.written_out,
+        stems=words.stems,
+        joined=words.joined,
     )
     seen = Seen(message=message, text=text, words=words)
     candidates = [candidate for rule in RULES if (candidate := _applied(rule, seen))]
@@ -143,7 +147,10 @@ class Seen:
         is_denied = hit.first in self._outdone or (
             hit.concept not in DENIAL_PASSES_OVER
             and (
-                any(at < hit.first and start <= hit.first <= last for at, start, last in self._denied)
+                any(
+                    at < hit.first and start <= hit.first <= last
+                    for at, start, last in self._denied
+                )
                 or is_answered_no(self.text, hit)
             )
         )
@@ -172,9 +179,12 @@ def _applied(rule: Rule, seen: Seen) -> FlagCandidate | None:
 
 
 def _excuses(excuse: str, first: Hit, rule: Rule, seen: Seen) -> bool:
+    excusing, _, cancelling = excuse.partition("!")
+    if cancelling and seen.counting(cancelling):
+        return False
     return all(
         any(_gap(first, hit) <= rule.unless_within for hit in seen.counting(concept))
-        for concept in excuse.split("+")
+        for concept in excusing.split("+")
     )
 
 

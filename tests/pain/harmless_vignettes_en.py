@@ -1,6 +1,6 @@
-"""Messages that must not raise: denials, other people, figures of speech, plain soreness (CHOSEN)."""
+"""Messages that must not raise: denials, others, figures of speech, plain soreness (CHOSEN)."""
 
-FIGURES = (
+PLAIN_FIGURES = (
     "killer session",
     "heart was pumping",
     "dying over here lol",
@@ -172,7 +172,6 @@ ORDINARY = (
     "what does in reserve mean",
     "dentist numbed my mouth so can I train later",
 )
-HARMLESS = (*DENIALS, *OTHERS, *SORENESS, *ORDINARY)
 MORE_FIGURES = (
     "i'm dead 💀",
     "that was murder",
@@ -332,5 +331,5 @@ MORE_ORDINARY = (
     "saw the physio, all good to go",
     "weight down 1kg this week as planned",
 )
-HARMLESS = (*HARMLESS, *MORE_DENIALS, *MORE_OTHERS, *MORE_ORDINARY)
-FIGURES = (*FIGURES, *MORE_FIGURES)
+HARMLESS = (*DENIALS, *OTHERS, *SORENESS, *ORDINARY, *MORE_DENIALS, *MORE_OTHERS, *MORE_ORDINARY)
+FIGURES = (*PLAIN_FIGURES, *MORE_FIGURES)

@@ -166,7 +166,10 @@ CLINICIAN = (
 )
 EMERGENCY_IN_PASSING = (
     "3x12 done. also bit of a weird one, chest felt like an elephant on it for 5 mins but fine now",
-    "Quick question - is it normal to get pressure in the chest and a sore jaw when I push the pram uphill?",
+    (
+        "Quick question - is it normal to get pressure in the chest and a sore jaw when I "
+        "push the pram uphill?"
+    ),
     "so i was doing the carries and suddenly got this crushing feeling in my chest and felt sick",
     "chest pain not muscle pain, deep inside",
     "it isnt soreness its a tight band round my chest",

@@ -1,0 +1,55 @@
+"""The vignettes: what must raise, to which level, and what must not.
+
+Levels: SAFETY's lists, whose sources are in scheduler/sources.py (nhis2019, ahaacc2015, scalco2016,
+rawson2017, boast2016, alla2010, murphy2023, mccartney2018, rees2021); the sorting is CHOSEN and
+must be checked by a clinician.
+"""
+
+import pytest
+
+from bot.reading.red_flags import read_red_flags
+from scheduler.pain.values import Level
+from tests.pain.harmless_vignettes_en import FIGURES, HARMLESS
+from tests.pain.harmless_vignettes_more_en import HARMLESS_MORE
+from tests.pain.raising_vignettes_en import (
+    CLINICIAN,
+    CLINICIAN_IN_PASSING,
+    EMERGENCY,
+    EMERGENCY_IN_PASSING,
+)
+from tests.pain.raising_vignettes_more_en import CLINICIAN_MORE, EMERGENCY_MORE
+
+FALSE_ALARMS_AT_MOST = 0.03  # [share of harmless messages] CHOSEN
+
+
+@pytest.mark.parametrize("words", EMERGENCY + EMERGENCY_IN_PASSING + EMERGENCY_MORE)
+def test_an_emergency_is_never_read_below_its_level(words):
+    assert read_red_flags(words).level is Level.EMERGENCY
+
+
+@pytest.mark.parametrize("words", CLINICIAN + CLINICIAN_IN_PASSING + CLINICIAN_MORE)
+def test_a_sign_for_a_clinician_is_never_read_below_its_level(words):
+    assert read_red_flags(words).level >= Level.CLINICIAN
+
+
+@pytest.mark.parametrize("words", FIGURES)
+def test_a_figure_of_speech_raises_nothing(words):
+    assert read_red_flags(words).candidates == ()
+
+
+def test_harmless_messages_raise_at_most_three_in_a_hundred():
+    harmless = HARMLESS + HARMLESS_MORE
+    raised = [words for words in harmless if read_red_flags(words).level >= Level.CLINICIAN]
+    assert len(raised) <= FALSE_ALARMS_AT_MOST * len(harmless), raised
+
+
+@pytest.mark.parametrize("words", EMERGENCY + CLINICIAN)
+@pytest.mark.parametrize("change", [str.upper, str.title, lambda t: t.replace("'", "")])
+def test_capitals_and_missing_apostrophes_lower_nothing(words, change):
+    assert read_red_flags(change(words)).level >= min(read_red_flags(words).level, Level.CLINICIAN)
+
+
+@pytest.mark.parametrize("words", EMERGENCY + CLINICIAN)
+def test_results_around_a_sign_do_not_hide_it(words):
+    plain = read_red_flags(words).level
+    assert read_red_flags(f"45 40 38\n{words}\n3x8 @ 20").level >= plain
