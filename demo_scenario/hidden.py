@@ -28,7 +28,7 @@ GAIN_AN_EXPOSURE = 0.011  # [log units] ch: slows as it adds up
 GAIN_MOST = 0.30  # [log units] ch
 DAY_SPREAD = 0.045  # [log units] ch: good and bad days
 SET_SPREAD = 0.025  # [log units] ch
-TIRES_A_SET = 0.07  # [log units] ch: within a session, for one family
+TIRES_A_SET = 0.07  # [log units] ch: within a session, for one family and arm
 TIRES_OTHERS_A_SET = 0.008  # [log units] ch: what any set costs the rest of the session
 LASTING_A_SET = 0.006  # [log units] ch: carried into the coming days
 HALF_LIFE_DAYS = 1.2  # [days] ch
@@ -51,7 +51,7 @@ class Effort:
 @dataclass(slots=True)
 class _Family:
     gained: float = 0.0
-    sets_today: int = 0
+    sets_today: dict[Side, int] = field(default_factory=dict)
 
 
 @dataclass(slots=True)
@@ -78,7 +78,7 @@ class HiddenBody:
         self._today, self._sets_today = on, 0
         self._day_form = self.chance.gauss(0.0, DAY_SPREAD)
         for family in self._families.values():
-            family.sets_today = 0
+            family.sets_today = {}
 
     def capacity(
         self, movement: Movement, *, load_kg: float | None, band_rank: int, side: Side
@@ -92,7 +92,7 @@ class HiddenBody:
             + family.gained
             + self._day_form
             - self._fatigue
-            - TIRES_A_SET * family.sets_today
+            - TIRES_A_SET * family.sets_today.get(side, 0)
             - TIRES_OTHERS_A_SET * self._sets_today
         )
         arm = self.entry.right_arm if side is Side.RIGHT else 1.0
@@ -120,7 +120,7 @@ class HiddenBody:
         # People go on into what they were asked to keep, but rarely to the very end.
         stops_at = could - (0.0 if eager else 0.25 * stop_with)
         done = max(1, math.floor(min(wanted, stops_at)))
-        self._tire(movement)
+        self._tire(movement, side)
         return Effort(done=done, left=max(0.0, could - done))
 
     def guess_left(self, effort: Effort, *, measure: Measure) -> float:
@@ -134,8 +134,9 @@ class HiddenBody:
         family = self._families.setdefault(movement.family, _Family())
         family.gained += GAIN_AN_EXPOSURE * max(0.0, 1 - family.gained / GAIN_MOST)
 
-    def _tire(self, movement: Movement) -> None:
-        self._families.setdefault(movement.family, _Family()).sets_today += 1
+    def _tire(self, movement: Movement, side: Side) -> None:
+        sets = self._families.setdefault(movement.family, _Family()).sets_today
+        sets[side] = sets.get(side, 0) + 1
         self._sets_today += 1
         self._fatigue += LASTING_A_SET
 

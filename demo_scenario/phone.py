@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field, replace
 from itertools import islice
 
+from demo_scenario.loopback.chats import StoredMessage
 from demo_scenario.loopback.person import Person
 from demo_scenario.loopback.screen import ShownMessage, shown
 
@@ -15,15 +16,21 @@ class Phone:
 
     person: Person
     _seen: dict[int, str] = field(default_factory=dict)
+    _looked_at: tuple[tuple[int, int], ...] = ()
 
     def glance(self) -> tuple[ShownMessage, ...]:
         """Return the bottom of the chat as it stands on the screen, oldest first."""
-        chat = self.person.chat
-        last = list(islice(reversed(chat.messages.items()), GLANCE))
-        return shown(replace(chat, messages=dict(reversed(last))))
+        return shown(replace(self.person.chat, messages=dict(self._bottom())))
+
+    def _bottom(self) -> list[tuple[int, StoredMessage]]:
+        return list(islice(reversed(self.person.chat.messages.items()), GLANCE))[::-1]
 
     def news(self) -> list[ShownMessage]:
         """Return the bot's messages that are new, or read differently than before."""
+        state = tuple((number, len(stored.revisions)) for number, stored in self._bottom())
+        if state == self._looked_at:
+            return []
+        self._looked_at = state
         fresh = []
         for message in self.glance():
             if not message.is_from_bot:

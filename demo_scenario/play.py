@@ -243,37 +243,38 @@ def _next_strike(stage: Stage) -> datetime:
     now = stage.clock.now()
     with stage.house.database.transaction() as tx:
         states = (AthleteState.TRAINING, AthleteState.PAUSED, AthleteState.WAITS_FOR_COACH)
-        timings = [
-            timing_of(person, athlete) for person, athlete in people.athletes_in(tx, *states)
+        hours = [
+            (timing, _hours_of_athlete(timing))
+            for timing in (timing_of(*pair) for pair in people.athletes_in(tx, *states))
         ]
         coaches = people.coaches(tx)
-        timings += [timing_of(coach) for coach in coaches]
+        hours += [
+            (timing, {timing.digest_at, timing.waking_from}) for timing in map(timing_of, coaches)
+        ]
         alerts = [
-            alert.tell_at
+            max(alert.tell_at, now + MINUTE)
             for coach in coaches
             for alert in care.open_alerts(tx, coach_id=coach.id)
             if alert.tell_at is not None
         ]
-    instants = [at for timing in timings for at in _instants(timing, now)]
-    return min(at for at in (*instants, *(max(at, now + MINUTE) for at in alerts)) if at > now)
+    instants = (at for timing, times in hours for at in _instants(timing, times, now))
+    return min(at for at in (*instants, *alerts) if at > now)
 
 
-def _instants(timing: Timing, now: datetime) -> Iterator[datetime]:
-    """Yield when a person's wall clock next says something, today or tomorrow."""
+def _instants(timing: Timing, times: set[time], now: datetime) -> Iterator[datetime]:
+    """Yield when a person's wall clock says something, today and tomorrow."""
     today = local_date_of(now, timing.zone)
     for day in (today, today + timedelta(days=1)):
-        for at in _hours(timing):
+        for at in times:
             yield due_instant(local_date=day, wall_time=at, zone=timing.zone).astimezone(UTC)
 
 
-def _hours(timing: Timing) -> set[time]:
+def _hours_of_athlete(timing: Timing) -> set[time]:
+    """Return the wall times at which something may come round for an athlete."""
     return {
         timing.session_at,
         timing.evening_at,
         timing.morning_question_at,
         timing.weekly_question_at,
-        timing.digest_at,
         timing.planning_at,
-        timing.upkeep_at,
-        timing.waking_from,
     }
