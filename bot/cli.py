@@ -2,6 +2,7 @@
 
 import asyncio
 import importlib
+import importlib.util
 import logging
 from collections.abc import Callable
 from typing import Annotated, NoReturn
@@ -18,7 +19,11 @@ from scheduler.located_yaml import WrongFileError
 from storage.migrate import NewerDatabaseError
 from storage.records.people import Role
 
-DEMO_COMMANDS = "demo_scenario.cli"
+DEMO_COMMANDS = (
+    "demo_scenario.cli",
+    "demo_scenario.trials.cli",
+    "demo_scenario.benchmarks.cli",
+)
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 
 console = Console(stderr=True)
@@ -65,22 +70,22 @@ def main() -> None:
 
 def _add_demo_commands() -> None:
     """Add the demo's own commands by name, so that nothing imports them."""
-    try:
-        add: Callable[[typer.Typer], None] = importlib.import_module(DEMO_COMMANDS).add_to
-    except ModuleNotFoundError:
-        return
-    add(app)
+    for name in DEMO_COMMANDS:
+        if importlib.util.find_spec(name.split(".")[0]) is None:
+            return  # the bot runs without its demo
+        add: Callable[[typer.Typer], None] = importlib.import_module(name).add_to
+        add(app)
 
 
 def _say_and_exit(message: str) -> NoReturn:
-    console.print(f"holdwell: {message}", markup=False, highlight=False)
+    console.print(f"holdwell: {message}", markup=False, highlight=False, soft_wrap=True)
     raise SystemExit(2)
 
 
 def _quiet_logs() -> None:
     """Log to stderr; the HTTP client's own lines hold the token and stay off."""
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
-    for noisy in ("httpx", "httpcore", "apscheduler", "telegram"):
+    for noisy in ("httpx", "httpcore", "apscheduler", "telegram", "alembic"):
         logging.getLogger(noisy).setLevel(logging.WARNING)
 
 
