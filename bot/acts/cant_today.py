@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import draw_week, pain_talk
+from bot.acts import close_session, draw_week, pain_talk
 from bot.acts.checklist import local_today
 from bot.acts.still_open import still_open_session
 from bot.events import Tapped, Wrote
@@ -127,6 +127,7 @@ def pause(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     if until is None:
         turn.say(person, words.how_to_pause(turn.tongue(person)))
         return Outcome.COMMAND
+    _close_for_break(turn, person)
     people.change_athlete(turn.tx, person.id, state=AthleteState.PAUSED, paused_until=until)
     draw_week.redraw(turn, person, people.athlete(turn.tx, person.id) or athlete)
     care.write_audit(
@@ -139,6 +140,21 @@ def pause(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     )
     turn.say(person, words.paused(turn.tongue(person), until))
     return Outcome.COMMAND
+
+
+def _close_for_break(turn: Turn, person: Person) -> None:
+    """Close what is out: a break counts neither as trained nor as missed."""
+    for session in training.open_sessions(turn.tx, person.id):
+        if any(item.sets for item in session.items):
+            close_session.close_quietly(turn, session)
+            continue
+        training.change_session(
+            turn.tx,
+            session.id,
+            state=SessionState.CALLED_OFF,
+            closed_at=turn.now,
+            called_off_because="break",
+        )
 
 
 def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:

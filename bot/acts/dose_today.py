@@ -1,6 +1,6 @@
 """The dose of one item: everything the rule asks, gathered from what is stored."""
 
-from datetime import date
+from datetime import date, timedelta
 
 from bot.acts import pain_picture
 from bot.turn import Turn
@@ -33,6 +33,7 @@ def dose_for(
     movement = turn.house.library.movements[item.movement_key]
     history = training.exposures(turn.tx, person.id, [item.movement_key], before=before)
     share = pain_picture.return_share(pain_picture.picture_of(turn, athlete), movement)
+    share *= share_since_drawing(turn, athlete, on=on)
     facts = DoseFacts(
         movement=movement,
         quality=item.quality,
@@ -63,6 +64,17 @@ def returning(turn: Turn, athlete: Athlete, *, on: date) -> Decision[Return]:
         stage=athlete.stage,
         rulebook=turn.house.rulebook,
     )
+
+
+def share_since_drawing(turn: Turn, athlete: Athlete, *, on: date) -> float:
+    """Return the share of the week's sets [fraction] that a day keeps.
+
+    A week is drawn with the gap that its Monday sees; one that grows long enough in the middle
+    of it is made up for here.
+    """
+    monday = on - timedelta(days=on.weekday())
+    in_week = returning(turn, athlete, on=monday).value.share_of_sets
+    return min(1.0, returning(turn, athlete, on=on).value.share_of_sets / in_week)
 
 
 def _is_lighter(turn: Turn, person: Person, on: date) -> bool:

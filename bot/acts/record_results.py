@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.acts import pain_picture
 from bot.acts.close_session import close_if_done
+from bot.acts.dose_today import returning
 from bot.acts.item_facts import sent_items
 from bot.acts.session_card import Step, show
 from bot.reading.known import ItemResult, SetResult
@@ -14,9 +15,10 @@ from bot.wording.assumptions import say_assumptions
 from scheduler.catalogue.values import Sides
 from scheduler.pain.events import SessionTrained
 from scheduler.pain.values import Side
+from scheduler.training.gaps import NO_GAP
 from scheduler.training.values import Dose, ReserveAnswer, Rung, SetDone
 from storage import buttons
-from storage.queries import training
+from storage.queries import people, training
 from storage.records.people import Person
 from storage.records.training import ItemRecord, SessionRecord, SessionState
 
@@ -41,6 +43,7 @@ def record(
     if session.trained_at is None:
         facts["trained_at"] = turn.now
         _tell_pain_history(turn, session)
+        _forget_absence(turn, person, session)
     if effort is not None:
         facts["effort"] = round(effort)
     training.change_session(turn.tx, session_id, **facts)
@@ -62,6 +65,15 @@ def _tell_pain_history(turn: Turn, session: SessionRecord) -> None:
         loaded=pain_picture.regions_loaded(turn, session),
     )
     pain_picture.record_event(turn, session.athlete_id, event, session_id=session.id)
+
+
+def _forget_absence(turn: Turn, person: Person, session: SessionRecord) -> None:
+    """Let the reason of an absence go once its return is over: the next one has its own."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None or athlete.absence_reason is None:
+        return
+    if returning(turn, athlete, on=session.on).value == NO_GAP:
+        people.change_athlete(turn.tx, person.id, absence_reason=None)
 
 
 def store_item(turn: Turn, person: Person, result: ItemResult, *, message_id: int | None) -> None:

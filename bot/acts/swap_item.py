@@ -77,6 +77,7 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
     movement = turn.house.library.movements[arguments["to"]]
     arms = pain_picture.picture_of(turn, athlete).rested.arms_allowed(movement)
     if old.is_reported or not arms:
+        turn.say(person, words.too_late(turn.tongue(person), movement.name))
         return Outcome.STALE_TAP
     swapped = old.model_copy(update={"movement_key": movement.key})
     decision = dose_for(turn, person, athlete, swapped, on=session.on)

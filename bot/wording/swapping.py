@@ -29,6 +29,11 @@ def no_other(tongue: Tongue, name: str) -> str:
     )
 
 
+def too_late(tongue: Tongue, name: str) -> str:
+    """What was offered may not be done any more, or the movement has its answer."""
+    return tongue.say("{name} does not fit any more, so nothing is swapped.", name=name)
+
+
 def swapped(tongue: Tongue, item: ItemFacts) -> str:
     """Say what it is now, and how to do it."""
     return tongue.say(

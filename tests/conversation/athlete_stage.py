@@ -4,7 +4,9 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -51,8 +53,9 @@ class Stage:
     """A house with Ines, who trains, and Mara, who coaches her."""
 
     def __init__(self, folder: Path) -> None:
-        self.database = Database(f"sqlite:///{folder / 'house.sqlite3'}")
-        migrate(self.database.engine)
+        file = folder / "house.sqlite3"
+        file.write_bytes(_new_house())
+        self.database = Database(f"sqlite:///{file}")
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"
         )
@@ -62,7 +65,7 @@ class Stage:
             self.coach = people.add_person(
                 turn.tx,
                 name="Mara",
-                now=self.now - timedelta(days=90),
+                now=self.now,
                 chat_id=COACH_CHAT,
                 is_coach=True,
                 zone="Europe/Madrid",
@@ -264,6 +267,17 @@ class Stage:
         with self.database.transaction() as tx:
             query = select(AuditRow).order_by(col(AuditRow.id))
             return tx.exec(query if what is None else query.where(AuditRow.what == what)).all()
+
+
+@cache
+def _new_house() -> bytes:
+    """Return an empty house as the migrations build it, built once for all tests."""
+    with TemporaryDirectory() as folder:
+        file = Path(folder) / "new.sqlite3"
+        database = Database(f"sqlite:///{file}")
+        migrate(database.engine)
+        database.engine.dispose()  # the last one out writes everything into the one file
+        return file.read_bytes()
 
 
 def local(on: date, hour: int, minute: int = 0, zone: ZoneInfo = MADRID) -> datetime:
