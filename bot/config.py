@@ -6,9 +6,10 @@ from pathlib import Path
 from pydantic import SecretStr, ValidationError
 from pydantic_settings import BaseSettings, SettingsConfigDict
 from sqlalchemy.engine import make_url
-from sqlalchemy.exc import ArgumentError
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError
 
 ENV_FILE = Path(".env")
+SQLITE_HEAD = b"SQLite format 3\0"  # [bytes] sqlite: database file format, 1.3
 
 
 class SetUpError(Exception):
@@ -63,7 +64,7 @@ def token_of(settings: Settings) -> str:
 
 
 def check_database_place(url: str) -> None:
-    """Check that the database's folder can be written to.
+    """Check that the database's address is one, and that its folder can be written to.
 
     Raises:
         SetUpError: in one line, when it cannot.
@@ -71,13 +72,22 @@ def check_database_place(url: str) -> None:
     """
     try:
         parsed = make_url(url)
-    except ArgumentError:
+        parsed.get_dialect().import_dbapi()
+    except (ArgumentError, NoSuchModuleError):
         raise SetUpError(
             "HOLDWELL_DATABASE is no database address; write sqlite:///holdwell.sqlite3, say."
         ) from None
-    if parsed.get_backend_name() != "sqlite" or not parsed.database:
-        return
-    file = Path(parsed.database).absolute()
+    except ImportError as missing:
+        raise SetUpError(
+            f"HOLDWELL_DATABASE needs a driver that is not installed: {missing.name}."
+        ) from None
+    if parsed.get_backend_name() == "sqlite" and parsed.database:
+        file = Path(parsed.database).absolute()
+        _check_writable(file)
+        _check_is_database(file)
+
+
+def _check_writable(file: Path) -> None:
     try:
         file.parent.mkdir(parents=True, exist_ok=True)
         probe = file.parent / f".{file.name}.probe"
@@ -87,6 +97,18 @@ def check_database_place(url: str) -> None:
         raise SetUpError(
             f"Cannot write in the folder {file.parent}: make it writable or set HOLDWELL_DATABASE."
         ) from None
+
+
+def _check_is_database(file: Path) -> None:
+    if not file.exists():
+        return
+    try:
+        with file.open("rb") as opened:
+            head = opened.read(len(SQLITE_HEAD))
+    except OSError:
+        raise SetUpError(f"Cannot read {file}: mend it or set HOLDWELL_DATABASE.") from None
+    if head not in {b"", SQLITE_HEAD}:
+        raise SetUpError(f"{file} is no database: move it away or set HOLDWELL_DATABASE.")
 
 
 def _check_private(file: Path) -> None:

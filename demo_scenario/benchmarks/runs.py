@@ -19,7 +19,7 @@ from sqlmodel import col, select
 from bot.acts import send_session
 from bot.turn import Turn
 from demo_scenario.benchmarks.bots import BotPlan
-from demo_scenario.benchmarks.crowd import Crowd
+from demo_scenario.benchmarks.crowd import PATIENCE_S, Crowd
 from demo_scenario.benchmarks.report import Line, percentile
 from demo_scenario.loopback.faults import Delayed
 from demo_scenario.loopback.limits import RateLimits
@@ -29,6 +29,7 @@ from demo_scenario.trials.ready_team import MONDAY, chat_of, house, make_team, n
 from demo_scenario.trials.typed_results import typed_results
 from scheduler.calendar.zones import use_packaged_zones
 from scheduler.catalogue.library import default_library
+from storage import inbox
 from storage.database import Database
 from storage.queries import people, training
 from storage.tables.wire import InboxRow
@@ -168,19 +169,27 @@ class Rush:
 
 
 async def rush(folder: Path) -> Rush:
-    """Let 200 replies a second arrive for ten seconds; no limits, so that sending is no brake."""
+    """Let 200 replies a second arrive for ten seconds, with the limits of both sides kept."""
     count = int(RUSH_PER_S * RUSH_S)
-    async with staged("house", folder) as stage:
+    async with staged("house", folder, is_paced=True) as stage:
         stage.crowd.write_all(WARM_UP)
         await stage.crowd.until_sent(stage.open_sends + WARM_UP)
         await stage.crowd.write_at(RUSH_PER_S, count)
-        await stage.crowd.until_sent(stage.open_sends + WARM_UP + count)
+        await _until_handled(stage.database, WARM_UP + count)
         handled = json.loads(await stage.stop())
         stored = _stored_texts(stage.database)
     written = [text for _, text in stage.crowd.in_turns(count)]
     ids = [inbox_id for inbox_id, _ in handled]
     took_ms = tuple(ms for _, ms in handled[-count:])
     return Rush(took_ms, is_in_order=ids == sorted(ids) and stored[-count:] == written)
+
+
+async def _until_handled(database: Database, count: int) -> None:
+    for _ in range(int(PATIENCE_S)):
+        with database.transaction() as tx:
+            if sum(inbox.outcomes(tx).values()) >= count:
+                return
+        await asyncio.sleep(1.0)
 
 
 def _stored_texts(database: Database) -> list[str]:
