@@ -2,6 +2,7 @@
 
 DOUBTS = {
     "limb_any": """
+        muscle; muscles
         kneecap; arm; arms; forearm*; bicep; biceps; tricep; triceps; elbow; elbows; hand; hands
         finger; fingers; fingertip*; thumb; thumbs; wrist; wrists; pinky; leg; legs; foot; feet
         toe; toes; thigh*; calf; calves; shin*; shoulder; shoulders; pec; chest; limb; limbs
@@ -17,11 +18,11 @@ DOUBTS = {
         lifted)~(bar|floor|ground|wall|box|bench|tall|proud|pad|knees|rings|up)*
         chest (press*|fly|flys|flyes|day|supported|expander|opener|stretch|band|strap|
         infection clear*)
-        (tight|keep|keeping|stay|kept|brace*|squeeze|squeezed|squeezing) (a )?(core|abs|
+        (keep|keeping|stay|kept|brace*|squeeze|squeezed|squeezing) (a )?(core|abs|
         shoulder blades|body|everything|position|chest|my chest|pecs|grip|glutes)
         bar (to|at|on) (my |the )?chest
         (should|where do|how do|do) (my|the|i)~(elbows|shoulders|chest|hands|wrists); flare*
-        elbow* (stick|sticking|flared|flaring|popped|pointing|poking|going|go|out at|drifting|drift|
+        elbow* (stick|sticking|flared|flaring|pointing|poking|going|go|out at|drifting|drift|
         winging) out
         sticking out (to the side|on (the )?(push|press|row|dip)); elbows out; heart rate strap
         tight (tshirt|t shirt|top|vest|shirt|jacket|bra); off my chest
@@ -57,6 +58,7 @@ DOUBTS = {
         worst headache ever haha; caffeine withdrawal; no coffee; skipped coffee
     """,
     "stuck_out": """
+        (wont|cant|not|hasnt)~(get|put|pop|push|go)~(in|back)
         (wont|cant|not|hasnt|isnt|refuses to|didnt|couldn|doesnt)~(go|get|put|pop|push|come|slide|
         slid|gone|went|popping|going)~back
         still out; stuck out; wont go in; wont pop in; (not|isnt) back in
@@ -247,5 +249,13 @@ DOUBTS = {
         course (about|on) ~; learning about~; learned about~; learnt about~
         to not (faint|pass out|pop|dislocate|tear); afraid of~
         watched (a|an|the)~(documentary|film|video|episode|show|series)~
+    """,
+    "woken_by": """
+        (woken|woke|wakes|waking|awake|kept me up|keeps me up|keeping me up)~~(by|with|
+        because of|from)~(elbow|shoulder|arm|wrist|neck|hand|back|forearm|pain|ache|it)
+        night pain; nightly pain; night time pain; nighttime pain
+    """,
+    "no_issue": """
+        (never|not|isnt|wasnt|no longer)~(issue|problem|concern|thing for me)
     """,
 }

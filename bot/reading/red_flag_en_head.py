@@ -121,6 +121,7 @@ HEAD = {
         heat exhaustion; hot weather
     """,
     "face_speech": """
+        cant~~(speak|talk|speak properly|talk properly)
         face~(strange|weird|funny|tingly|tingling|numb|numbness|paraly*)~; (cant|wont) smile
         smile (is |looks )?(lopsided|wonky|uneven|crooked|one sided)
         talking (funny|rubbish|gibberish|like im drunk); sound* drunk

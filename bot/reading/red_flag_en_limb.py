@@ -46,6 +46,12 @@ LIMB = {
         fingertips)
     """,
     "weak": """
+        (strength|power|feeling|control) in (my |the )?(left |right )?(arm|hand|grip|wrist|
+        fingers|thumb|leg|shoulder) (has |is |just |have )?(gone|went|vanished|lost|missing|
+        disappeared|dropped)
+        grip~(vanished|disappeared|gone overnight)
+        strength (has |is )?(vanished|disappeared|gone|lost)~(hand|arm|grip|fingers|wrist)
+        (hand|arm|grip|fingers)~strength (has |is )?(vanished|disappeared|gone)
         (keep|keeps|kept|always|been|started) dropping (things|stuff|everything|it all)?
         dropping (things|stuff|everything)
         (fingers|finger|hand|hands|arm|leg|thumb)~(wont|dont|not|cant|doesnt|arent|isnt)~(do what|
@@ -75,8 +81,7 @@ LIMB = {
         pen|phone|door|buttons|button|toothbrush|fist|kettle|spoon|fork|bottle|handle|steering|
         anything|zip|glass|shirt|things|pan|tap|plate|it)
         (wrist|foot|hand) drop
-        legs (are |feel |have gone |going |went )?(weak|clumsy|heavy and weak|giving way|wobbly|
-        like jelly|unsteady)
+        legs (are |feel |have gone |going |went )?(weak|clumsy|heavy and weak|giving way|unsteady)
         hands (are |feel |have gone |getting )?(clumsy|weak|useless)
     """,
     "clumsy": """
@@ -178,6 +183,8 @@ LIMB = {
         clicky; clicks; click; clicking; give (it|me|up|a|you)
     """,
     "visible_out": """
+        (facing|pointing|turned|sitting|going) (sideways|backwards|the wrong way|outwards|
+        inwards|wrong)
         (bent|bends|bending|moving|moves|points)~(shouldnt|not meant|not supposed|should not|
         isnt meant)
         out of (place|its socket|the socket|socket|joint|position|the joint|alignment|its place)
@@ -204,6 +211,10 @@ LIMB = {
         still dislocated; still out; squared off; dangling; twisted round; wrong direction
     """,
     "dislocate": """
+        (popped|put|pulled|knocked|threw|twisted|forced|yanked|wrenched) (my|the) (left |
+        right )?(shoulder|elbow|finger|thumb|knee|kneecap|collarbone|wrist|jaw) (right |
+        clean )?out
+        (shoulder|elbow|finger|thumb|knee|kneecap|collarbone) (is )?out(?= [,.]|$)
         (shoulder|elbow|finger|thumb|knee|kneecap|collarbone|wrist|jaw|joint)~(went|came|gone|slid|
         shifted|slipped|comes|goes|going|coming|is|was) (right |straight |clean |partly |half |
         halfway )?out(?! (of (breath|time|energy)|to|fine|well))

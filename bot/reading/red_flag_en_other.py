@@ -2,6 +2,9 @@
 
 OTHER = {
     "bladder": """
+        cant feel~~(toilet|loo)
+        cant feel~(toilet|weeing|peeing|pooing|wee|pee|poo)
+        cant (start|stop) (weeing|peeing|a wee)
         cant (tell|feel|sense) (when )?(i need|if i need|needing)~(wee|pee|go|toilet|loo|poo|to|
         bathroom)
         (bladder|bowel|bowels|pee|wee)~(by itself|without feeling|without noticing|
@@ -38,6 +41,7 @@ OTHER = {
         scared; bricking it
     """,
     "pregnant": """
+        at [0-9]+ weeks; [0-9]+ weeks in
         (im|i am|am|currently|now|and) [0-9]+ weeks( along| gone| in)?
         [0-9]+(wks|wk|weeks)~(preg*|along|gone); pregnan*; weeks along
         expecting a (baby|boy|girl)*; im expecting; trimester
@@ -84,6 +88,7 @@ OTHER = {
         (od|odd)~(coffee|chocolate|pizza|cake|carbs|sugar|number|numbers|sets); chocolates
     """,
     "self_harm": """
+        goodbye everyone; goodbye world; this is goodbye; final goodbye; say goodbye to everyone
         (cut|cutting|slit|slashed|scratched|burned|burnt) my (own )?(arms|wrists|wrist|thighs|legs|
         skin|arm)~(again|last night|tonight|on purpose|to|because|when i|deliberately|yesterday|
         lately)

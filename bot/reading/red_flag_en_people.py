@@ -29,6 +29,8 @@ PEOPLE = {
 
 NEGATION = {
     "no": """
+        (dont|doesnt|didnt|wont) (go|goes|get|hear|notice|see|feel any|really get|ever get|
+        ever have|ever go|seem to get|usually get|really have)
         (no|nothing|without|zero|never|nor|neither|nil|free of|absence of|denies|deny|denied|
         none of|didnt get|didnt have|didnt feel|dont have|dont get|dont feel|dont have any|
         doesnt have|havent had|havent got|havent noticed|havent felt|hasnt got|not had|not got|

@@ -34,6 +34,8 @@ SENSATIONS = {
         woody
     """,
     "severe": """
+        worse and worse; getting worse by the (hour|minute); pain wont (stop|ease); extreme pain
+        extreme; crying (in|with) pain; in tears; pain is (through|off)
         severe; agony; unbearable; excruciating; worst pain; agonising; agonizing; so painful
         really painful; screaming; insane pain; intense; terrible pain; horrific; killing me
         extremely painful; massive pain; mega painful; unreal pain; huge pain; pain is (so )?bad
@@ -108,6 +110,7 @@ SENSATIONS = {
         slept badly on; slept weird; slept awkward*
     """,
     "stairs": """
+        rush; rushed; rushes; push myself; exert; exerting; hurried
         stairs; stair; staircase; upstairs; steps up; uphill; hill; hills; walk fast
         walking fast; brisk walk*; walk briskly; walking; walk; climb; climbing; rushing
         hurrying; exertion; exert; exert myself; effort; jog; jogging; carrying shopping; mowing

@@ -327,6 +327,7 @@ OTHER = (
     _stated(F.PREGNANCY_BLEEDING, "pregnant", "bleed", within=40, unless="bleed_minor"),
     _stated(F.OVERDOSE, "overdose", unless="overdose_figure"),
     _stated(F.SELF_HARM, "self_harm", unless="self_harm_figure"),
+    _stated(F.NIGHT_OR_REST_PAIN, "woken_by", unless="movement_linked gone_by_morning"),
     _stated(F.CANCER_NIGHT_PAIN, "cancer", "night|at_rest", "pain|sore", within=40),
     _stated(
         F.NIGHT_OR_REST_PAIN,

@@ -5,7 +5,7 @@ speaks of themselves again. Both are read generously towards raising: what is un
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
 from bot.reading.red_flag_text import Text
@@ -230,8 +230,13 @@ def _names(text: Text, words: WordSet, message: str) -> Iterable[int]:
             yield place
 
 
-def is_answered_no(text: Text, hit: Hit) -> bool:
-    """Tell whether the words after a sign take it back: "chest pain? none", "numbness: no"."""
+def is_answered_no(text: Text, hit: Hit, no_issues: Collection[int]) -> bool:
+    """Tell whether the words after a sign take it back: "chest pain? none", "never an issue".
+
+    ``no_issues`` are the words where something is said to be no issue.
+    """
+    if {hit.last + 1, hit.last + 2} & set(no_issues):
+        return True
     place = hit.last + 1
     if place < len(text.words) and text.words[place] in {",", "?"}:
         place += 1

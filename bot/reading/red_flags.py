@@ -23,6 +23,8 @@ from scheduler.pain.values import Level
 LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH}
 LANGUAGES_READY = frozenset({"en"})
 """The languages whose own vignettes pass; in no other may an athlete be enrolled."""
+DENIED_WITHIN = frozenset({"pop_event"})
+"""Events whose own words leave room for a denial: "there was no pop"."""
 MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
 
 
@@ -122,11 +124,23 @@ class Seen:
     def _others(self) -> set[int]:
         return other_words(self.text, self.words, self.message)
 
+    @staticmethod
+    def _reaches(denial: tuple[int, int, int], hit: Hit) -> bool:
+        """Tell whether a denial stands before the words, or before the last of an event's."""
+        at, start, last = denial
+        is_before = at < hit.first and start <= hit.last and hit.first <= last
+        is_within = hit.concept in DENIED_WITHIN and hit.first < at and start <= hit.last <= last
+        return is_before or is_within
+
     @cached_property
     def _outdone(self) -> set[int]:
         """The words that are said to be too little: "not just sore"."""
         hits = found(self.text, self.words, "more_than")
         return {place for hit in hits for place in range(hit.first, hit.last + 1)}
+
+    @cached_property
+    def _no_issues(self) -> set[int]:
+        return {hit.first for hit in found(self.text, self.words, "no_issue")}
 
     @cached_property
     def _supposed(self) -> list[Hit]:
@@ -147,11 +161,8 @@ class Seen:
         is_denied = hit.first in self._outdone or (
             hit.concept not in DENIAL_PASSES_OVER
             and (
-                any(
-                    at < hit.first and start <= hit.first <= last
-                    for at, start, last in self._denied
-                )
-                or is_answered_no(self.text, hit)
+                any(self._reaches(denial, hit) for denial in self._denied)
+                or is_answered_no(self.text, hit, self._no_issues)
             )
         )
         is_supposed = any(h.first <= hit.first <= h.last + 8 for h in self._supposed)

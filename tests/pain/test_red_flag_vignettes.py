@@ -11,6 +11,7 @@ from bot.reading.red_flags import read_red_flags
 from scheduler.pain.values import Level
 from tests.pain.harmless_vignettes_en import FIGURES, HARMLESS
 from tests.pain.harmless_vignettes_more_en import HARMLESS_MORE
+from tests.pain.harmless_vignettes_third_en import HARMLESS_THIRD
 from tests.pain.raising_vignettes_en import (
     CLINICIAN,
     CLINICIAN_IN_PASSING,
@@ -18,16 +19,21 @@ from tests.pain.raising_vignettes_en import (
     EMERGENCY_IN_PASSING,
 )
 from tests.pain.raising_vignettes_more_en import CLINICIAN_MORE, EMERGENCY_MORE
+from tests.pain.raising_vignettes_third_en import CLINICIAN_THIRD, EMERGENCY_THIRD
 
 FALSE_ALARMS_AT_MOST = 0.03  # [share of harmless messages] CHOSEN
 
 
-@pytest.mark.parametrize("words", EMERGENCY + EMERGENCY_IN_PASSING + EMERGENCY_MORE)
+@pytest.mark.parametrize(
+    "words", EMERGENCY + EMERGENCY_IN_PASSING + EMERGENCY_MORE + EMERGENCY_THIRD
+)
 def test_an_emergency_is_never_read_below_its_level(words):
     assert read_red_flags(words).level is Level.EMERGENCY
 
 
-@pytest.mark.parametrize("words", CLINICIAN + CLINICIAN_IN_PASSING + CLINICIAN_MORE)
+@pytest.mark.parametrize(
+    "words", CLINICIAN + CLINICIAN_IN_PASSING + CLINICIAN_MORE + CLINICIAN_THIRD
+)
 def test_a_sign_for_a_clinician_is_never_read_below_its_level(words):
     assert read_red_flags(words).level >= Level.CLINICIAN
 
@@ -38,7 +44,7 @@ def test_a_figure_of_speech_raises_nothing(words):
 
 
 def test_harmless_messages_raise_at_most_three_in_a_hundred():
-    harmless = HARMLESS + HARMLESS_MORE
+    harmless = HARMLESS + HARMLESS_MORE + HARMLESS_THIRD
     raised = [words for words in harmless if read_red_flags(words).level >= Level.CLINICIAN]
     assert len(raised) <= FALSE_ALARMS_AT_MOST * len(harmless), raised
 
