@@ -1,6 +1,6 @@
 """The durable outbox: written with the decision that causes it, sent in order within a chat."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -46,22 +46,27 @@ def put(
     return row.id
 
 
-def claim_due(tx: Session, *, now: datetime, most: int) -> tuple[Outgoing, ...]:
-    """Lease up to ``most`` operations that are due: of each chat only the first unsent one."""
-    earlier = aliased(OutboxRow)
+def claim_due(
+    tx: Session, *, now: datetime, most: int, but_chats: Collection[int] = ()
+) -> tuple[Outgoing, ...]:
+    """Lease up to ``most`` operations that are due: of each chat only the first unsent one.
+
+    ``but_chats`` are those that have had enough for the moment.
+    """
+    waiting = aliased(OutboxRow)
     # Of each chat only its first unsent row may go, so that the order within a chat holds.
-    is_first = ~(
-        select(earlier.id)
-        .where(
-            earlier.chat_id == OutboxRow.chat_id,
-            col(earlier.state).in_(UNSENT),
-            col(earlier.id) < col(OutboxRow.id),
-        )
-        .exists()
+    firsts = (
+        select(func.min(waiting.id))
+        .where(col(waiting.state).in_(UNSENT), col(waiting.chat_id).not_in(list(but_chats)))
+        .group_by(col(waiting.chat_id))
     )
     turn = (
         select(OutboxRow.id)
-        .where(OutboxRow.state == OutboxState.WAITING, OutboxRow.not_before <= now, is_first)
+        .where(
+            OutboxRow.state == OutboxState.WAITING,
+            OutboxRow.not_before <= now,
+            col(OutboxRow.id).in_(firsts),
+        )
         .order_by(col(OutboxRow.id))
         .limit(most)
         .with_for_update(skip_locked=True)
@@ -146,20 +151,6 @@ def put_back(
     if is_doubtful:
         values["is_doubtful"] = True
     tx.exec(update(OutboxRow).where(col(OutboxRow.id) == outbox_id).values(**values))
-
-
-def give_back(tx: Session, outbox_id: int, *, not_before: datetime) -> None:
-    """Undo a claim that was never tried: its chat has had enough for the moment."""
-    tx.exec(
-        update(OutboxRow)
-        .where(col(OutboxRow.id) == outbox_id)
-        .values(
-            state=OutboxState.WAITING,
-            not_before=not_before,
-            lease_until=None,
-            attempts=OutboxRow.attempts - 1,
-        )
-    )
 
 
 def hold_chat(tx: Session, chat_id: int, *, until: datetime) -> None:

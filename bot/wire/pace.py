@@ -52,9 +52,18 @@ class Pace:
             free_at = max(free_at, self._latest[0] + SECOND)
         return free_at
 
-    def chat_free_at(self, chat_id: int, *, now: datetime) -> datetime:
-        """Return from when this chat may get its next message: ``now`` when it may at once."""
-        return _full_at(self._chat(chat_id, now), self.CHAT_PER_S, now) if self._is_on else now
+    def busy_chats(self, *, now: datetime) -> dict[int, datetime]:
+        """Return the chats that may get nothing now, each with when it may again."""
+        if not self._is_on:
+            return {}
+        busy = {}
+        for chat_id in tuple(self._chats):
+            chat = self._chat(chat_id, now)
+            if chat.tokens < 1.0:
+                busy[chat_id] = _full_at(chat, self.CHAT_PER_S, now)
+            elif chat.tokens >= self.CHAT_BURST:
+                del self._chats[chat_id]  # as good as one that was never written to
+        return busy
 
     def spend(self, chat_id: int, *, now: datetime) -> None:
         """Count one message that leaves now."""

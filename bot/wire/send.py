@@ -4,6 +4,7 @@ import asyncio
 import logging
 from collections.abc import Callable
 from datetime import datetime, timedelta
+from functools import partial
 
 from sqlmodel import Session
 from telegram import Bot
@@ -24,10 +25,15 @@ IN_FLIGHT = 16  # [requests] measured: more slows the stock transport's connecti
 LONGEST_WAIT_S = 60.0  # [s] ch: between attempts while the platform is failing
 
 BlockedHook = Callable[[Session, int, datetime], None]
+Ending = Callable[[Session], None]
 
 
 class Sender:
-    """Claims what is due, sends it, and decides what a failure means for it."""
+    """Claims what is due, sends it, and decides what a failure means for it.
+
+    How sends ended is written down together with the next claim, in one transaction: a crash in
+    between leaves them in doubt, as it would have a moment earlier.
+    """
 
     def __init__(
         self,
@@ -45,8 +51,8 @@ class Sender:
         self._pace = pace
         self._on_blocked = on_blocked
         self._wake = asyncio.Event()
-        self._tasks: dict[asyncio.Task[None], Outgoing] = {}
-        self._unsettled: list[Outgoing] = []
+        self._tasks: dict[asyncio.Task[Ending], Outgoing] = {}
+        self._ended: list[tuple[Outgoing, Ending]] = []
 
     def wake(self) -> None:
         """Something was written to the outbox."""
@@ -54,8 +60,8 @@ class Sender:
 
     @property
     def is_idle(self) -> bool:
-        """True when nothing is in flight and nothing new was announced."""
-        return not self._tasks and not self._unsettled and not self._wake.is_set()
+        """True when nothing is in flight, all is written down and nothing new was announced."""
+        return not self._tasks and not self._ended and not self._wake.is_set()
 
     def recover(self) -> int:
         """Put back what was in flight when the process ended, marked as doubtful."""
@@ -73,87 +79,97 @@ class Sender:
             await self._clock.wait(self._wake, until)
 
     async def drain(self) -> None:
-        """Wait for what is in flight; used by a clean stop."""
-        if self._tasks:
+        """Wait for what is in flight and write down how it ended; used by a clean stop."""
+        try:
             await asyncio.gather(*self._tasks, return_exceptions=True)
+        finally:
+            with self._database.transaction() as tx:
+                self._settle(tx)
 
     def _launch(self) -> datetime | None:
         """Start what may leave now; return when to look again, None to be woken."""
         now = self._clock.now()
-        self._settle_strays(now)
         room = min(IN_FLIGHT - len(self._tasks), self._pace.room(now=now))
-        if room <= 0:
-            return None if self._tasks else self._pace.next_room_at(now=now)
+        if room <= 0 and not self._ended:
+            return self._look_again_at(None, now)
         with self._database.transaction() as tx:
-            claimed = outbox.claim_due(tx, now=now, most=room)
-            leaving = [outgoing for outgoing in claimed if self._may_leave(tx, outgoing, now)]
-            later = None if leaving else outbox.next_due_at(tx, after=now)
+            self._settle(tx)
+            leaving = self._claim(tx, now, room) if room > 0 else []
+            later = outbox.next_due_at(tx, after=now)
         for outgoing in leaving:
+            self._pace.spend(outgoing.chat_id, now=now)
             task = asyncio.create_task(self._deliver(outgoing))
             self._tasks[task] = outgoing
             task.add_done_callback(self._finished)
-        # A full claim that only met chats that must wait has hidden others that need not.
-        return now if claimed and not leaving and len(claimed) == room else later
+        return self._look_again_at(later, now)
 
-    def _may_leave(self, tx: Session, outgoing: Outgoing, now: datetime) -> bool:
-        free_at = self._pace.chat_free_at(outgoing.chat_id, now=now)
-        if free_at > now:
-            outbox.give_back(tx, outgoing.id, not_before=free_at)
-            return False
-        self._pace.spend(outgoing.chat_id, now=now)
-        return True
+    def _look_again_at(self, later: datetime | None, now: datetime) -> datetime | None:
+        """Return when a wait ends first: a row's own, its chat's, or everybody's."""
+        if len(self._tasks) >= IN_FLIGHT:
+            return None  # the first to end wakes us
+        if self._pace.room(now=now) <= 0:
+            return self._pace.next_room_at(now=now)
+        waits = [*self._pace.busy_chats(now=now).values(), *([later] if later else [])]
+        return min(waits, default=None)
 
-    def _finished(self, task: asyncio.Task[None]) -> None:
+    def _claim(self, tx: Session, now: datetime, room: int) -> list[Outgoing]:
+        """Lease what may leave now; what has come too late to be useful is dropped."""
+        claimed = outbox.claim_due(
+            tx, now=now, most=room, but_chats=self._pace.busy_chats(now=now).keys()
+        )
+        late = [one for one in claimed if one.useful_until is not None and one.useful_until < now]
+        for outgoing in late:
+            outbox.mark_dropped(tx, outgoing.id, at=now, fault="too late to be useful")
+            self._wake.set()  # what waited behind it may leave
+        return [outgoing for outgoing in claimed if outgoing not in late]
+
+    def _finished(self, task: asyncio.Task[Ending]) -> None:
         outgoing = self._tasks.pop(task)
+        if not task.cancelled():
+            self._ended.append((outgoing, task.result()))
         self._wake.set()
-        if not task.cancelled() and (fault := task.exception()) is not None:
-            log.error("outbox row %d was not settled: %s", outgoing.id, type(fault).__name__)
-            self._unsettled.append(outgoing)
 
-    def _settle_strays(self, now: datetime) -> None:
-        """A send whose end could not be written down is in doubt; its chat must not wait for it."""
-        if not self._unsettled:
-            return
-        with self._database.transaction() as tx:
-            for outgoing in self._unsettled:
-                self._in_doubt(tx, outgoing, "not settled", since=now)
-        self._unsettled.clear()
+    def _settle(self, tx: Session) -> None:
+        """Write down how sends ended; a fault of ours leaves its own row in doubt, no other."""
+        ended, self._ended = self._ended, []
+        for outgoing, ending in ended:
+            try:
+                with tx.begin_nested():
+                    ending(tx)
+            except Exception as fault:  # noqa: BLE001 (one row's fault never holds the others)
+                log.error("outbox row %d was not settled: %s", outgoing.id, type(fault).__name__)  # noqa: TRY400
+                self._in_doubt(tx, outgoing, "not settled", since=self._clock.now())
 
-    async def _deliver(self, outgoing: Outgoing) -> None:
-        now = self._clock.now()
-        if outgoing.useful_until is not None and outgoing.useful_until < now:
-            with self._database.transaction() as tx:
-                outbox.mark_dropped(tx, outgoing.id, at=now, fault="too late to be useful")
-            return
+    async def _deliver(self, outgoing: Outgoing) -> Ending:
+        """Make the call, and return how to write down what came of it."""
+        began_at = self._clock.now()
         try:
             message_id = await perform(self._bot, outgoing)
         except TelegramError as error:
-            self._failed(outgoing, understand(error), since=now)
+            return partial(self._failed, outgoing, understand(error), since=began_at)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)
             fault = Fault(meaning=Meaning.REFUSED, detail=type(error).__name__)
-            self._failed(outgoing, fault, since=now)
-        else:
-            with self._database.transaction() as tx:
-                outbox.mark_sent(tx, outgoing.id, at=self._clock.now(), message_id=message_id)
+            return partial(self._failed, outgoing, fault, since=began_at)
+        at = self._clock.now()
+        return partial(outbox.mark_sent, outbox_id=outgoing.id, at=at, message_id=message_id)
 
-    def _failed(self, outgoing: Outgoing, fault: Fault, *, since: datetime) -> None:
+    def _failed(self, outgoing: Outgoing, fault: Fault, tx: Session, *, since: datetime) -> None:
         now = self._clock.now()
-        with self._database.transaction() as tx:
-            match fault.meaning:
-                case Meaning.DONE_ALREADY:
-                    outbox.mark_sent(tx, outgoing.id, at=now, message_id=outgoing.edits_message_id)
-                case Meaning.WAIT | Meaning.TRY_LATER | Meaning.OPERATOR:
-                    self._later(tx, outgoing, fault)
-                case Meaning.IN_DOUBT:
-                    self._in_doubt(tx, outgoing, fault.detail, since=since)
-                case Meaning.BLOCKED:
-                    outbox.mark_blocked(tx, outgoing.chat_id, at=now)
-                    self._on_blocked(tx, outgoing.chat_id, now)
-                case Meaning.MOVED:
-                    self._moved(tx, outgoing, fault)
-                case Meaning.REFUSED:
-                    log.error("the platform refused outbox row %d: %s", outgoing.id, fault.detail)
-                    outbox.mark_refused(tx, outgoing.id, at=now, fault=fault.detail)
+        match fault.meaning:
+            case Meaning.DONE_ALREADY:
+                outbox.mark_sent(tx, outgoing.id, at=now, message_id=outgoing.edits_message_id)
+            case Meaning.WAIT | Meaning.TRY_LATER | Meaning.OPERATOR:
+                self._later(tx, outgoing, fault)
+            case Meaning.IN_DOUBT:
+                self._in_doubt(tx, outgoing, fault.detail, since=since)
+            case Meaning.BLOCKED:
+                outbox.mark_blocked(tx, outgoing.chat_id, at=now)
+                self._on_blocked(tx, outgoing.chat_id, now)
+            case Meaning.MOVED:
+                self._moved(tx, outgoing, fault)
+            case Meaning.REFUSED:
+                log.error("the platform refused outbox row %d: %s", outgoing.id, fault.detail)
+                outbox.mark_refused(tx, outgoing.id, at=now, fault=fault.detail)
 
     def _later(self, tx: Session, outgoing: Outgoing, fault: Fault) -> None:
         until = self._clock.now() + timedelta(seconds=fault.retry_after_s or _pause_s(outgoing))

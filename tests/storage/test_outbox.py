@@ -82,13 +82,12 @@ def test_a_moved_chat_takes_along_what_waits(database, now):
         assert [one.chat_id for one in outbox.claim_due(tx, now=now, most=5)] == [99]
 
 
-def test_a_claim_that_was_never_tried_counts_as_no_attempt(database, now):
+def test_a_chat_that_has_had_enough_is_passed_over_and_loses_nothing(database, now):
     with database.transaction() as tx:
-        row = put(tx, now)
-        outbox.claim_due(tx, now=now, most=1)
-        outbox.give_back(tx, row, not_before=now)
-        (again,) = outbox.claim_due(tx, now=now, most=1)
-        assert again.attempts == 1
+        row, other = put(tx, now), put(tx, now, chat_id=2)
+        assert [one.id for one in outbox.claim_due(tx, now=now, most=1, but_chats=[1])] == [other]
+        (later,) = outbox.claim_due(tx, now=now, most=1)
+        assert (later.id, later.attempts) == (row, 1)
 
 
 def test_an_edit_knows_the_message_that_its_target_became(database, now):

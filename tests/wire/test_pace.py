@@ -96,7 +96,7 @@ def test_messages_that_bunch_up_on_their_way_still_fit(chats, ways_ms):
     for chat, way_ms in zip(chats, ways_ms, strict=False):
         while pace.room(now=now) < 1:
             now = pace.next_room_at(now=now)
-        now = max(now, pace.chat_free_at(chat, now=now))
+        now = pace.busy_chats(now=now).get(chat, now)
         while pace.room(now=now) < 1:
             now = pace.next_room_at(now=now)
         pace.spend(chat, now=now)
@@ -108,7 +108,7 @@ def test_messages_that_bunch_up_on_their_way_still_fit(chats, ways_ms):
 def test_a_clock_that_goes_back_gives_nothing():
     pace, now = Pace(), datetime(2026, 3, 2, 7, tzinfo=UTC)
     pace.spend(1, now=now)
-    assert pace.chat_free_at(1, now=now - timedelta(hours=1)) > now - timedelta(hours=1)
+    assert pace.busy_chats(now=now - timedelta(hours=1))[1] > now - timedelta(hours=1)
     assert pace.room(now=now - timedelta(hours=1)) == 0
 
 
@@ -117,4 +117,4 @@ def test_pace_that_is_off_lets_everything_through():
     for _ in range(500):
         pace.spend(1, now=now)
     assert pace.room(now=now) > 100
-    assert pace.chat_free_at(1, now=now) == now
+    assert pace.busy_chats(now=now) == {}

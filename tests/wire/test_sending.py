@@ -318,6 +318,20 @@ async def test_what_was_in_flight_at_a_crash_is_sent_again_and_marked(wire):
 
 
 @on_wire
+async def test_a_call_that_hangs_keeps_nobody_else_waiting(wire):
+    wire.platform.faults.add(Delayed(delay_s=0.4, after=True), chat_id=ANA)
+    wire.put("hangs")
+    due_at = START + timedelta(seconds=1)
+    wire.put("due meanwhile", to=BRUNO, not_before=due_at)
+    wire.start(wire.sender)
+    await wire.platform.until(lambda: len(wire.ana.sees()) == 1)
+    assert not wire.sender.is_idle
+    assert wire.clock.next_wake() <= due_at
+    await wire.pass_time(2)
+    assert texts(wire.bruno) == ["due meanwhile"]
+
+
+@on_wire
 async def test_a_fault_of_ours_while_settling_does_not_hold_the_chat_for_ever(wire):
     faults = iter([ValueError("a fault of ours")])
 
