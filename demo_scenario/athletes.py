@@ -2,7 +2,7 @@
 
 import random
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date, datetime, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
@@ -21,6 +21,7 @@ from demo_scenario.typing_habits import DoneItem, messages, one_item
 from scheduler.catalogue.library import Library
 
 CANT_LABELS = ("No time", "Ill", "Travelling")
+LEAST_COMPARED = 4  # [numbers] ch: fewer may agree by chance
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
 TYPES_S = (15, 50)  # [s] ch: between two messages or taps of one person
 TAPS_S = (3, 9)  # [s] ch
@@ -239,9 +240,8 @@ class SimulatedAthlete(Player):
 
     def _which_reading(self, message: ShownMessage) -> str:
         """Tap the reading whose numbers are mine; else say that none is, and write plainly."""
-        mine = [[float(value) for value in one.values] for one in self._done]
         for label in labels(message):
-            if [float(number) for number in NUMBER.findall(label)] in mine:
+            if _reads_as(label, self._done):
                 return label
         if not self._has_explained:
             self._has_explained = True
@@ -253,3 +253,15 @@ class SimulatedAthlete(Player):
 
     def _tap(self, message_id: int, label: str) -> None:
         self.phone.tap(message_id, label)
+
+
+def _reads_as(label: str, done: Sequence[DoneItem]) -> bool:
+    """Tell whether a button reads as one of these items, or begins to read as all of them.
+
+    A long label is cut off on the screen, so its last number may be a part of one.
+    """
+    said = [float(number) for number in NUMBER.findall(label)]
+    if any(said == list(map(float, one.values)) for one in done):
+        return True
+    mine = [float(value) for one in done for value in one.values]
+    return len(said) >= LEAST_COMPARED and said[:-1] == mine[: len(said) - 1]

@@ -12,7 +12,7 @@ from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeElapsedColumn
 
 from demo_scenario.chat_pages import write_pages
-from demo_scenario.invariants import check
+from demo_scenario.invariants import Broken, check
 from demo_scenario.play import Stage, play
 from demo_scenario.showing import show_days, show_table
 from demo_scenario.summary import Summary, summary_of
@@ -48,9 +48,14 @@ def demo(
     show_days(stage, console)
     show_table(summary, console)
     console.print(f"Chats: {out / CHATS_NAME / 'index.html'}   Database: {database_file}")
+    end_with(broken)
+
+
+def end_with(broken: tuple[Broken, ...]) -> None:
+    """Name every breach on the error output and leave with exit code 1, if there is any."""
+    for one in broken:
+        print(f"holdwell demo: {one}", file=sys.stderr)
     if broken:
-        for one in broken:
-            print(f"holdwell demo: {one}", file=sys.stderr)
         raise typer.Exit(1)
 
 

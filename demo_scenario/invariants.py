@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
@@ -33,23 +33,31 @@ class Broken:
 
 def check(stage: Stage) -> tuple[Broken, ...]:
     """Return every breach at the end of a play."""
-    ended_at = stage.clock.now()
     with stage.house.database.transaction() as tx:
-        turn = stage.house.turn(tx, ended_at)
-        return tuple(
-            Broken(rule, where)
-            for rule, found in (
-                ("a message without an outcome", _unhandled(tx)),
-                ("a message the bot never stored", _never_stored(tx, stage)),
-                ("something sent twice", _twice(tx)),
-                ("a message that was refused, lost or doubled", _not_sent(tx, ended_at)),
-                ("the screens show something else than was sent", _other_than_sent(tx, stage)),
-                ("an alert that is forgotten", _forgotten_alerts(tx, ended_at)),
-                ("a week against its rules, without a word", _weeks(turn, stage)),
-                ("something left out was sent", _left_out(turn, stage)),
-            )
-            for where in found
+        return breaches_in(stage.house.turn(tx, stage.clock.now()), stage)
+
+
+def breaches_in(turn: Turn, stage: Stage) -> tuple[Broken, ...]:
+    """Return every breach in the database as this turn sees it."""
+    tx, ended_at = turn.tx, turn.now
+    return tuple(
+        Broken(rule, where)
+        for rule, found in (
+            ("a message without an outcome", _unhandled(tx)),
+            ("a message the bot never stored", _never_stored(tx, stage)),
+            ("something sent twice", _twice(tx)),
+            ("a message that was refused, lost or doubled", _not_sent(tx, ended_at)),
+            ("the screens show something else than was sent", _other_than_sent(tx, stage)),
+            ("an alert that is forgotten", _forgotten_alerts(tx, ended_at)),
+            ("a week against its rules, without a word", broken_weeks(turn, start=_start(stage))),
+            ("something left out was sent", left_out_but_sent(turn, start=_start(stage))),
         )
+        for where in found
+    )
+
+
+def _start(stage: Stage) -> date:
+    return stage.team.start
 
 
 def _unhandled(tx: Session) -> Iterator[str]:
@@ -97,11 +105,3 @@ def _forgotten_alerts(tx: Session, ended_at: datetime) -> Iterator[str]:
     for row in tx.exec(select(AlertRow).where(AlertRow.state == AlertState.OPEN)):
         if row.tell_at is None or row.tell_at <= ended_at:
             yield f"alert {row.id} is open and is not told again"
-
-
-def _weeks(turn: Turn, stage: Stage) -> Iterator[str]:
-    yield from broken_weeks(turn, start=stage.team.start)
-
-
-def _left_out(turn: Turn, stage: Stage) -> Iterator[str]:
-    yield from left_out_but_sent(turn, start=stage.team.start)

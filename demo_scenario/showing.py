@@ -16,6 +16,21 @@ from demo_scenario.summary import Summary
 from demo_scenario.team import Part
 
 HEARD = ("recorded", "corrected", "asked", "not_understood", "passed_on", "safety", "cant_today")
+REASON_WORDS = {
+    "dose.step_in_time": "longer: all sets done, enough left",
+    "dose.step_in_reps": "more reps: all sets done, enough left",
+    "dose.step_in_load": "heavier: top of the range twice",
+    "dose.step_past_top": "past the top, the next weight is far",
+    "dose.more_sets_first": "a set given back first",
+    "dose.same_after_gap": "after days off",
+    "dose.same_pain": "something hurts that it loads",
+    "dose.same_lighter_week": "a lighter week",
+    "dose.same_no_answer": "no answer on what was left",
+    "dose.same_little_left": "less left than asked",
+    "dose.same_missed": "a set missed",
+    "dose.down_nothing_left": "nothing left, twice",
+    "dose.down_after_misses": "missed, twice",
+}
 WIDTH = 76  # [columns] ch: fits a narrow terminal
 
 
@@ -110,4 +125,7 @@ def show_table(summary: Summary, console: Console) -> None:
 
 def _said(code: str, times: int) -> str:
     """Write a reason's kind in words; its figures belong to single decisions."""
+    words = REASON_WORDS.get(code)
+    if words is not None:
+        return f"{times} × {words}"
     return f"{times} × {code.rpartition('.')[2].replace('_', ' ')}"

@@ -80,6 +80,7 @@ HURTS = (
     Hurts(Part.BACK_FROM_LAYOFF, 3, "Elbow, inside", "Left", 1, 0),
 )
 
+REFUSED_REASON = "he asks every week"
 OVERRIDE_REASON = "she showed me all four in person at the camp, on clip"
 
 COACH_SENDS = (
@@ -87,7 +88,7 @@ COACH_SENDS = (
     CoachSends(1, time(9, 0), "/invite Juno"),
     CoachSends(7, time(12, 30), "/who Edda"),
     CoachSends(8, time(13, 0), f"/stage Noor 2 {OVERRIDE_REASON}"),
-    CoachSends(10, time(12, 15), "/stage Bram 2 he asks every week"),
+    CoachSends(10, time(12, 15), f"/stage Bram 2 {REFUSED_REASON}"),
     CoachSends(14, time(20, 30), "/clear Sol nerve check done, strength even, no tingling since"),
     CoachSends(16, time(12, 30), "/who Sol"),
     CoachSends(17, time(18, 0), "/clear Edda two quiet days, holds on fists without pain"),

@@ -15,7 +15,7 @@ from storage.tables.people import AthleteRow, PersonRow
 from storage.tables.training import ItemRow, SessionRow
 from storage.tables.wire import OutboxRow
 
-TODAY_MIN = 30.0  # PUBLISHED nowhere; CHOSEN by the house: an unseen alert of today is told again
+TODAY_MIN = 30.0  # [min] CHOSEN by the house: an unseen alert of today is told again then
 
 
 def test_no_invariant_is_broken(fortnight: Stage) -> None:
