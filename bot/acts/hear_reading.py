@@ -40,8 +40,6 @@ def hear(
     turn: Turn, person: Person, athlete: Athlete, event: Wrote, *, flags: RedFlagReading
 ) -> Outcome:
     """Read a message in its context, and act on every part of it."""
-    # What was answered as a sign or as a question of medicine is not passed on a second time.
-    is_flagged = bool(flags.candidates) or flags.asks_about_medicine
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
     if event.is_edit:
         question = None  # it says anew what it said before, and answers nothing asked since
@@ -50,7 +48,10 @@ def hear(
     if flags.is_private:
         # Figures and pain are kept; the words go nowhere from here.
         event = event.model_copy(update={"text": ""})
-    outcome = _act(turn, person, athlete, event, reading, found, is_flagged=is_flagged)
+    if flags.candidates and not isinstance(reading, Recorded | CantToday):
+        outcome = Outcome.SAFETY  # nothing else is asked or said beside a red flag
+    else:
+        outcome = _act(turn, person, athlete, event, reading, found, flags)
     hurt = hear_pain.hear(
         turn, person, athlete, reading.pains, event, question, may_ask=not flags.candidates
     )
@@ -71,13 +72,14 @@ def _act(
     event: Wrote,
     reading: Reading,
     found: AtHand,
-    *,
-    is_flagged: bool,
+    flags: RedFlagReading,
 ) -> Outcome:
     session = found.session
+    # What was answered as a question of medicine is not passed on a second time.
+    is_flagged = bool(flags.candidates) or flags.asks_about_medicine
     match reading:
         case Recorded():
-            return _record(turn, person, event, reading, is_flagged=is_flagged)
+            return _record(turn, person, event, reading, flags)
         case Told():
             return _told(turn, person, event, reading, session, is_flagged=is_flagged)
         case Asked():
@@ -101,7 +103,7 @@ def _other_training(turn: Turn, person: Person, reading: OtherTraining) -> Outco
 
 
 def _record(
-    turn: Turn, person: Person, event: Wrote, reading: Recorded, *, is_flagged: bool
+    turn: Turn, person: Person, event: Wrote, reading: Recorded, flags: RedFlagReading
 ) -> Outcome:
     if event.is_edit:
         named = {item.ref for item in reading.items}
@@ -119,8 +121,9 @@ def _record(
         assumptions=reading.assumptions,
         effort=reading.effort,
         message_id=event.message_id,
+        is_quiet=bool(flags.candidates),
     )
-    if reading.asks_coach and not is_flagged:
+    if reading.asks_coach and not flags.candidates and not flags.asks_about_medicine:
         pass_on.words(turn, person, event)
     return Outcome.CORRECTED if event.is_edit else Outcome.RECORDED
 

@@ -41,8 +41,8 @@ def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
 
 
 def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
-    """Return a session as the reader knows it."""
-    items = sent_items(session)
+    """Return a session as the reader knows it: what is left out since may have been done before."""
+    items = numbered_items(session)
     history = training.exposures(
         turn.tx,
         session.athlete_id,

@@ -33,8 +33,12 @@ def record(
     effort: float | None = None,
     message_id: int | None,
     edit_message_id: int | None = None,
+    is_quiet: bool = False,
 ) -> Step:
-    """Store what was done and show the card; every set that was said is stored, none is added."""
+    """Store what was done and show the card; every set that was said is stored, none is added.
+
+    ``is_quiet`` where something graver was said beside it: then no card stands beside that.
+    """
     for result in items:
         store_item(turn, person, result, message_id=message_id)
     # Results reopen what was closed as missed or too early: its questions are asked again.
@@ -47,6 +51,8 @@ def record(
     if effort is not None:
         facts["effort"] = round(effort)
     training.change_session(turn.tx, session_id, **facts)
+    if is_quiet:
+        return Step.NOTHING
     return go_on(
         turn,
         person,
@@ -82,6 +88,8 @@ def store_item(turn: Turn, person: Person, result: ItemResult, *, message_id: in
     if item.dose is None or person.chat_id is None:
         return
     if result.sets:
+        # What was done is true, also when it had been left out before the answer came.
+        training.change_item(turn.tx, item.id, is_left_out=False)
         training.take_back_sets(turn.tx, item.id, at=turn.now)
         training.record_sets(
             turn.tx,
