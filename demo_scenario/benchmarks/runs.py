@@ -136,15 +136,17 @@ def _open_sessions(database: Database) -> list[list[str]]:
     return texts
 
 
-async def messages_per_s(kind: str, folder: Path, *, profile_to: str | None = None) -> float:
+async def messages_per_s(
+    kind: str, folder: Path, *, count: int = AT_ONCE, profile_to: str | None = None
+) -> float:
     """Measure how many waiting messages a second a bot answers, without limits or delay."""
     async with staged(kind, folder, profile_to=profile_to) as stage:
         stage.crowd.write_all(WARM_UP)
         await stage.crowd.until_sent(stage.open_sends + WARM_UP)
         began_s = time.perf_counter()
-        stage.crowd.write_all(AT_ONCE)
-        await stage.crowd.until_sent(stage.open_sends + WARM_UP + AT_ONCE)
-        return AT_ONCE / (time.perf_counter() - began_s)
+        stage.crowd.write_all(count)
+        await stage.crowd.until_sent(stage.open_sends + WARM_UP + count)
+        return count / (time.perf_counter() - began_s)
 
 
 async def sustained_per_s(folder: Path) -> float:
@@ -168,13 +170,13 @@ class Rush:
     is_in_order: bool
 
 
-async def rush(folder: Path) -> Rush:
-    """Let 200 replies a second arrive for ten seconds, with the limits of both sides kept."""
-    count = int(RUSH_PER_S * RUSH_S)
+async def rush(folder: Path, *, per_s: float = RUSH_PER_S, rush_s: float = RUSH_S) -> Rush:
+    """Let so many replies a second arrive for so long, with the limits of both sides kept."""
+    count = int(per_s * rush_s)
     async with staged("house", folder, is_paced=True) as stage:
         stage.crowd.write_all(WARM_UP)
         await stage.crowd.until_sent(stage.open_sends + WARM_UP)
-        await stage.crowd.write_at(RUSH_PER_S, count)
+        await stage.crowd.write_at(per_s, count)
         await _until_handled(stage.database, WARM_UP + count)
         handled = json.loads(await stage.stop())
         stored = _stored_texts(stage.database)
