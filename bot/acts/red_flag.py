@@ -114,10 +114,13 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
         if certainty is Certainty.DENIED
         else words.told(tongue, flag.flag, coach=coach.name, number=_number(coach))
     )
+    # What is no sign may still hurt: then it is told by the usual taps.
+    hurts = [[Tap(tongue.say("Something hurts"), "pain.where", {"session": None})]]
+    taps = hurts if certainty is Certainty.DENIED else []
     if event.message_id is not None:
-        turn.change(person, event.message_id, text)
+        turn.change(person, event.message_id, text, taps=taps)
     else:
-        turn.say(person, text, kind=MessageKind.SAFETY)
+        turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
     return Outcome.SAFETY
 
 

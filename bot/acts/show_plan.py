@@ -11,6 +11,7 @@ from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plan
 from bot.wording import session as words
+from scheduler.reasons import Reason
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, SessionState
@@ -73,10 +74,10 @@ def why(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     entries = care.audit_of(
         turn.tx, person.id, most=WHY_MOST, what=("dose.up", "dose.kept", "dose.down")
     )
-    decisions = [
-        (turn.house.library.movements[str(entry.before["movement"])].name, entry.reasons)
-        for entry in entries
-    ]
+    latest: dict[str, tuple[Reason, ...]] = {}
+    for entry in entries:  # the newest first: a session that was mended decides anew
+        latest.setdefault(str(entry.before["movement"]), entry.reasons)
+    decisions = [(turn.house.library.movements[key].name, why) for key, why in latest.items()]
     text = plan.why(
         turn.tongue(person),
         decisions,

@@ -7,9 +7,11 @@ from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.reasons import Reason
-from scheduler.training.values import Dose, Neighbour
+from scheduler.training.values import Dose
 
 UP, KEPT, DOWN = "up", "kept", "down"
+STEPS = frozenset({"dose.step_in_time", "dose.step_in_reps", "dose.step_in_metres"})
+"""Reasons whose figures are those of the change itself."""
 
 
 def direction_of(before: Dose, after: Dose) -> str:
@@ -30,7 +32,7 @@ def change_line(
     tongue: Tongue, movement: Movement, before: Dose, after: Dose, reasons: Sequence[Reason]
 ) -> str:
     """Write one change with its deciding reason."""
-    why = say_reason(tongue, deciding(before, after, reasons)) if reasons else ""
+    why = _why(tongue, deciding(before, after, reasons)) if reasons else ""
     return tongue.say(
         "{name}: {before} → <b>{after}</b>. {why}",
         name=movement.name,
@@ -40,6 +42,13 @@ def change_line(
     ).rstrip()
 
 
+def _why(tongue: Tongue, reason: Reason) -> str:
+    """Say why, without the figures that the line shows already."""
+    if reason.code in STEPS:
+        return tongue.say("Every set done, with enough left.")
+    return say_reason(tongue, reason)
+
+
 def deciding(before: Dose, after: Dose, reasons: Sequence[Reason]) -> Reason:
     """Pick the reason that explains the change: sets are decided last, all else first."""
     only_sets = before.sets != after.sets and (before.target, before.rung) == (
@@ -47,11 +56,6 @@ def deciding(before: Dose, after: Dose, reasons: Sequence[Reason]) -> Reason:
         after.rung,
     )
     return reasons[-1] if only_sets else reasons[0]
-
-
-def harder_neighbour(after: Dose) -> bool:
-    """Tell whether the dose asks for the next movement of the ladder."""
-    return after.neighbour is Neighbour.HARDER
 
 
 def best_line(tongue: Tongue, movement: Movement, *, now: float, before: float) -> str:

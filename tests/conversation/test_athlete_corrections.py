@@ -127,6 +127,18 @@ def test_editing_after_the_session_is_closed_is_played_back_as_well(stage: Stage
     assert any("20, 20, 12 s" in text for text in stage.since(before))
 
 
+def test_why_shows_a_movement_once_after_its_session_was_mended(stage: Stage) -> None:
+    stage.write_as(77, ALL)
+    for left in ("15", "15", "3", "3"):
+        stage.tap(left)
+    stage.tap("6")
+    stage.tap("Nothing hurt")
+    stage.later(minutes=5)
+    stage.edit(77, ALL.replace("1) 20 20 20", "1) 20 20 12"))
+    stage.write("/why")
+    assert stage.last().count("Bar hang:") == 1
+
+
 def test_sorry_works_after_the_session_is_closed(stage: Stage) -> None:
     stage.write(ALL)
     for left in ("15", "15", "3", "3"):
