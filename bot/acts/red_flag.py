@@ -4,18 +4,20 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture
+from bot.acts.item_facts import sent_items
 from bot.acts.pass_on import tell_coach
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.reading.red_flags import FlagCandidate, RedFlagReading, read_red_flags
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import red_flags as words
+from scheduler.catalogue.values import Demand
 from scheduler.pain.events import Certainty, FlagAnswered, FlagRaised
 from scheduler.pain.picture import FlagPicture
 from scheduler.pain.red_flags import RED_FLAGS, RedFlag, Stops, severity
 from scheduler.pain.tap_list import TapLine
 from scheduler.pain.values import Side
-from storage.queries import care, people
+from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
@@ -112,7 +114,9 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
     text = (
         words.denied(tongue, coach=coach.name)
         if certainty is Certainty.DENIED
-        else words.told(tongue, flag.flag, coach=coach.name, number=_number(coach))
+        else words.told(
+            tongue, flag.flag, coach=coach.name, number=_number(coach), stops=flag.stops
+        )
     )
     # What is no sign may still hurt: then it is told by the usual taps.
     hurts = [[Tap(tongue.say("Something hurts"), "pain.where", {"session": None})]]
@@ -141,8 +145,20 @@ def _record(
         certainty=candidate.certainty.certainty,
         site=pain.site if pain else None,
         side=(pain.side if pain else None) or Side.BOTH,
+        movement=_hung_from(turn, athlete) if candidate.flag is RedFlag.TINGLING_PASSED else None,
     )
     pain_picture.record_event(turn, athlete.person_id, event, message_id=message_id)
+
+
+def _hung_from(turn: Turn, athlete: Athlete) -> str | None:
+    """Return the movement of the open session that pulls at the arms, if there is just one."""
+    found = {
+        item.movement_key
+        for session in training.open_sessions(turn.tx, athlete.person_id)[:1]
+        for item in sent_items(session)
+        if Demand.TRACTION in turn.house.library.movements[item.movement_key].demands
+    }
+    return found.pop() if len(found) == 1 else None
 
 
 def _answer(
@@ -157,7 +173,9 @@ def _answer(
     coach = people.person(turn.tx, athlete.coach_id)
     tongue = turn.tongue(person)
     worst = max(flags, key=lambda one: severity(one.flag))
-    text = words.told(tongue, worst.flag, coach=coach.name, number=_number(coach))
+    text = words.told(
+        tongue, worst.flag, coach=coach.name, number=_number(coach), stops=worst.stops
+    )
     taps: TapRows = ()
     if worst.certainty is Certainty.ASKED:
         text = words.asked(tongue, worst.flag, coach=coach.name, number=_number(coach))

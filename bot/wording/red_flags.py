@@ -4,19 +4,21 @@ from bot.wording.follow_ups import ANSWERS, QUESTIONS
 from bot.wording.pain import TAP_LINES
 from bot.wording.tongue import Tongue
 from scheduler.pain.events import Certainty
-from scheduler.pain.red_flags import RED_FLAGS, FollowUp, RedFlag
+from scheduler.pain.red_flags import RED_FLAGS, FollowUp, RedFlag, Stops
 from scheduler.pain.tap_list import TapLine
 from scheduler.pain.values import Level, Urgency
 
 
-def told(tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None) -> str:
-    """Say what to do now."""
+def told(
+    tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None, stops: Stops | None = None
+) -> str:
+    """Say what to do now; ``stops`` is how much training it stops where that is known."""
     rule = RED_FLAGS[flag]
     if rule.is_private:
         return _crisis(tongue, number)
     if rule.level is Level.EMERGENCY:
         return _emergency(tongue, coach, number)
-    return _clinician(tongue, flag, coach)
+    return _clinician(tongue, flag, coach, stops or rule.stops)
 
 
 def asked(tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None) -> str:
@@ -110,13 +112,25 @@ def _emergency(tongue: Tongue, coach: str, number: str | None) -> str:
     )
 
 
-def _clinician(tongue: Tongue, flag: RedFlag, coach: str) -> str:
+def _clinician(tongue: Tongue, flag: RedFlag, coach: str, stops: Stops) -> str:
     rule = RED_FLAGS[flag]
     if rule.urgency is Urgency.TODAY:
         return tongue.say(
             "Please stop upper-body training. Have this seen by a doctor today, "
             "in an emergency department where nothing else is open. {coach} is told now. "
             "If it gets worse, call your local emergency number.",
+            coach=coach,
+        )
+    if stops is Stops.UPPER_BODY:
+        return tongue.say(
+            "Please stop upper-body training for now. Have it looked at by a doctor "
+            "or physiotherapist. {coach} is told. If it gets worse, do not wait.",
+            coach=coach,
+        )
+    if stops is Stops.ITEM:
+        return tongue.say(
+            "We leave that movement out. If the tingling comes back, lasts, or an arm feels weak, "
+            "have it looked at today. {coach} is told.",
             coach=coach,
         )
     return tongue.say(

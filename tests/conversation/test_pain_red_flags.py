@@ -306,3 +306,18 @@ def test_alerts_are_of_the_kind_that_is_sent_again_in_doubt(stage: Stage) -> Non
         kinds = tx.exec(select(OutboxRow.kind, OutboxRow.chat_id).order_by(col(OutboxRow.id))).all()
     assert ("alert", COACH_CHAT) in kinds
     assert ("safety", ATHLETE_CHAT) in kinds
+
+
+def test_a_tingle_in_the_hang_that_passed_takes_the_hang_out_and_nothing_else(
+    stage: Stage,
+) -> None:
+    stage.write("tingling in my hand during the hang, gone within minutes, strength is fine")
+    left_out = [one.movement_key for one in stage.session_on(MONDAY).items if one.is_left_out]
+    assert left_out == ["bar_hang"]
+    assert any("We leave that movement out." in text for text in stage.texts())
+
+
+def test_the_words_to_the_athlete_say_as_much_as_is_stopped(stage: Stage) -> None:
+    stage.write("pain at night in my left shoulder for a week, also at rest")
+    assert all(one.is_left_out for one in stage.session_on(MONDAY).items)
+    assert "stop upper-body training" in stage.last()
