@@ -100,7 +100,6 @@ def open_question(tx: Session, *, chat_id: int, now: datetime) -> OpenQuestion |
 def close_question(tx: Session, chat_id: int) -> None:
     """Nothing is asked in this chat any more."""
     tx.exec(delete(QuestionRow).where(col(QuestionRow.chat_id) == chat_id))
-    tx.expire_all()
 
 
 def dialog(tx: Session, chat_id: int) -> Dialog | None:
@@ -137,4 +136,3 @@ def keep_dialog(
 def end_dialog(tx: Session, chat_id: int) -> None:
     """The dialog is over."""
     tx.exec(delete(DialogRow).where(col(DialogRow.chat_id) == chat_id))
-    tx.expire_all()

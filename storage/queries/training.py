@@ -2,10 +2,11 @@
 
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime
-from typing import Any
+from typing import Any, cast
 
-from pydantic import BaseModel
-from sqlmodel import Session, SQLModel, case, col, delete, func, select, update
+from sqlalchemy import Row
+from sqlalchemy import select as select_columns
+from sqlmodel import Session, case, col, delete, func, select, update
 
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
@@ -18,9 +19,12 @@ from storage.records.training import (
     SetRecord,
     WeekRecord,
 )
+from storage.tables import metadata
 from storage.tables.training import ItemRow, SessionRow, SetRow, WeekRow
 
 COUNTED_AS_SENT = (SessionState.SENT, SessionState.TRAINED, SessionState.MISSED)
+
+SESSIONS, ITEMS, SETS = (metadata.tables[name] for name in ("session", "item", "set_done"))
 
 
 def add_week(
@@ -130,28 +134,23 @@ def forget_planned(tx: Session, week_id: int, *, from_date: date) -> None:
     )
     tx.exec(delete(ItemRow).where(col(ItemRow.session_id).in_(ids)))
     tx.exec(delete(SessionRow).where(col(SessionRow.id).in_(ids)))
-    tx.expire_all()
 
 
 def session(tx: Session, session_id: int) -> SessionRecord:
     """Return one session with everything that was said about it."""
-    return _records(tx, [tx.get_one(SessionRow, session_id)])[0]
+    return _records(tx, select_columns(SESSIONS).where(SESSIONS.c.id == session_id))[0]
 
 
 def sessions_between(
     tx: Session, athlete_id: int, *, first: date, last: date
 ) -> tuple[SessionRecord, ...]:
     """Return an athlete's sessions from ``first`` to ``last``, both included, by day."""
-    rows = tx.exec(
-        select(SessionRow)
-        .where(
-            SessionRow.athlete_id == athlete_id,
-            col(SessionRow.on) >= first,
-            col(SessionRow.on) <= last,
-        )
-        .order_by(col(SessionRow.on), col(SessionRow.id))
-    ).all()
-    return _records(tx, rows)
+    return _records(
+        tx,
+        select_columns(SESSIONS)
+        .where(SESSIONS.c.athlete_id == athlete_id, SESSIONS.c.on >= first, SESSIONS.c.on <= last)
+        .order_by(SESSIONS.c.on, SESSIONS.c.id),
+    )
 
 
 def kept_of_sent(
@@ -197,16 +196,16 @@ def sent_unanswered(
 
 def open_sessions(tx: Session, athlete_id: int) -> tuple[SessionRecord, ...]:
     """Return what was sent and is not closed, the most recent first."""
-    rows = tx.exec(
-        select(SessionRow)
+    return _records(
+        tx,
+        select_columns(SESSIONS)
         .where(
-            SessionRow.athlete_id == athlete_id,
-            col(SessionRow.state).in_((SessionState.SENT, SessionState.TRAINED)),
-            col(SessionRow.closed_at).is_(None),
+            SESSIONS.c.athlete_id == athlete_id,
+            SESSIONS.c.state.in_((SessionState.SENT, SessionState.TRAINED)),
+            SESSIONS.c.closed_at.is_(None),
         )
-        .order_by(col(SessionRow.on).desc(), col(SessionRow.id).desc())
-    ).all()
-    return _records(tx, rows)
+        .order_by(SESSIONS.c.on.desc(), SESSIONS.c.id.desc()),
+    )
 
 
 def last_trained(tx: Session, athlete_id: int, *, before: date | None = None) -> date | None:
@@ -240,7 +239,7 @@ def change_session(tx: Session, session_id: int, **facts: Any) -> None:
 
 def item(tx: Session, item_id: int) -> tuple[ItemRecord, int]:
     """Return one item and the id of its session."""
-    row = tx.get_one(ItemRow, item_id)
+    (row,) = _rows(tx, select_columns(ITEMS).where(ITEMS.c.id == item_id))
     return _item_records(tx, [row])[0], row.session_id
 
 
@@ -278,7 +277,9 @@ def record_sets(
 ) -> None:
     """Write sets (number, what was done, whether as planned), replacing those they correct."""
     keys = {(number, done.side) for number, done, _ in sets}
-    for row in tx.exec(_current_sets([item_id])).all():
+    for row in tx.exec(
+        select(SetRow).where(SetRow.item_id == item_id, col(SetRow.replaced_at).is_(None))
+    ).all():
         if (row.number, row.done.side) in keys:
             row.replaced_at = at
             tx.add(row)
@@ -304,7 +305,6 @@ def take_back_sets(tx: Session, item_id: int, *, at: datetime) -> None:
         .where(col(SetRow.item_id) == item_id, col(SetRow.replaced_at).is_(None))
         .values(replaced_at=at)
     )
-    tx.expire_all()
 
 
 def items_of_message(tx: Session, *, chat_id: int, message_id: int) -> tuple[int, ...]:
@@ -345,58 +345,58 @@ def all_exposures(tx: Session, athlete_id: int) -> tuple[Exposure, ...]:
 
 def _done(athlete_id: int) -> Any:
     return (
-        select(ItemRow, col(SessionRow.on))
-        .join(SessionRow, col(SessionRow.id) == col(ItemRow.session_id))
-        .where(SessionRow.athlete_id == athlete_id, col(ItemRow.dose).is_not(None))
-        .order_by(col(SessionRow.on), col(SessionRow.id), col(ItemRow.position))
+        select_columns(ITEMS, SESSIONS.c.on)
+        .join(SESSIONS, SESSIONS.c.id == ITEMS.c.session_id)
+        .where(SESSIONS.c.athlete_id == athlete_id, ITEMS.c.dose.is_not(None))
+        .order_by(SESSIONS.c.on, SESSIONS.c.id, ITEMS.c.position)
     )
 
 
 def _exposures(tx: Session, query: Any) -> tuple[Exposure, ...]:
-    found = tx.exec(query).all()
-    records = _item_records(tx, [row for row, _ in found])
-    pairs = zip(records, (on for _, on in found), strict=True)
+    found = _rows(tx, query)
+    pairs = zip(_item_records(tx, found), (row.on for row in found), strict=True)
     return tuple(done for record, on in pairs if (done := record.exposure(on)) is not None)
 
 
-def _current_sets(item_ids: Sequence[int]) -> Any:
-    return (
-        select(SetRow)
-        .where(col(SetRow.item_id).in_(item_ids), col(SetRow.replaced_at).is_(None))
-        .order_by(col(SetRow.number), col(SetRow.id))
-    )
+def _rows(tx: Session, query: Any) -> Sequence[Row[Any]]:
+    """Read plain rows: what becomes a record at once needs no object of the mapper's."""
+    tx.flush()
+    return cast("Sequence[Row[Any]]", tx.exec(query).all())
 
 
-def _item_records(tx: Session, rows: Sequence[ItemRow]) -> list[ItemRecord]:
+def _item_records(tx: Session, rows: Sequence[Row[Any]]) -> list[ItemRecord]:
     if not rows:
         return []
     sets: dict[int, list[SetRecord]] = {}
-    for done in tx.exec(_current_sets([row.id or 0 for row in rows])):
-        sets.setdefault(done.item_id, []).append(SetRecord.model_validate(done))
+    current = (
+        select_columns(SETS)
+        .where(SETS.c.item_id.in_([row.id for row in rows]), SETS.c.replaced_at.is_(None))
+        .order_by(SETS.c.number, SETS.c.id)
+    )
+    for row in _rows(tx, current):
+        sets.setdefault(row.item_id, []).append(SetRecord.model_validate(row))
     return [
-        ItemRecord.model_validate(
-            {**_fields(row, ItemRecord), "sets": tuple(sets.get(row.id or 0, ()))}
-        )
+        ItemRecord.model_validate({**row._mapping, "sets": tuple(sets.get(row.id, ()))})  # noqa: SLF001
         for row in rows
     ]
 
 
-def _fields(row: SQLModel, record: type[BaseModel]) -> dict[str, Any]:
-    """Return a row's values under a record's names; documents stay the models that they are."""
-    return {name: getattr(row, name) for name in record.model_fields if hasattr(row, name)}
-
-
-def _records(tx: Session, rows: Sequence[SessionRow]) -> tuple[SessionRecord, ...]:
+def _records(tx: Session, query: Any) -> tuple[SessionRecord, ...]:
+    rows = _rows(tx, query)
+    if not rows:
+        return ()
+    found = _rows(
+        tx,
+        select_columns(ITEMS)
+        .where(ITEMS.c.session_id.in_([row.id for row in rows]))
+        .order_by(ITEMS.c.position),
+    )
     by_session: dict[int, list[ItemRecord]] = {}
-    ids = [row.id or 0 for row in rows]
-    found = tx.exec(
-        select(ItemRow).where(col(ItemRow.session_id).in_(ids)).order_by(col(ItemRow.position))
-    ).all()
     for record, row in zip(_item_records(tx, found), found, strict=True):
         by_session.setdefault(row.session_id, []).append(record)
     return tuple(
         SessionRecord.model_validate(
-            {**_fields(row, SessionRecord), "items": tuple(by_session.get(row.id or 0, ()))}
+            {**row._mapping, "items": tuple(by_session.get(row.id, ()))}  # noqa: SLF001
         )
         for row in rows
     )
