@@ -6,6 +6,7 @@ from bot.acts import pain_picture
 from bot.turn import Turn
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
+from scheduler.catalogue.values import Role
 from scheduler.training.gates import Checklist, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
@@ -44,14 +45,19 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
 
 
 def side_ratios(turn: Turn, person: Person) -> tuple[SideRatio, ...]:
-    """Return how the arms compare in each movement that was done arm by arm."""
+    """Return how the arms compare in each main movement that was done arm by arm often enough."""
+    enough = turn.house.rulebook.gates.sides_sessions.whole
+    library = turn.house.library.movements
     by_movement: dict[str, list[Exposure]] = {}
     for exposure in training.all_exposures(turn.tx, person.id):
+        movement = library.get(exposure.dose.movement_key)
+        if movement is None or movement.role is Role.ACCESSORY:
+            continue
         by_movement.setdefault(exposure.dose.movement_key, []).append(exposure)
     ratios = (
         side_ratio(exposures, rulebook=turn.house.rulebook) for exposures in by_movement.values()
     )
-    return tuple(ratio for ratio in ratios if ratio is not None)
+    return tuple(ratio for ratio in ratios if ratio is not None and ratio.sessions >= enough)
 
 
 def _count_sent(sessions: tuple[SessionRecord, ...]) -> int:

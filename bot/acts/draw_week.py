@@ -5,6 +5,8 @@ from datetime import date, timedelta
 from bot.acts.checklist import local_today
 from bot.acts.week_request import REMEMBERED, is_lighter_due, kept_slots, week_request
 from bot.turn import Turn
+from scheduler.calendar.wall_time import due_instant
+from scheduler.calendar.zones import zone_named
 from scheduler.training.week_values import DayLetter, Session, Slot, WeekDraft
 from scheduler.training.weeks import draw_week
 from storage.queries import training
@@ -38,6 +40,7 @@ def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
         monday=monday,
         stage=athlete.stage,
         is_lighter=lighter.value,
+        sets_share=request.sets_share,
         next_letter=_letter_after(draft, request.next_letter).value,
         relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
         reasons=(*lighter.reasons, *draft.reasons),
@@ -62,7 +65,8 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
         )
         this_week = [session for session in sessions if session.on >= monday]
         is_sent_today = any(session.on == today for session in this_week)
-        first_open = today + timedelta(days=1) if is_sent_today else today
+        is_over_today = is_sent_today or _is_hour_past(turn, person, athlete, today)
+        first_open = today + timedelta(days=1) if is_over_today else today
         request = week_request(
             turn, person, athlete, monday=monday, sessions=sessions, is_lighter=week.is_lighter
         ).model_copy(update={"kept": kept_slots(this_week), "open_from": max(first_open, monday)})
@@ -78,6 +82,12 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
             drawn_at=turn.now,
         )
         _save(turn, person, week.id, fresh)
+
+
+def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:
+    """Tell whether today's session hour is over: what is drawn now would come too late."""
+    hour = due_instant(local_date=today, wall_time=athlete.session_at, zone=zone_named(person.zone))
+    return turn.now >= hour
 
 
 def _save(turn: Turn, person: Person, week_id: int, sessions: tuple[Session, ...]) -> None:

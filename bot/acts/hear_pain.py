@@ -47,11 +47,10 @@ def _is_denial(mention: PainMention) -> bool:
 
 
 def _denied(turn: Turn, person: Person, question: OpenQuestion | None) -> bool:
-    """ "No pain" answers the session's question; it lowers nothing."""
+    """ "No pain" answers the session's question, as its button does."""
     session_id = question.subject.get("session") if question else None
     if question is None or question.kind != "pain" or session_id is None:
         return False
-    training.change_session(turn.tx, session_id, is_pain_answered=True)
     pain_talk.close_question_of(turn, person, session_id)
     return True
 

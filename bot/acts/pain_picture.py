@@ -53,11 +53,11 @@ def new_key(turn: Turn, athlete_id: int) -> str:
 def facts_for(turn: Turn, athlete: Athlete, movement: Movement) -> PainFacts:
     """Return what a dose must know of the regions that a movement loads."""
     picture = picture_of(turn, athlete)
-    if _touches(picture.eased, movement) or _touches(picture.rested, movement):
+    if touches(picture.eased, movement) or touches(picture.rested, movement):
         return PainFacts(level=Level.EASE, is_settled=False)
-    if _touches(picture.no_step, movement):
+    if touches(picture.no_step, movement) or return_share(picture, movement) < 1:
         return PainFacts(level=Level.WATCH, is_settled=False)
-    if _touches(picture.no_load_step, movement):
+    if touches(picture.no_load_step, movement):
         return PainFacts(level=Level.WATCH, is_settled=True)
     return PAIN_FREE
 
@@ -67,7 +67,7 @@ def return_share(picture: PainPicture, movement: Movement) -> float:
     shares = [
         one.share_of_sets
         for one in picture.returns
-        if one.region is None or _touches(left_out_for(one.region.site, one.region.arm), movement)
+        if one.region is None or touches(left_out_for(one.region.site, one.region.arm), movement)
     ]
     return min(shares, default=1.0)
 
@@ -106,5 +106,6 @@ def is_midline(site: Site) -> bool:
     return site in MIDLINE
 
 
-def _touches(left_out: LeftOut, movement: Movement) -> bool:
+def touches(left_out: LeftOut, movement: Movement) -> bool:
+    """Tell whether a movement is hit for either arm."""
     return any(left_out.hits(movement, arm) for arm in (Side.LEFT, Side.RIGHT))

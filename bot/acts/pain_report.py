@@ -12,9 +12,10 @@ from scheduler.pain.events import (
     PainReported,
     PainSign,
 )
-from scheduler.pain.values import Side, Site
+from scheduler.pain.values import Level, Side, Site
 from storage.queries import care
 from storage.records.people import Athlete
+from storage.records.training import SessionRecord
 
 ONE_MORNING = timedelta(hours=8)  # [h] ch: a second number so soon corrects the first
 
@@ -111,6 +112,25 @@ def amend(
     correction = Corrected(key=new_key, at_utc=turn.now, report_key=key, replacement=replacement)
     pain_picture.record_event(turn, athlete.person_id, correction)
     return key
+
+
+def add_nothing(turn: Turn, athlete: Athlete, session: SessionRecord) -> None:
+    """Record that nothing hurt, for what was loaded today and has been hurting.
+
+    It is an answer of 0 for these places. It never ends what only a person can end.
+    """
+    loaded = pain_picture.regions_loaded(turn, session)
+    for one in pain_picture.picture_of(turn, athlete).regions:
+        if one.region in loaded and Level.NONE < one.level < Level.REST:
+            add(
+                turn,
+                athlete,
+                site=one.region.site,
+                side=one.region.arm,
+                score=0,
+                occasion=Occasion.AFTER_SESSION,
+                session_id=session.id,
+            )
 
 
 def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:

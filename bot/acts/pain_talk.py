@@ -19,6 +19,7 @@ from scheduler.pain.values import Side, Site, regions_of
 from storage import buttons
 from storage.queries import people, training
 from storage.records.people import Athlete, Person
+from storage.records.training import SessionRecord
 from storage.records.wire import MessageKind
 
 SIGNS_FROM_SCORE = 3  # [of 10] ch: below it the three further questions are not worth a tap
@@ -47,21 +48,31 @@ def where(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> O
 
 
 def nothing(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
-    """The button "nothing hurt": it answers the session's question and lowers nothing."""
+    """The button "nothing hurt": an answer of 0 for what was loaded and has been hurting."""
     session = training.session(turn.tx, arguments["session"])
     if session.athlete_id != person.id or not session.is_open:
         turn.say(person, plain.session_closed(turn.tongue(person)))
         return Outcome.STALE_TAP
-    training.change_session(turn.tx, session.id, is_pain_answered=True)
+    _note_nothing(turn, person, session)
     note = words.nothing_hurt(turn.tongue(person))
     record_results.go_on(turn, person, session.id, notes=[note], edit_message_id=event.message_id)
     return Outcome.ANSWERED
+
+
+def _note_nothing(turn: Turn, person: Person, session: SessionRecord) -> None:
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is not None:
+        before = pain_picture.picture_of(turn, athlete)
+        pain_report.add_nothing(turn, athlete, session)
+        pain_consequences.follow(turn, person, athlete, before, words_said="")
+    training.change_session(turn.tx, session.id, is_pain_answered=True)
 
 
 def close_question_of(turn: Turn, person: Person, session_id: int) -> None:
     """Go on with a session whose question about pain was answered in words."""
     session = training.session(turn.tx, session_id)
     if session.is_open:
+        _note_nothing(turn, person, session)
         note = words.nothing_hurt(turn.tongue(person))
         record_results.go_on(turn, person, session_id, notes=[note])
 

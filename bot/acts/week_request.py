@@ -6,7 +6,10 @@ from datetime import date, timedelta
 from bot.acts import pain_picture
 from bot.acts.dose_today import returning, weeks_trained
 from bot.turn import Turn
-from scheduler.catalogue.values import Arm, Chain, Direction
+from scheduler.catalogue.values import Arm, Chain, Direction, Role
+from scheduler.pain.left_out import left_out_for
+from scheduler.pain.picture import PainPicture
+from scheduler.pain.values import LeftOut
 from scheduler.reasons import Decision
 from scheduler.training.values import Neighbour
 from scheduler.training.volume import LighterSignals, WeekKind, lighter_week
@@ -51,14 +54,12 @@ def week_request(
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
         next_letter=_next_letter(training.weeks(turn.tx, person.id), monday),
-        history=movements_in_use(turn, past, monday=monday),
+        history=movements_in_use(turn, past, monday=monday, eased=picture.no_step),
         last_ordinary_sets=_last_ordinary_sets(training.weeks(turn.tx, person.id), past),
         sets_share=min(lighter_share, back.share_of_sets),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
-        wanted=frozenset(
-            standard.movements[0]
-            for standard in turn.house.rulebook.standards.get(athlete.stage, ())
-        ),
+        wanted=_wanted(turn, athlete, picture),
+        held_at_stage_one=_held_back(turn, picture),
     )
 
 
@@ -74,6 +75,8 @@ def is_lighter_due(turn: Turn, person: Person, athlete: Athlete, *, monday: date
 def _kind_of(turn: Turn, person: Person, week: WeekRecord) -> WeekKind:
     if week.is_lighter:
         return WeekKind.LIGHTER
+    if week.sets_share < 1:
+        return WeekKind.RETURNING
     sessions = training.sessions_between(
         turn.tx, person.id, first=week.monday, last=week.monday + timedelta(days=6)
     )
@@ -82,7 +85,7 @@ def _kind_of(turn: Turn, person: Person, week: WeekRecord) -> WeekKind:
 
 
 def movements_in_use(
-    turn: Turn, past: Sequence[SessionRecord], *, monday: date
+    turn: Turn, past: Sequence[SessionRecord], *, monday: date, eased: LeftOut
 ) -> tuple[MovementInUse, ...]:
     """Return for each place of the week the movement in it and since when; ladders count as one."""
     latest: dict[Place, MovementInUse] = {}
@@ -101,7 +104,7 @@ def movements_in_use(
                 direction=direction,
                 chain=chain,
                 arm=arm,
-                movement_key=_along_the_ladder(turn, item),
+                movement_key=_along_the_ladder(turn, item, eased),
                 weeks=max(0, (monday - since[place][1]).days // 7),
                 last_used_on=session.on,
             )
@@ -115,8 +118,42 @@ def _place_of(turn: Turn, item: ItemRecord) -> Place | None:
     return (item.pair, item.direction, movement.chain, movement.arm)
 
 
-def _along_the_ladder(turn: Turn, item: ItemRecord) -> str:
-    """Follow a dose that asked for the next or the easier movement of its ladder."""
+def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str]:
+    """Return the movements that the stage's standards ask for, but for what hurts now."""
+    library = turn.house.library.movements
+    keys = (row.movements[0] for row in turn.house.rulebook.standards.get(athlete.stage, ()))
+    return frozenset(
+        key
+        for key in keys
+        if key in library and not pain_picture.touches(picture.no_step, library[key])
+    )
+
+
+def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
+    """Return the directions that come back one step lower after a clinician's look (ch).
+
+    They keep to stage 1's row, straight arms and endurance, for as long as the return lasts.
+    """
+    held: set[Direction] = set()
+    for one in picture.returns:
+        if not one.is_one_step_back:
+            continue
+        if one.region is None:
+            return frozenset(Direction)
+        spared = left_out_for(one.region.site, one.region.arm)
+        held |= {
+            movement.direction
+            for movement in turn.house.library.movements.values()
+            if movement.role is Role.MAIN and pain_picture.touches(spared, movement)
+        }
+    return frozenset(held)
+
+
+def _along_the_ladder(turn: Turn, item: ItemRecord, eased: LeftOut) -> str:
+    """Follow a dose that asked for the next or the easier movement of its ladder.
+
+    Nothing harder comes in while what it loads hurts.
+    """
     movement = turn.house.library.movements[item.movement_key]
     asked = item.dose.neighbour if item.dose else Neighbour.STAY
     target = {
@@ -124,6 +161,9 @@ def _along_the_ladder(turn: Turn, item: ItemRecord) -> str:
         Neighbour.HARDER: movement.harder,
         Neighbour.EASIER: movement.easier,
     }[asked]
+    harder = turn.house.library.movements.get(target or "")
+    if asked is Neighbour.HARDER and harder and pain_picture.touches(eased, harder):
+        return movement.key
     return target or movement.key
 
 
@@ -138,7 +178,11 @@ def _last_ordinary_sets(
     """Count the planned sets of each direction in the last week that was an ordinary one."""
     for week in reversed(weeks):
         mine = [session for session in past if session.week_id == week.id]
-        if week.is_lighter or not any(one.state is SessionState.TRAINED for one in mine):
+        if (
+            week.is_lighter
+            or week.sets_share < 1
+            or not any(one.state is SessionState.TRAINED for one in mine)
+        ):
             continue
         sets: dict[Direction, int] = {}
         for session in mine:

@@ -114,7 +114,7 @@ def which_to_change(tongue: Tongue) -> str:
 def activities_noted(tongue: Tongue, activities: Sequence[Activity]) -> str:
     """Play other training back."""
     names = ", ".join(activity.name for activity in activities)
-    return tongue.say("Noted as other training: {names}. It counts as load.", names=names)
+    return tongue.say("Noted as other training: {names}. Your coach sees it.", names=names)
 
 
 def _recorded_label(

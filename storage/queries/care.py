@@ -39,9 +39,7 @@ def add_pain_event(
 def count_pain_events(tx: Session, athlete_id: int) -> int:
     """Count the events of an athlete's pain history."""
     return tx.exec(
-        select(func.count())
-        .select_from(PainEventRow)
-        .where(PainEventRow.athlete_id == athlete_id)
+        select(func.count()).select_from(PainEventRow).where(PainEventRow.athlete_id == athlete_id)
     ).one()
 
 

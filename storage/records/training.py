@@ -109,6 +109,7 @@ class WeekRecord(BaseModel):
     monday: date
     stage: int
     is_lighter: bool
+    sets_share: float
     next_letter: str
     relaxations: tuple[Reason, ...]
     reasons: tuple[Reason, ...]

@@ -25,6 +25,7 @@ class WeekRow(SQLModel, table=True):
     monday: date
     stage: int
     is_lighter: bool = False
+    sets_share: float = 1.0
     next_letter: str = "A"
     relaxations: Any = Field(
         default=(), sa_column=Column(Document(tuple[Reason, ...]), nullable=False)

@@ -31,6 +31,7 @@ def _create_week() -> None:
         sa.Column("monday", sa.Date(), nullable=False),
         sa.Column("stage", sa.Integer(), nullable=False),
         sa.Column("is_lighter", sa.Boolean(), nullable=False),
+        sa.Column("sets_share", sa.Float(), nullable=False),
         sa.Column("next_letter", sa.String(), nullable=False),
         sa.Column("relaxations", sa.JSON(none_as_null=True), nullable=False),
         sa.Column("reasons", sa.JSON(none_as_null=True), nullable=False),
