@@ -88,6 +88,9 @@ SOURCES: dict[str, Source] = {
     "caterisano2019": _published(
         "Caterisano et al. 2019, Strength Cond J 41(3):1-23, return after inactivity"
     ),
+    "bosquet2007": _published(
+        "Bosquet et al. 2007, Med Sci Sports Exerc 39(8):1358-1365, two weeks of taper"
+    ),
     "hopkins2000": _published("Hopkins 2000, Sports Med 30(1):1-15, typical error"),
     "isoholds2021": _published("Sports Med Open 2021, eight isometric field tests, CV 3.6-11.8 %"),
     "durbinkoopman2012": _published(

@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from scheduler.catalogue.values import Movement, Role
 from scheduler.located_yaml import read_located
+from scheduler.training.baseline_rules import BaselineRules
 from scheduler.training.dose_rules import (
     AccessoryRow,
     CapacityRules,
@@ -18,6 +19,7 @@ from scheduler.training.dose_rules import (
 )
 from scheduler.training.gate_rules import GateRules, Standard
 from scheduler.training.labelled import LabelledRange
+from scheduler.training.season_rules import SeasonRules
 from scheduler.training.stage_rules import (
     GapRules,
     LighterRules,
@@ -50,6 +52,8 @@ class Rulebook(BaseModel):
     gates: GateRules
     standards: dict[int, tuple[Standard, ...]]
     weeks: WeekRules
+    season: SeasonRules
+    baseline: BaselineRules
 
     @model_validator(mode="after")
     def _covers_everything(self) -> Self:
