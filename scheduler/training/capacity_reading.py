@@ -62,6 +62,8 @@ def at_reference(
         if not is_trusted(reps=to_failure):
             return None
         return one_repetition_maximum(load_kg=load_kg, reps=to_failure, equation=Equation.EPLEY)
+    if load_kg == reference_kg:
+        return to_failure
     joint = movement.limiting_joint
     at_reference_s = time_at_other_load_s(
         endurance_s=to_failure, load_kg=load_kg, other_load_kg=reference_kg, joint=joint

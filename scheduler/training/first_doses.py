@@ -137,15 +137,18 @@ def _lighter_for(*, needed: float, value: float, rung: Rung, facts: DoseFacts) -
     if rung.load_kg is None or facts.movement.loading is not Loading.EXTERNAL:
         return None
     limit_kg = _load_for(needed, value=value, load_kg=rung.load_kg, movement=facts.movement)
-    if limit_kg is None:
-        return None
     owned = rungs(facts.movement, profile=facts.profile)
     light = [one for one in owned if one.load_kg is not None and one.load_kg <= limit_kg]
     return light[-1] if light else None
 
 
-def _load_for(needed: float, *, value: float, load_kg: float, movement: Movement) -> float | None:
-    """Return the load [kg] for ``needed`` where ``value`` was done at ``load_kg``; None outside."""
+def _load_for(needed: float, *, value: float, load_kg: float, movement: Movement) -> float:
+    """Return the load [kg] for ``needed`` [s, repetitions], above ``value`` done at ``load_kg``.
+
+    Repetitions by epley1985, holds by the joint's curve inside its fitted range (freylaw2010).
+    Outside it in proportion to the time: every published curve is steeper, so that a lighter load
+    lasts at least that long, and one second below the range does not mean the lightest load (CH).
+    """
     if movement.measure is Measure.REPS:
         maximum_kg = one_repetition_maximum(
             load_kg=load_kg, reps=max(1.0, value), equation=Equation.EPLEY
@@ -155,7 +158,7 @@ def _load_for(needed: float, *, value: float, load_kg: float, movement: Movement
     if not (
         is_fitted(endurance_s=value, joint=joint) and is_fitted(endurance_s=needed, joint=joint)
     ):
-        return None
+        return load_kg * value / needed
     return load_for_time_kg(
         endurance_s=value, load_kg=load_kg, other_endurance_s=needed, joint=joint
     )

@@ -54,6 +54,21 @@ def test_a_best_too_short_for_the_row_takes_a_lighter_owned_load_by_the_curve():
     assert (decision.value.load_kg, decision.value.target) == (6, 20)
 
 
+def test_a_best_just_below_the_curve_s_range_does_not_begin_at_the_lightest_load():
+    # PUBLISHED freylaw2010 (secondary): the grip curve begins at 33.55 s, so 33 s says nothing.
+    # CHOSEN: in proportion instead, DERIVED: half must be 20 s, so 40 s are needed:
+    # 20 kg * 33/40 = 16.5 kg, the owned load below is 16 kg, where the lightest is 4 kg
+    carry = movement("carry", measure="carry_s", limiting_joint="grip", tempo=Tempo.STATIC)
+    decision = after(
+        of=carry,
+        quality=ENDURANCE,
+        best=Best(value=33, rung=Rung(load_kg=20)),
+        profile=athlete(loads_kg=(4, 8, 12, 16, 20)),
+        weeks_trained=0,
+    )
+    assert (decision.value.load_kg, decision.value.target) == (16, 20)
+
+
 def test_a_best_too_short_for_the_row_without_load_asks_for_the_easier_neighbour():
     decision = after(of=PUSH_UP_HOLD, quality=ENDURANCE, best=Best(value=20), weeks_trained=0)
     assert (decision.value.target, decision.value.neighbour) == (20, Neighbour.EASIER)
