@@ -72,6 +72,7 @@ def _known_item(
         load_kg=dose.rung.load_kg,
         band=dose.rung.band,
         sides=movement.sides,
+        arms=facts.arms,
         is_main=item.pair is not None,
         is_reported=item.is_reported,
         estimate=_estimate([one for one in history if one.dose.movement_key == item.movement_key]),

@@ -140,6 +140,7 @@ def _context(
         asked_ref=_asked_ref(question, found.session),
         question=OpenQuestion(expects=expects, item_ref=item_ref) if expects else None,
         last=_last_results(found.answered) if has_last else (),
+        earlier=_earlier_results(found.answered) if has_last else (),
         language=person.language,
         local_date=local_today(turn, person),
     )
@@ -156,6 +157,15 @@ def _asked_ref(question: wire.OpenQuestion | None, session: SessionRecord | None
 def _last_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:
     """Return what the latest message recorded, the latest item last."""
     return tuple(_as_result(item) for item in _latest(session)) if session else ()
+
+
+def _earlier_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:
+    """Return what the session had before its latest message."""
+    if session is None:
+        return ()
+    latest = {item.id for item in _latest(session)}
+    before = [item for item in sent_items(session) if item.sets and item.id not in latest]
+    return tuple(_as_result(item) for item in before)
 
 
 def _latest(session: SessionRecord) -> Sequence[ItemRecord]:

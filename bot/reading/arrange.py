@@ -10,7 +10,7 @@ from bot.reading.placing import Placed, placed_sets
 from bot.reading.plausible import is_plausible, is_possible
 from bot.reading.values import Assumption, AssumptionCode, QuestionCode
 from bot.reading.words import Mark
-from scheduler.catalogue.values import Measure, Sides
+from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
 UNIT_OF = {
@@ -19,7 +19,6 @@ UNIT_OF = {
     Measure.CARRY_M: Mark.METRES,
     Measure.REPS: Mark.REPS,
 }
-ARMS = (Side.LEFT, Side.RIGHT)
 
 
 @dataclass(frozen=True)
@@ -36,7 +35,7 @@ class Attempt:
 
 def planned_sets(item: KnownItem) -> tuple[SetResult, ...]:
     """Return the sets as the plan has them, both arms where each has its own."""
-    arms = ARMS if item.sides is Sides.EACH else (Side.BOTH,)
+    arms = item.arms_asked or (Side.BOTH,)
     return tuple(
         SetResult(
             number=number,
@@ -114,20 +113,31 @@ def _by_arm(
     raws: Sequence[RawSet], said: Said
 ) -> tuple[dict[Side, list[RawSet]], QuestionCode | None, bool]:
     """Return the sets of each arm, a question about the arm, and whether left was said first."""
-    sides = {raw.side for raw in raws}
-    if said.item.sides is Sides.BOTH:
+    sides, asked = {raw.side for raw in raws}, said.item.arms_asked
+    if not asked:
         return {Side.BOTH: list(raws)}, QuestionCode.WHICH_SIDE if sides - {None} else None, False
     if sides <= {None}:
         is_told = Mark.EACH_SIDE in said.words or (Mark.EACH in said.words and said.item.sets == 1)
-        both = {arm: list(raws) for arm in ARMS}
-        return both, None if is_told else QuestionCode.WHICH_SIDE, False
-    arms = {arm: [raw for raw in raws if raw.side is arm] for arm in ARMS}
-    is_whole = None not in sides and all(arms.values())
-    if Mark.PLANNED in said.words:
+        is_told = (is_told and len(asked) > 1) or _is_lone_arm(said)
+        each = {arm: list(raws) for arm in asked}
+        return each, None if is_told else QuestionCode.WHICH_SIDE, False
+    spoken: list[Side] = [
+        side for side in (Side.LEFT, Side.RIGHT) if side in sides or side in asked
+    ]
+    arms: dict[Side, list[RawSet]] = {
+        arm: [raw for raw in raws if raw.side is arm] for arm in spoken
+    }
+    is_whole = None not in sides and sides == set(asked)
+    if Mark.PLANNED in said.words and set(spoken) == set(asked):
         return arms, None, False
     told = {arm: sets for arm, sets in arms.items() if sets}
     is_pair = _is_pair(said)
     return told, None if is_whole else QuestionCode.WHICH_SIDE, is_whole and is_pair
+
+
+def _is_lone_arm(said: Said) -> bool:
+    """Tell whether one arm only was asked for, and nothing was said about the two of them."""
+    return len(said.item.arms_asked) == 1 and Mark.EACH_SIDE not in said.words
 
 
 def _is_pair(said: Said) -> bool:

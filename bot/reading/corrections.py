@@ -28,9 +28,17 @@ Found = Correction | Asked | NotUnderstood | None
 
 
 def read_correction(
-    tokens: Sequence[Token], last: Sequence[ItemResult], items: Sequence[KnownItem], *, pound: bool
+    tokens: Sequence[Token],
+    last: Sequence[ItemResult],
+    items: Sequence[KnownItem],
+    *,
+    earlier: Sequence[ItemResult] = (),
+    pound: bool,
 ) -> Found:
-    """Return what is to be changed, a question about it, or None when nothing is corrected."""
+    """Return what is to be changed, a question about it, or None when nothing is corrected.
+
+    An old figure that the last results do not have is looked for in the ``earlier`` ones.
+    """
     marks = {token.mark for token in tokens}
     spoken = [token for token in tokens if token.mark not in PASSED]
     if not last:
@@ -40,10 +48,11 @@ def read_correction(
     if spoken and {t.mark for t in spoken} == {Mark.OTHER_ARM}:
         has_arms = any(s.side is not Side.BOTH for result in last for s in result.sets)
         return Correction(kind=CorrectionKind.OTHER_ARM) if has_arms else None
+    earlier, _ = _named(earlier, spoken)
     last, spoken = _named(last, spoken)
     pair = _instead(spoken) or _from_to(tokens)
     if pair:
-        return _swapped(last, items, new=pair[0], old=pair[1])
+        return _swapped((last, earlier), items, new=pair[0], old=pair[1])
     marks_in_order = [token.mark for token in spoken]
     if marks_in_order in ORDINAL_FIRST:
         return _placed(last, items, number=spoken[0].n, new=spoken[1].value)
@@ -84,12 +93,15 @@ def _from_to(tokens: Sequence[Token]) -> tuple[float, float] | None:
 
 
 def _swapped(
-    last: Sequence[ItemResult], items: Sequence[KnownItem], *, new: float, old: float
+    results: Sequence[Sequence[ItemResult]], items: Sequence[KnownItem], *, new: float, old: float
 ) -> Found:
-    """Change the one set with the old value; ask when there are several."""
-    places = [(result.ref, s) for result in last for s in result.sets if s.value == old]
-    options = [_correction(ref, s, new) for ref, s in places]
-    return _decided(options, items)
+    """Change the one set with the old value, the latest results first; ask among several."""
+    places = [
+        [(result.ref, s) for result in some for s in result.sets if s.value == old]
+        for some in results
+    ]
+    nearest = next((some for some in places if some), [])
+    return _decided([_correction(ref, s, new) for ref, s in nearest], items)
 
 
 def _placed(

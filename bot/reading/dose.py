@@ -10,7 +10,7 @@ from bot.reading.plausible import is_planned_load, is_plausible, is_plausible_lo
 from bot.reading.tokens import Token
 from bot.reading.units import MOST_SETS, UNITS
 from bot.reading.words import Mark
-from scheduler.catalogue.values import Measure, Sides
+from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
 MOST_TIMES_THE_SETS = 2  # [-] CH: more figures than this are no row of sets
@@ -146,7 +146,7 @@ def slashed(figures: Sequence[Token], phrases: Phrases) -> tuple[Step, ...]:
     """Return the ways to read "45/40/38" and, for one-armed items, "30/25"."""
     flat = [RawSet(v, token.unit) for token in figures for v in token.choices[0]]
     ways = [Step(sets=tuple(flat))]
-    if len(flat) == 2 and phrases.item.sides is Sides.EACH:
+    if len(flat) == 2 and len(phrases.item.arms_asked) > 1:
         left, right = flat
         pair = (replace(left, side=Side.LEFT), replace(right, side=Side.RIGHT))
         ways.insert(0, Step(sets=pair))

@@ -1,9 +1,15 @@
 """A reply that would be understood, built from today's own items."""
 
+from collections.abc import Sequence
+
 from bot.reading.known import KnownItem, KnownSession
-from scheduler.catalogue.values import Sides
+from scheduler.catalogue.values import Measure
+from scheduler.pain.values import Side
 
 MOST_LINES = 2  # [lines] CH: an example, not a form
+SHORT = 3  # [s, m] CH: so much the last set of an example is short, to show what is meant
+SHORT_FROM = 10  # [s, m] CH: below it, and for repetitions, one less is short enough
+LETTERS = {Side.LEFT: "L ", Side.RIGHT: "R "}
 
 
 def example_reply(session: KnownSession | None) -> str:
@@ -15,8 +21,25 @@ def example_reply(session: KnownSession | None) -> str:
 
 
 def example_line(item: KnownItem) -> str:
-    """Return the item's number and its figures as planned, arm by arm where each has its own."""
-    figures = " ".join(f"{item.target:g}" for _ in range(item.sets))
-    if item.sides is Sides.EACH:
-        return f"{item.number}) L {figures} R {figures}"
-    return f"{item.number}) {figures}"
+    """Return the item's number and a figure for each set, arm by arm where each has its own."""
+    return example_of(
+        number=item.number,
+        measure=item.measure,
+        sets=item.sets,
+        target=item.target,
+        arms=item.arms_asked,
+    )
+
+
+def example_of(
+    *, number: int, measure: Measure, sets: int, target: float, arms: Sequence[Side]
+) -> str:
+    """Return believable figures behind an item's number: the last set a little short.
+
+    ``arms`` are those that have sets of their own, none where both work at once.
+    """
+    is_long = measure is not Measure.REPS and target >= SHORT_FROM
+    last = max(1, target - (SHORT if is_long else 1))
+    figures = " ".join([f"{target:g}"] * (sets - 1) + [f"{last:g}"])
+    by_arm = " ".join(f"{LETTERS.get(arm, '')}{figures}" for arm in arms) or figures
+    return f"{number}) {by_arm}"

@@ -28,7 +28,10 @@ class Estimate(Value):
 
 
 class KnownItem(Value):
-    """One item of a session as it was sent; for ``Sides.EACH`` the sets are those of each arm."""
+    """One item of a session as it was sent; for ``Sides.EACH`` the sets are those of each arm.
+
+    ``arms`` are those that are asked for where each arm has its own sets.
+    """
 
     ref: str
     number: int
@@ -39,9 +42,15 @@ class KnownItem(Value):
     load_kg: float | None = None
     band: str | None = None
     sides: Sides = Sides.BOTH
+    arms: tuple[Side, ...] = (Side.LEFT, Side.RIGHT)
     is_main: bool = True
     is_reported: bool = False
     estimate: Estimate | None = None
+
+    @property
+    def arms_asked(self) -> tuple[Side, ...]:
+        """The arms that have sets of their own: none where both work at once."""
+        return self.arms if self.sides is Sides.EACH else ()
 
 
 class KnownSession(Value):
@@ -102,7 +111,8 @@ class ReadingContext(Value):
     """All that the reader may look at besides the text.
 
     ``others`` are other recent sessions without an answer, ``asked_ref`` the item asked about
-    when the session is answered step by step, ``last`` what the last message recorded.
+    when the session is answered step by step, ``last`` what the last message recorded, and
+    ``earlier`` what the same session had before it.
     """
 
     session: KnownSession | None = None
@@ -110,6 +120,7 @@ class ReadingContext(Value):
     asked_ref: str | None = None
     question: OpenQuestion | None = None
     last: tuple[ItemResult, ...] = ()
+    earlier: tuple[ItemResult, ...] = ()
     decimal_mark: Literal[".", ","] = "."
     unit: Literal["kg", "lb"] = "kg"
     language: str = "en"

@@ -116,7 +116,9 @@ def _asked_for(
     if spoken == {Mark.NOW}:
         return SessionNow(**beside)
     is_pound = context.unit == "lb"
-    found = read_correction(tokens, context.last, known_items(context), pound=is_pound)
+    found = read_correction(
+        tokens, context.last, known_items(context), earlier=context.earlier, pound=is_pound
+    )
     if isinstance(found, NotUnderstood):
         return NotUnderstood(**beside, example=example_reply(context.session))
     return found.model_copy(update=dict(beside)) if found else None

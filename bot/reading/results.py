@@ -1,11 +1,12 @@
 """From segments to the results of a session: recorded, or asked with what they may mean."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import replace
 
-from bot.reading.fit import Fit, Outcome, fit
-from bot.reading.known import ItemResult, KnownItem, KnownSession, Reserve
-from bot.reading.phrases import said_about
+from bot.reading.desk import MOST_OPTIONS, Desk
+from bot.reading.fit import Fit, Outcome
+from bot.reading.in_order import lines_in_order
+from bot.reading.known import KnownItem, Reserve
 from bot.reading.segments import Segment, segments
 from bot.reading.tokens import Token
 from bot.reading.values import Asked, Assumption, AssumptionCode, QuestionCode, Recorded
@@ -18,53 +19,6 @@ MEASURES = {
     Mark.METRES: {Measure.CARRY_M},
     Mark.REPS: {Measure.REPS},
 }
-MOST_OPTIONS = 4  # [buttons] CH
-
-
-@dataclass(frozen=True)
-class Desk:
-    """The session in question, the item asked about, and whether bare loads are pounds."""
-
-    session: KnownSession
-    asked_ref: str | None
-    pound: bool
-
-    @property
-    def open_items(self) -> list[KnownItem]:
-        """The items without an answer; all of them when every one has one."""
-        items = [item for item in self.session.items if not item.is_reported]
-        return items or list(self.session.items)
-
-    @property
-    def asked(self) -> KnownItem | None:
-        """The item asked about, or the only one that there is."""
-        if self.asked_ref is None and len(self.session.items) == 1:
-            return self.session.items[0]
-        return next((i for i in self.session.items if i.ref == self.asked_ref), None)
-
-    def fit(self, item: KnownItem, tokens: Sequence[Token]) -> Outcome:
-        """Fit tokens to an item."""
-        return fit(said_about(item, tokens, pound=self.pound))
-
-    def recorded(self, fits: Sequence[Fit]) -> Recorded:
-        """Return the fits as results, in the order of the session."""
-        order = {item.ref: n for n, item in enumerate(self.session.items)}
-        ordered = sorted(fits, key=lambda f: order[f.result.ref])
-        return Recorded(
-            session_ref=self.session.ref,
-            day=self.session.day,
-            items=tuple(f.result for f in ordered),
-            assumptions=tuple(a for f in ordered for a in f.assumptions),
-        )
-
-    def asks(self, question: QuestionCode, options: Sequence[Sequence[Fit]]) -> Asked | None:
-        """Return a question with distinct options, or None when there is none to offer."""
-        distinct: dict[tuple[ItemResult, ...], Recorded] = {}
-        for fits in options:
-            recorded = self.recorded(fits)
-            distinct.setdefault(recorded.items, recorded)
-        kept = tuple(distinct.values())[:MOST_OPTIONS]
-        return Asked(question=question, options=kept) if kept else None
 
 
 def read_results(tokens: Sequence[Token], desk: Desk) -> Found:
@@ -82,9 +36,7 @@ def _merged(named: Sequence[Segment]) -> list[Segment]:
     """Put segments about the same item together."""
     merged: dict[frozenset[str], Segment] = {}
     for segment in named:
-        known = merged.setdefault(
-            segment.refs, Segment(segment.refs, [], segment.is_mended, segment.is_strange)
-        )
+        known = merged.setdefault(segment.refs, replace(segment, tokens=[]))
         known.tokens += [*segment.tokens, Token(Mark.COMMA, "")]
     return list(merged.values())
 
@@ -120,11 +72,11 @@ def _outcome(segment: Segment, desk: Desk) -> Outcome:
 
 
 def _with_mended(outcome: Outcome, item: KnownItem, segment: Segment) -> Outcome:
-    """Show in the playback that a name with a slip in it was mended."""
-    if not segment.is_mended:
-        return outcome
-    mended = Assumption(code=AssumptionCode.NAME_GUESSED, item_ref=item.ref)
-    options = tuple(Fit(f.result, (*f.assumptions, mended)) for f in outcome.options)
+    """Show in the playback that a name with a slip in it was mended, or gone by its number."""
+    codes = [AssumptionCode.NAME_GUESSED] if segment.is_mended else []
+    codes += [AssumptionCode.NUMBER_DECIDED] if segment.number_decided else []
+    taken = tuple(Assumption(code=code, item_ref=item.ref) for code in codes)
+    options = tuple(Fit(f.result, (*f.assumptions, *taken)) for f in outcome.options)
     return Outcome(options, outcome.question)
 
 
@@ -182,24 +134,11 @@ def _which_item(said: Segment, desk: Desk) -> Found:
             return desk.recorded([Fit(only.result, (*only.assumptions, taken))])
     near = [o for o in outcomes if o.question is not QuestionCode.MORE_NUMBERS]
     rows = [[option] for option in sure or (o.options[0] for o in near if o.options)]
-    return desk.asks(QuestionCode.WHICH_ITEM, [*_in_order(said, desk), *rows])
-
-
-def _in_order(said: Segment, desk: Desk) -> list[list[Fit]]:
-    """Offer a line each for the open items that it fits, in the order of the session."""
-    lines: list[list[Token]] = [[]]
-    for token in said.tokens:
-        if token.mark is Mark.LINE:
-            lines.append([])
-        else:
-            lines[-1].append(token)
-    lines = [line for line in lines if Segment(tokens=line).says_something]
-    items = iter(desk.open_items)
-    outcomes = [
-        next((o for item in items if (o := desk.fit(item, line)).is_sure), None) for line in lines
-    ]
-    fits = [outcome.options[0] for outcome in outcomes if outcome is not None]
-    return [fits] if len(fits) == len(outcomes) > 1 else []
+    in_order = lines_in_order(said.tokens, desk)
+    if in_order.is_sure:
+        return desk.recorded(in_order.fits)
+    lines = [in_order.fits] if in_order.fits else []
+    return desk.asks(QuestionCode.WHICH_ITEM, [*lines, *rows])
 
 
 def _both(before: Segment, named: Sequence[Segment], desk: Desk) -> Found:

@@ -1,7 +1,7 @@
 """Which part of a message speaks of which item."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
@@ -29,13 +29,15 @@ SKIPPING = frozenset({Mark.SKIPPED, Mark.NOT, Mark.CANT, Mark.NO_TIME, Mark.NO_E
 class Segment:
     """A stretch of tokens about the items in ``refs``; about none by name when empty.
 
-    ``is_strange`` when an unknown word stands right before the name ("bench press").
+    ``is_strange`` when an unknown word stands right before the name ("bench press");
+    ``number_decided`` when the name behind the item's number had a slip that named another.
     """
 
     refs: frozenset[str] = frozenset()
     tokens: list[Token] = field(default_factory=list)
     is_mended: bool = False
     is_strange: bool = False
+    number_decided: bool = False
 
     @property
     def says_something(self) -> bool:
@@ -54,7 +56,7 @@ def segments(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
         stretches = [before, *named[:-1]]
         if all(stretch.says_something for stretch in stretches):
             shifted = [
-                Segment(name.refs, stretch.tokens, name.is_mended, name.is_strange)
+                replace(name, tokens=stretch.tokens)
                 for name, stretch in zip(named, stretches, strict=True)
             ]
             shifted[-1].tokens += named[-1].tokens
@@ -64,16 +66,36 @@ def segments(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
 
 def _cut(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
     before, named = Segment(), list[Segment]()
+    is_numbered = False  # the last name was an item's number
     for token in tokens:
         here = named[-1] if named else before
         if token.mark is not Mark.ITEM:
             here.tokens.append(token)
         elif named and not here.says_something and here.refs & token.refs and not here.tokens:
             here.refs &= token.refs
+        elif is_numbered and not token.n and _is_bare_name(here):
+            _take_by_number(here, token)
         else:
             is_strange = bool(here.tokens) and here.tokens[-1].mark is Mark.WORD
             named.append(Segment(token.refs, [], token.is_mended, is_strange))
+            is_numbered = bool(token.n)
     return before, named
+
+
+def _is_bare_name(here: Segment) -> bool:
+    """Tell whether nothing but words stands behind an item's number so far."""
+    return all(token.mark in {Mark.WORD, Mark.FILLER} for token in here.tokens)
+
+
+def _take_by_number(here: Segment, token: Token) -> None:
+    """Let the number decide over a name with a slip; a clean name of another item is asked."""
+    has_slip = token.is_mended or any(one.mark is Mark.WORD for one in here.tokens)
+    if here.refs & token.refs:
+        here.refs &= token.refs
+    elif has_slip:
+        here.number_decided = True
+    else:
+        here.refs |= token.refs
 
 
 def _skips_behind(tokens: Sequence[Token]) -> list[Token]:

@@ -3,8 +3,9 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from bot.reading.desk import Desk
 from bot.reading.known import KnownSession, ReadingContext
-from bot.reading.results import Desk, Found, read_results
+from bot.reading.results import Found, read_results
 from bot.reading.tokens import Token
 from bot.reading.values import Asked, QuestionCode, Reading, Recorded
 from bot.reading.words import Mark

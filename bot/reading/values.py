@@ -49,6 +49,8 @@ class AssumptionCode(StrEnum):
     ONLY_ITEM_THAT_FITS = "reading.only_item_that_fits"
     ABOUT = "reading.about"
     STOPPED = "reading.stopped"
+    LINE_BY_LINE = "reading.line_by_line"
+    NUMBER_DECIDED = "reading.number_decided"
 
 
 class Assumption(Value):

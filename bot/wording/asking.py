@@ -2,10 +2,12 @@
 
 from collections.abc import Mapping, Sequence
 
+from bot.reading.examples import LETTERS
 from bot.reading.known import ItemResult, KnownItem
 from bot.reading.values import (
     Activity,
     Asked,
+    AssumptionCode,
     Correction,
     CorrectionKind,
     QuestionCode,
@@ -13,8 +15,12 @@ from bot.reading.values import (
     Told,
 )
 from bot.wording import doses
+from bot.wording.assumptions import item_numbers
+from bot.wording.pages import shortened, utf16_units
 from bot.wording.tongue import Tongue
 from scheduler.pain.values import Side
+
+OPTION_UNITS = 60  # [UTF-16 units] ch: two lines of a button on a narrow phone
 
 QUESTIONS = {
     QuestionCode.WHICH_ITEM: "Which one are these numbers for?",
@@ -49,7 +55,7 @@ def option_label(
     """Write one possible reading short enough for a button."""
     match option:
         case Recorded():
-            return _recorded_label(tongue, option.items, items)
+            return _recorded_label(tongue, option, items)
         case Correction():
             return _correction_label(tongue, option)
         case Told():
@@ -117,20 +123,39 @@ def activities_noted(tongue: Tongue, activities: Sequence[Activity]) -> str:
     return tongue.say("Noted as other training: {names}. Your coach sees it.", names=names)
 
 
-def _recorded_label(
-    tongue: Tongue, results: Sequence[ItemResult], items: Mapping[str, KnownItem]
-) -> str:
-    parts = []
-    for result in results:
-        item = items.get(result.ref)
-        name = item.names[0] if item else "?"
-        values = " ".join(tongue.number(one.value) for one in result.sets)
-        loads = {one.load_kg for one in result.sets if one.load_kg is not None}
-        at_load = f" @ {tongue.number(loads.pop())} kg" if len(loads) == 1 else ""
-        stopped = " " + tongue.say("(stopped)") if result.is_stopped else ""
-        unit = doses.unit(tongue, item.measure) if item else ""
-        parts.append(f"{name}: {values} {unit}{at_load}{stopped}".strip())
-    return "; ".join(parts)[:60]
+def _recorded_label(tongue: Tongue, option: Recorded, items: Mapping[str, KnownItem]) -> str:
+    parts = [_result(tongue, result, items.get(result.ref)) for result in option.items]
+    whole = "; ".join(parts)
+    if len(parts) == 1 or utf16_units(whole) <= OPTION_UNITS:
+        return shortened(whole, OPTION_UNITS)
+    known = [items[result.ref].number for result in option.items if result.ref in items]
+    numbers = item_numbers(tongue, known)
+    if all(one.is_as_planned for result in option.items for one in result.sets):
+        return tongue.say("As planned: items {items}", items=numbers)
+    if any(taken.code is AssumptionCode.LINE_BY_LINE for taken in option.assumptions):
+        return tongue.say("Line by line: items {items}", items=numbers)
+    values = "; ".join(_values(tongue, result) for result in option.items)
+    text = tongue.say("Items {items}: {values}", items=numbers, values=values)
+    return shortened(text, OPTION_UNITS)
+
+
+def _result(tongue: Tongue, result: ItemResult, item: KnownItem | None) -> str:
+    name = item.names[0] if item else "?"
+    if result.is_skipped:
+        return tongue.say("{name}: not done", name=name)
+    loads = {one.load_kg for one in result.sets if one.load_kg is not None}
+    at_load = f" @ {tongue.number(loads.pop())} kg" if len(loads) == 1 else ""
+    stopped = " " + tongue.say("(stopped)") if result.is_stopped else ""
+    unit = doses.unit(tongue, item.measure) if item else ""
+    return f"{name}: {_values(tongue, result)} {unit}{at_load}{stopped}".strip()
+
+
+def _values(tongue: Tongue, result: ItemResult) -> str:
+    """Write the figures as an athlete writes them, each arm behind its letter."""
+    by_arm: dict[Side, list[str]] = {}
+    for one in result.sets:
+        by_arm.setdefault(one.side, []).append(tongue.number(one.value))
+    return ", ".join(LETTERS.get(arm, "") + " ".join(values) for arm, values in by_arm.items())
 
 
 def _correction_label(tongue: Tongue, option: Correction) -> str:
@@ -138,9 +163,10 @@ def _correction_label(tongue: Tongue, option: Correction) -> str:
         return tongue.say("Take the last one back")
     if option.kind is CorrectionKind.OTHER_ARM:
         return tongue.say("It was the other arm")
-    return ", ".join(
+    lines = [
         change_line(tongue, change.number, change.old, change.new) for change in option.changes
-    )[:60]
+    ]
+    return shortened(", ".join(lines), OPTION_UNITS)
 
 
 def _told_label(tongue: Tongue, option: Told) -> str:

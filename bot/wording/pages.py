@@ -15,12 +15,15 @@ def utf16_units(text: str) -> int:
 
 
 def shortened(text: str, most: int) -> str:
-    """Cut a text to ``most`` [UTF-16 units], with an ellipsis where something is gone."""
+    """Cut a text to ``most`` [UTF-16 units], at a word where one ends near, with an ellipsis."""
     flat = " ".join(text.split())
     if utf16_units(flat) <= most:
         return flat
     kept = flat.encode("utf-16-le")[: 2 * (most - 1)].decode("utf-16-le", errors="ignore")
-    return f"{kept.rstrip()}…"
+    at = kept.rfind(" ")
+    if flat[len(kept)] != " " and at > len(kept) // 2:
+        kept = kept[:at]
+    return f"{kept.rstrip(' ,;:')}…"
 
 
 def paged(

@@ -4,12 +4,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from bot.reading.examples import example_of
 from bot.wording import doses
 from bot.wording.tongue import Marked, Tongue
-from scheduler.catalogue.values import Measure, Movement
+from scheduler.catalogue.values import Measure, Movement, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, SetDone
 
+EXAMPLES_SHOWN = 2  # [lines] ch: an example, not a form
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
 
@@ -100,7 +102,7 @@ def _item(tongue: Tongue, item: ItemFacts) -> list[str]:
 def how_to_answer(tongue: Tongue, facts: SessionFacts) -> str:
     """Show an answer made from today's own items."""
     lines = "\n".join(
-        f"<code>{item.number}) {example_values(item.dose)}</code>" for item in facts.items[:2]
+        f"<code>{example_answer(item)}</code>" for item in facts.items[:EXAMPLES_SHOWN]
     )
     return tongue.say(
         "Answer with your numbers, one line an item, like\n{lines}\nor use a button.",
@@ -108,10 +110,15 @@ def how_to_answer(tongue: Tongue, facts: SessionFacts) -> str:
     )
 
 
-def example_values(dose: Dose) -> str:
-    """Make believable numbers for an example: the last set a little short."""
-    last = max(1, dose.target - (1 if dose.measure is Measure.REPS else 3))
-    return " ".join([str(dose.target)] * (dose.sets - 1) + [str(last)])
+def example_answer(item: ItemFacts) -> str:
+    """Write an answer to one item that the reader understands."""
+    return example_of(
+        number=item.number,
+        measure=item.dose.measure,
+        sets=item.dose.sets,
+        target=item.dose.target,
+        arms=item.arms if item.movement.sides is Sides.EACH else (),
+    )
 
 
 def how_to(tongue: Tongue, movement: Movement) -> str:

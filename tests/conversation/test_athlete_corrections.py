@@ -7,7 +7,9 @@ import pytest
 from sqlmodel import select
 
 from bot.outcomes import Outcome
+from scheduler.catalogue.values import Sides
 from scheduler.pain.values import Side
+from storage.queries import training
 from storage.records.training import SessionState
 from storage.tables.training import SetRow
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
@@ -245,3 +247,42 @@ def test_results_of_a_finished_day_are_not_overwritten_by_bare_numbers(stage: St
 def test_a_correction_without_anything_to_correct_says_what_to_write(stage: Stage) -> None:
     assert stage.write("38 not 48") is Outcome.NOT_UNDERSTOOD
     assert not any(item.sets for item in stage.session_on(MONDAY).items)
+
+
+def test_a_figure_that_stands_once_in_the_session_is_changed_after_another_item(
+    stage: Stage,
+) -> None:
+    stage.write("1) 20 20 17")
+    stage.later(minutes=1)
+    stage.write("2) 20 20 20")
+    stage.later(minutes=1)
+    assert stage.write("sorry, 15 not 17") is Outcome.CORRECTED
+    assert first_item(stage) == [20, 20, 15]
+
+
+def test_a_figure_that_stands_twice_before_the_last_item_is_asked_about(stage: Stage) -> None:
+    stage.write("1) 20 17 17")
+    stage.later(minutes=1)
+    stage.write("2) 20 20 20")
+    stage.later(minutes=1)
+    assert stage.write("sorry, 15 not 17") is Outcome.ASKED
+    assert first_item(stage) == [20, 17, 17]
+
+
+def test_an_item_for_one_arm_takes_bare_figures_for_that_arm(stage: Stage) -> None:
+    with stage.turn() as turn:
+        item = stage.session_on(MONDAY).items[4]
+        one_armed = next(
+            key
+            for key, movement in turn.house.library.movements.items()
+            if movement.sides is Sides.EACH and movement.measure is item.dose.measure
+        )
+        training.change_item(turn.tx, item.id, movement_key=one_armed, arms=(Side.LEFT,))
+    assert stage.write("5) 15 14") is Outcome.RECORDED
+    kept = stage.session_on(MONDAY).items[4].sets
+    assert [(one.done.side, one.done.value) for one in kept] == [(Side.LEFT, 15), (Side.LEFT, 14)]
+
+
+def test_plain_lines_for_every_item_are_recorded_in_order_and_said_so(stage: Stage) -> None:
+    assert stage.write("20 20 20\n20 20 20\n15 15 15\n15 15 15\n15 15") is Outcome.RECORDED
+    assert "Taken line by line, items 1 to 5." in stage.last()

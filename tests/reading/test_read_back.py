@@ -217,4 +217,5 @@ def test_figures_that_do_not_fit_the_sets_are_never_recorded(values, joint):
 def test_the_example_that_the_bot_gives_is_itself_understood(item):
     reading = read(example_line(item), PLACES["day"])
     assert isinstance(reading, Recorded)
-    assert {s.value for s in reading.items[0].sets} == {item.target}
+    figures = {s.value for s in reading.items[0].sets if s.number < item.sets}
+    assert figures == {item.target}

@@ -93,7 +93,7 @@ def test_the_same_old_figure_twice_is_asked_about():
 def test_what_fits_nothing_is_answered_with_an_example_of_today():
     reading = read("1e9 40 38", PLACES["hang"])
     assert isinstance(reading, NotUnderstood)
-    assert reading.example == "1) 40 40 40\n2) 8 8 8"
+    assert reading.example == "1) 40 40 37\n2) 8 8 7"
 
 
 def test_words_that_nothing_read_are_kept_for_the_coach():
