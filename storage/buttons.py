@@ -5,14 +5,18 @@ from collections.abc import Callable, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlalchemy import select
 from sqlmodel import Session, col, delete, update
 
 from storage.records.wire import Button, Dialog, OpenQuestion
-from storage.tables.wire import ButtonRow, DialogRow, QuestionRow
+from storage.tables import metadata
+from storage.tables.wire import ButtonRow, DialogRow
 
 TOKEN_BYTES = 12  # [bytes] ch: 96 random bits in 16 characters, far below the platform's 64 bytes
 SECRET_BYTES = 24  # [bytes] ch: 192 random bits; at least 128 are asked for
 QUESTION_KEPT = timedelta(days=3)  # [days] ch: after that a bare number is no answer any more
+
+QUESTIONS = metadata.tables["question"]
 
 TokenMaker = Callable[[], str]
 
@@ -78,8 +82,8 @@ def ask(
 ) -> None:
     """Make this the one question that is open in the chat."""
     close_question(tx, chat_id)
-    tx.add(
-        QuestionRow(
+    tx.exec(
+        QUESTIONS.insert().values(
             chat_id=chat_id,
             person_id=person_id,
             kind=kind,
@@ -88,18 +92,18 @@ def ask(
             expires_at=now + QUESTION_KEPT,
         )
     )
-    tx.flush()
 
 
 def open_question(tx: Session, *, chat_id: int, now: datetime) -> OpenQuestion | None:
     """Return the open question of a chat, unless it is too old to be meant."""
-    row = tx.get(QuestionRow, chat_id)
+    query: Any = select(QUESTIONS).where(QUESTIONS.c.chat_id == chat_id)
+    row = tx.exec(query).first()
     return None if row is None or row.expires_at <= now else OpenQuestion.model_validate(row)
 
 
 def close_question(tx: Session, chat_id: int) -> None:
     """Nothing is asked in this chat any more."""
-    tx.exec(delete(QuestionRow).where(col(QuestionRow.chat_id) == chat_id))
+    tx.exec(QUESTIONS.delete().where(QUESTIONS.c.chat_id == chat_id))
 
 
 def dialog(tx: Session, chat_id: int) -> Dialog | None:

@@ -39,11 +39,12 @@ def record(
 
     ``is_quiet`` where something graver was said beside it: then no card stands beside that.
     """
+    session = training.session(turn.tx, session_id)
+    sent = {str(item.id): item for item in session.items}
     for result in items:
-        store_item(turn, person, result, message_id=message_id)
+        store_item(turn, person, sent[result.ref], result, message_id=message_id)
     # Results reopen what was closed as missed or too early: its questions are asked again.
     facts: dict[str, object] = {"state": SessionState.TRAINED, "closed_at": None}
-    session = training.session(turn.tx, session_id)
     if session.trained_at is None:
         facts["trained_at"] = turn.now
         _tell_pain_history(turn, session)
@@ -82,16 +83,19 @@ def _forget_absence(turn: Turn, person: Person, session: SessionRecord) -> None:
         people.change_athlete(turn.tx, person.id, absence_reason=None)
 
 
-def store_item(turn: Turn, person: Person, result: ItemResult, *, message_id: int | None) -> None:
+def store_item(
+    turn: Turn, person: Person, item: ItemRecord, result: ItemResult, *, message_id: int | None
+) -> None:
     """Store one item's sets, its reserve, or that it was not done."""
-    item, _ = training.item(turn.tx, int(result.ref))
     if item.dose is None or person.chat_id is None:
         return
     if result.sets:
         # What was done is true, also when it had been left out before the answer came.
-        training.change_item(turn.tx, item.id, is_left_out=False)
-        training.take_back_sets(turn.tx, item.id, at=turn.now)
-        training.record_sets(
+        if item.is_left_out:
+            training.change_item(turn.tx, item.id, is_left_out=False)
+        if item.sets:
+            training.take_back_sets(turn.tx, item.id, at=turn.now)
+        training.add_sets(
             turn.tx,
             item.id,
             [(one.number, _set_done(one, item.dose), one.is_as_planned) for one in result.sets],
@@ -116,8 +120,6 @@ def go_on(
     has_news: bool = False,
 ) -> Step:
     """Show the card with the next question, or close the session when nothing is open."""
-    if person.chat_id is not None:
-        buttons.close_question(turn.tx, person.chat_id)
     step = show(
         turn,
         person,
@@ -126,6 +128,8 @@ def go_on(
         edit_message_id=edit_message_id,
         has_news=has_news,
     )
+    if step in {Step.NOTHING, Step.CLOSE} and person.chat_id is not None:
+        buttons.close_question(turn.tx, person.chat_id)
     close_if_done(turn, person, session_id, step)
     return step
 

@@ -232,11 +232,7 @@ def trained_days(tx: Session, athlete_id: int, *, before: date | None = None) ->
 
 def change_session(tx: Session, session_id: int, **facts: Any) -> None:
     """Change what is known of a session."""
-    row = tx.get_one(SessionRow, session_id)
-    for name, value in facts.items():
-        setattr(row, name, value)
-    tx.add(row)
-    tx.flush()
+    tx.exec(SESSIONS.update().where(SESSIONS.c.id == session_id).values(**facts))
 
 
 def item(tx: Session, item_id: int) -> tuple[ItemRecord, int]:
@@ -247,11 +243,7 @@ def item(tx: Session, item_id: int) -> tuple[ItemRecord, int]:
 
 def change_item(tx: Session, item_id: int, **facts: Any) -> None:
     """Change what is known of an item."""
-    row = tx.get_one(ItemRow, item_id)
-    for name, value in facts.items():
-        setattr(row, name, value)
-    tx.add(row)
-    tx.flush()
+    tx.exec(ITEMS.update().where(ITEMS.c.id == item_id).values(**facts))
 
 
 def snapshot_dose(
@@ -279,32 +271,47 @@ def record_sets(
 ) -> None:
     """Write sets (number, what was done, whether as planned), replacing those they correct."""
     keys = {(number, done.side) for number, done, _ in sets}
-    for row in tx.exec(
-        select(SetRow).where(SetRow.item_id == item_id, col(SetRow.replaced_at).is_(None))
-    ).all():
-        if (row.number, row.done.side) in keys:
-            row.replaced_at = at
-            tx.add(row)
-    for number, done, is_as_planned in sets:
-        tx.add(
-            SetRow(
-                item_id=item_id,
-                number=number,
-                done=done,
-                is_as_planned=is_as_planned,
-                chat_id=chat_id,
-                message_id=message_id,
-                reported_at=at,
-            )
-        )
-    tx.flush()
+    current = select_columns(SETS.c.id, SETS.c.number, SETS.c.done).where(
+        SETS.c.item_id == item_id, SETS.c.replaced_at.is_(None)
+    )
+    replaced = [row.id for row in _rows(tx, current) if (row.number, row.done.side) in keys]
+    if replaced:
+        tx.exec(SETS.update().where(SETS.c.id.in_(replaced)).values(replaced_at=at))
+    add_sets(tx, item_id, sets, chat_id=chat_id, message_id=message_id, at=at)
+
+
+def add_sets(
+    tx: Session,
+    item_id: int,
+    sets: Sequence[tuple[int, SetDone, bool]],
+    *,
+    chat_id: int,
+    message_id: int | None,
+    at: datetime,
+) -> None:
+    """Write sets of an item that has none, or whose sets were taken back."""
+    tx.exec(
+        SETS.insert(),
+        params=[
+            {
+                "item_id": item_id,
+                "number": number,
+                "done": done,
+                "is_as_planned": is_as_planned,
+                "chat_id": chat_id,
+                "message_id": message_id,
+                "reported_at": at,
+            }
+            for number, done, is_as_planned in sets
+        ],
+    )
 
 
 def take_back_sets(tx: Session, item_id: int, *, at: datetime) -> None:
     """Nothing is reported for this item any more; what was stays on record as replaced."""
     tx.exec(
-        update(SetRow)
-        .where(col(SetRow.item_id) == item_id, col(SetRow.replaced_at).is_(None))
+        SETS.update()
+        .where(SETS.c.item_id == item_id, SETS.c.replaced_at.is_(None))
         .values(replaced_at=at)
     )
 
