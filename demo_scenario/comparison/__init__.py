@@ -1,0 +1,1 @@
+"""How our dosing behaves beside simpler progressions, on simulated bodies."""
