@@ -60,7 +60,7 @@ def _explanations() -> tuple[str, ...]:
         "target. *Jump* is the largest rise of a target within seven days, loads compared by the",
         "published endurance curve. *Declared below* is the share of declared standards whose",
         "third set the body would not do on an ordinary, rested day; by thirds of the bodies' own",
-        f"gain. *Tries* are standards asked for because the estimate called them likely ({likely}).",
+        f"gain. *Tries* are standards asked for because the estimate gave them {likely} or more.",
         "*Two for two* counts a repetition as 5 s in the first form, as our reserve answers do,",
         "and as 3 s in the second, its time under load.",
     )
