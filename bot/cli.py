@@ -23,6 +23,7 @@ DEMO_COMMANDS = (
     "demo_scenario.cli",
     "demo_scenario.trials.cli",
     "demo_scenario.benchmarks.cli",
+    "demo_scenario.comparison.cli",
 )
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 
