@@ -50,6 +50,7 @@ class Wiring:
     api_url: str | None = None
     poll_s: int = 25
     is_paced: bool = True
+    is_throwaway: bool = False
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
 
@@ -61,7 +62,7 @@ class Holdwell:
         """Put everything together; nothing runs before :meth:`start`."""
         self._wiring = wiring
         self.clock = wiring.clock
-        self.database = Database(wiring.database_url)
+        self.database = Database(wiring.database_url, is_throwaway=wiring.is_throwaway)
         self._poll_request = HTTPXRequest(connection_pool_size=2)
         self.bot = make_bot(wiring, self._poll_request)
         self._house: House | None = None

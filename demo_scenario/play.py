@@ -105,6 +105,7 @@ async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
     server = await LoopbackServer(platform).start()
     house = Holdwell(
         Wiring(
+            is_throwaway=True,
             token=platform.token,
             database_url=f"sqlite:///{database_file}",
             clock=clock,

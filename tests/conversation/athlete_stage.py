@@ -55,7 +55,7 @@ class Stage:
     def __init__(self, folder: Path) -> None:
         file = folder / "house.sqlite3"
         file.write_bytes(_new_house())
-        self.database = Database(f"sqlite:///{file}")
+        self.database = Database(f"sqlite:///{file}", is_throwaway=True)
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"
         )
@@ -274,7 +274,7 @@ def _new_house() -> bytes:
     """Return an empty house as the migrations build it, built once for all tests."""
     with TemporaryDirectory() as folder:
         file = Path(folder) / "new.sqlite3"
-        database = Database(f"sqlite:///{file}")
+        database = Database(f"sqlite:///{file}", is_throwaway=True)
         migrate(database.engine)
         database.engine.dispose()  # the last one out writes everything into the one file
         return file.read_bytes()

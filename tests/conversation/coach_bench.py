@@ -35,7 +35,7 @@ class Bench:
     """One coach, some athletes, a clock that the test moves."""
 
     def __init__(self, folder: Path) -> None:
-        self.database = Database(f"sqlite:///{folder / 'house.sqlite3'}")
+        self.database = Database(f"sqlite:///{folder / 'house.sqlite3'}", is_throwaway=True)
         migrate(self.database.engine)
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"

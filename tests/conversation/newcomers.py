@@ -53,7 +53,7 @@ class Town:
 
     def __init__(self, folder: Path) -> None:
         """Open an empty house with one coach in it."""
-        self.database = Database(f"sqlite:///{folder}/house.sqlite3")
+        self.database = Database(f"sqlite:///{folder}/house.sqlite3", is_throwaway=True)
         migrate(self.database.engine)
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="coach_test_bot"

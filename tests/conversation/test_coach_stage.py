@@ -19,7 +19,7 @@ def test_up_against_an_open_checklist_asks_once_more_and_shows_what_is_not_met(b
     ana = bench.add_athlete("Ana Lark")
     assert bench.write("/stage ana 2 holds look even") is Outcome.ASKED
     assert "not complete" in bench.last()
-    assert "push up hold" in bench.last()
+    assert "Push-up hold" in bench.last()
     assert "<b>not yet:</b>" in bench.last()
     assert bench.athlete(ana).stage == 1
     assert bench.labels() == ["Yes, stage 2", "No, leave it"]

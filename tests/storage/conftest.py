@@ -13,7 +13,7 @@ from storage.migrate import migrate
 @pytest.fixture
 def database(tmp_path: Path) -> Iterator[Database]:
     """Return an empty migrated database."""
-    database = Database(f"sqlite:///{tmp_path}/house.sqlite3")
+    database = Database(f"sqlite:///{tmp_path}/house.sqlite3", is_throwaway=True)
     migrate(database.engine)
     yield database
     database.close()

@@ -78,7 +78,7 @@ async def housed(folder: Path) -> AsyncIterator[Housed]:
     """Run the house a few seconds before everybody's session is due."""
     use_packaged_zones()
     url = f"sqlite:///{folder / 'house.sqlite3'}"
-    database = Database(url)
+    database = Database(url, is_throwaway=True)
     make_team(database, [SESSION_AT] * ATHLETES, bot_name="holdwell_loopback_bot")
     clock = ScaledClock(
         SystemClock(), real_origin=datetime.now(UTC), origin=BEFORE_SESSIONS, rate=RATE
@@ -89,6 +89,7 @@ async def housed(folder: Path) -> AsyncIterator[Housed]:
         athletes = [server.people.add(chat_of(n), name_of(n)) for n in range(ATHLETES)]
         house = Holdwell(
             Wiring(
+                is_throwaway=True,
                 token=TOKEN,
                 database_url=url,
                 clock=clock,

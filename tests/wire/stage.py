@@ -206,7 +206,7 @@ def quick_request(**settings: Any) -> HTTPXRequest:
 @asynccontextmanager
 async def wired(folder: Path) -> AsyncIterator[Wire]:
     """Set up a platform, a database and the three parts."""
-    database = Database(f"sqlite:///{folder}/house.sqlite3")
+    database = Database(f"sqlite:///{folder}/house.sqlite3", is_throwaway=True)
     migrate(database.engine)
     wire: Wire | None = None
 
