@@ -48,12 +48,18 @@ def zone_of(text: str) -> Answer:
     return Several(tuple(found[:CHOICES_MOST])) if found else Unclear(Why.PLACE)
 
 
+WITHOUT_A_DATE = re.compile(
+    r"[\s,;.:(-]*\b(?:no|without a) (?:date|event)\b[).\s]*$", re.IGNORECASE
+)
+"""What ends a goal and only says that it has no date."""
+
+
 def event_of(text: str, *, today: date) -> Answer:
     """Read a goal with or without a date; a date that cannot be read is asked for again."""
     said = tidy(text)
     if said in NONE_WORDS | {"no date", "no event", "no goal"}:
         return Heard({"on": None, "goal": ""})
-    goal = " ".join(text.split())[:GOAL_MOST]
+    goal = WITHOUT_A_DATE.sub("", " ".join(text.split()))[:GOAL_MOST]
     found = next(
         (one for way in (ISO, DOTTED, DAY_FIRST, MONTH_FIRST) if (one := way.search(said))), None
     )

@@ -70,7 +70,7 @@ def answer(
     """Record the answer, follow what it changes, and ask on or say how it stands."""
     before = pain_picture.picture_of(turn, athlete)
     pain_report.add_morning(turn, athlete, site=site, side=side, score=score, must_ask=must_ask)
-    said = f"{words.morning(turn.tongue(person), site, side)} {score}"
+    said = words.said(turn.tongue(person), site, side, score)
     after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
     region = _next_region(turn, athlete)
     if region is not None:

@@ -40,7 +40,8 @@ def media(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Out
     )
     if event.album_id is not None and _is_answered_album(turn, person, event.album_id):
         return Outcome.PASSED_ON
-    care.pass_on(turn.tx, athlete_id=person.id, words=f"[{event.media.value}]", at=turn.now)
+    kind = relayed.kind_of(turn.tongue(coach), event.media.value)
+    care.pass_on(turn.tx, athlete_id=person.id, words=f"[{kind}]", at=turn.now)
     tongue = turn.tongue(person)
     say = plain.voice_passed_on if event.media in UNREADABLE else plain.media_passed_on
     turn.say(person, say(tongue, coach=coach.name))

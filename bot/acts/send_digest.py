@@ -19,6 +19,7 @@ from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
 WEEK = timedelta(days=7)  # [days] definition
+BESTS_MOST = 5  # [lines] ch: the best one of an athlete each; the rest is a count
 BUTTONS_MOST = 20  # [decisions] ch: more are decided one by one under /roster
 STAGE_CHANGES = ("stage.changed", "stage.taken_back")
 
@@ -50,7 +51,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
     counts = training.kept_of_sent(turn.tx, list(names), first=first, last=last)
     stages = _stages(names, audit)
     unbalanced = _unbalanced(turn, names, first=first, last=last)
-    bests = _bests(turn, coach, names, first=first, last=last)
+    bests, bests_more = _bests(turn, coach, names, first=first, last=last)
     named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
     return DigestFacts(
         first=first,
@@ -63,6 +64,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
         messages=_messages(turn, names),
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
         bests=bests,
+        bests_more=bests_more,
         stages=stages,
         up=_count(audit, "dose.up"),
         kept_doses=_count(audit, "dose.kept"),
@@ -130,12 +132,18 @@ def _unbalanced(
 
 def _bests(
     turn: Turn, coach: Person, names: Mapping[int, str], *, first: date, last: date
-) -> tuple[str, ...]:
-    return tuple(
-        digest.best(turn.tongue(coach), name=name, line=line)
+) -> tuple[tuple[str, ...], int]:
+    """Return the largest gain of each athlete, five in all, and how many more there are."""
+    tongue = turn.tongue(coach)
+    found = {
+        name: bests_between(turn, tongue, athlete_id, first=first, last=last)
         for athlete_id, name in names.items()
-        for line in bests_between(turn, turn.tongue(coach), athlete_id, first=first, last=last)
-    )
+    }
+    foremost = sorted(
+        ((name, bests[0]) for name, bests in found.items() if bests), key=lambda one: -one[1].gain
+    )[:BESTS_MOST]
+    lines = tuple(digest.best(tongue, name=name, line=one.line) for name, one in foremost)
+    return lines, sum(len(bests) for bests in found.values()) - len(lines)
 
 
 def _rest(roster: Sequence[RosterFacts], named: set[str]) -> tuple[str, ...]:

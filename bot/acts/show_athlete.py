@@ -8,6 +8,7 @@ from bot.acts import decide_proposal, find_athlete, week_figures
 from bot.acts.change_stage import measures_of
 from bot.acts.checklist import checklist_of, local_today
 from bot.acts.find_athlete import Named, subject_of
+from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of
 from bot.acts.show_audit import entries_for
 from bot.acts.show_roster import KEPT_WINDOW
@@ -15,12 +16,17 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist
-from bot.wording.coach_athlete import AthleteFacts
+from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
 from bot.wording.pages import pages_of
-from storage.queries import care, training
-from storage.records.people import AthleteState, Person
+from scheduler.calendar.zones import zone_named
+from scheduler.pain.values import Side, Site
+from storage.queries import care, people, training
+from storage.records.people import Athlete, AthleteState, Person
 
 WHO = "coach.who"
+CLEARED = "pain.cleared"
+CLEARED_SHOWN = timedelta(days=14)  # [days] ch: as long as pain counts on the checklist
+CLEARINGS_MOST = 3  # [lines] ch: one screen; all of them are under /audit
 CHANGES_SHOWN = 3  # [decisions] ch: the last ones; all of them are under /audit
 NOT_CHANGES = frozenset({"coach.wrote", "dose.kept"})
 
@@ -87,9 +93,52 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         week=week_figures.figures_of(turn, week),
         places=places_of(turn, athlete),
         left_out=left_out_words(turn, coach, athlete),
+        cleared=_cleared(turn, coach, person),
+        returns=_returns(turn, athlete),
         changes=entries_for(turn, coach, changes[:CHANGES_SHOWN]),
         decisions=_decisions(turn, coach, named),
         waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
+    )
+
+
+def _cleared(turn: Turn, coach: Person, person: Person) -> tuple[ClearedFacts, ...]:
+    """Return what was cleared lately, the newest first."""
+    zone, since = zone_named(coach.zone), turn.now - CLEARED_SHOWN
+    entries = [
+        one
+        for one in care.audit_of(turn.tx, person.id, most=CLEARINGS_MOST, what=(CLEARED,))
+        if one.at >= since
+    ]
+    return tuple(
+        ClearedFacts(
+            on=one.at.astimezone(zone).date(),
+            place=str(one.after.get("place", "")),
+            who=people.person(turn.tx, one.actor_id).name if one.actor_id is not None else "",
+        )
+        for one in entries
+    )
+
+
+def _returns(turn: Turn, athlete: Athlete) -> tuple[ReturnFacts, ...]:
+    """Return the way back of each cleared place, left and right together where alike."""
+    alike: dict[tuple[Site | None, float, bool, int], list[Side]] = {}
+    for one in picture_of(turn, athlete).returns:
+        key = (
+            one.region.site if one.region else None,
+            one.share_of_sets,
+            one.is_one_step_back,
+            one.sessions_left,
+        )
+        alike.setdefault(key, []).append(one.region.arm if one.region else Side.BOTH)
+    return tuple(
+        ReturnFacts(
+            site=site,
+            side=sides[0] if len(sides) == 1 else Side.BOTH,
+            share_of_sets=share,
+            is_one_step_back=is_back,
+            sessions_left=left,
+        )
+        for (site, share, is_back, left), sides in alike.items()
     )
 
 

@@ -14,6 +14,12 @@ STEPS = frozenset({"dose.step_in_time", "dose.step_in_reps", "dose.step_in_metre
 """Reasons whose figures are those of the change itself."""
 
 
+STAYS = "dose.same_"
+"""How the codes begin that say why a dose stays."""
+FEWER = frozenset({"dose.ease_cut", "dose.sets_shared", "dose.first_weeks_two_sets"})
+"""Reasons for fewer sets, which explain no other change."""
+
+
 def direction_of(before: Dose, after: Dose) -> str:
     """Tell whether a dose went up, stayed or went down: load first, then target, then sets."""
     for old, new in (
@@ -32,7 +38,7 @@ def change_line(
     tongue: Tongue, movement: Movement, before: Dose, after: Dose, reasons: Sequence[Reason]
 ) -> str:
     """Write one change with its deciding reason."""
-    why = _why(tongue, deciding(before, after, reasons)) if reasons else ""
+    why = _why(tongue, before, after, reasons) if reasons else ""
     return tongue.say(
         "{name}: {before} → <b>{after}</b>. {why}",
         name=movement.name,
@@ -42,20 +48,51 @@ def change_line(
     ).rstrip()
 
 
-def _why(tongue: Tongue, reason: Reason) -> str:
+def _why(tongue: Tongue, before: Dose, after: Dose, reasons: Sequence[Reason]) -> str:
     """Say why, without the figures that the line shows already."""
+    reason = deciding(before, after, reasons)
+    if reason is None:
+        return sets_differ(tongue, before, after)
     if reason.code in STEPS:
         return tongue.say("Every set done, with enough left.")
     return say_reason(tongue, reason)
 
 
-def deciding(before: Dose, after: Dose, reasons: Sequence[Reason]) -> Reason:
-    """Pick the reason that explains the change: sets are decided last, all else first."""
-    only_sets = before.sets != after.sets and (before.target, before.rung) == (
+def deciding(before: Dose, after: Dose, reasons: Sequence[Reason]) -> Reason | None:
+    """Pick the reason that explains the change: sets are decided last, all else first.
+
+    None where no reason agrees with it: then the week's plan has other sets, and that is all.
+    """
+    agreeing = fitting(before, after, reasons)
+    if not agreeing:
+        return None
+    return agreeing[-1] if _is_of_sets_only(before, after) else agreeing[0]
+
+
+def fitting(before: Dose, after: Dose, reasons: Sequence[Reason]) -> tuple[Reason, ...]:
+    """Keep the reasons that agree with a change; all of them where nothing changed."""
+    is_same_work = (before.target, before.rung) == (after.target, after.rung)
+    if is_same_work and before.sets == after.sets:
+        return tuple(reasons)
+    return tuple(
+        one
+        for one in reasons
+        if not one.code.startswith(STAYS) and (one.code not in FEWER or after.sets < before.sets)
+    )
+
+
+def sets_differ(tongue: Tongue, before: Dose, after: Dose) -> str:
+    """Say which way the sets went, where the plan of the day alone decides."""
+    if after.sets > before.sets:
+        return tongue.say("That day's plan has more sets.")
+    return tongue.say("That day's plan has fewer sets.") if after.sets < before.sets else ""
+
+
+def _is_of_sets_only(before: Dose, after: Dose) -> bool:
+    return before.sets != after.sets and (before.target, before.rung) == (
         after.target,
         after.rung,
     )
-    return reasons[-1] if only_sets else reasons[0]
 
 
 def best_line(tongue: Tongue, movement: Movement, *, now: float, before: float) -> str:

@@ -15,6 +15,8 @@ from scheduler.reasons import Reason
 
 WORDS_UNITS = 2500  # [UTF-16 units] botapi: 4096 in all; the rest of the alert must fit beside it
 
+LINES_MOST = 8  # [lines] ch: more is read in the record, one tap away
+
 HEADS = {
     Urgency.NOW: "Now",
     Urgency.TODAY: "Today",
@@ -95,8 +97,10 @@ def _body(tongue: Tongue, facts: AlertFacts) -> list[str]:
     if facts.words:
         lines.append(tongue.say("<i>“{words}”</i>", words=shortened(facts.words, WORDS_UNITS)))
     lines += [place_line(tongue, one) for one in facts.places]
-    lines += [say_reason(tongue, one) for one in facts.reasons[:3]]
-    return lines
+    shown = {one.flag for one in facts.places if one.flag is not None}
+    reasons = [one for one in facts.reasons if one.figures.get("flag") not in shown]
+    lines += dict.fromkeys(say_reason(tongue, one) for one in reasons)
+    return list(dict.fromkeys(lines))[:LINES_MOST]
 
 
 def _foot(tongue: Tongue, facts: AlertFacts) -> list[str]:

@@ -2,16 +2,38 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 
-from bot.wording import coach_week
+from bot.wording import coach_week, dates
 from bot.wording.coach_audit import EntryFacts, short_entry
-from bot.wording.coach_pain import PlaceFacts, place_line
+from bot.wording.coach_pain import PlaceFacts, place, place_line
 from bot.wording.coach_roster import STATES, sessions_kept
 from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Tongue
+from scheduler.pain.values import Side, Site
 
 QUOTE_UNITS = 300  # [UTF-16 units] ch: the whole message is a few lines above in the chat
+
+
+@dataclass(frozen=True)
+class ClearedFacts:
+    """What somebody cleared: the day in the reader's zone, and the place in words."""
+
+    on: date
+    place: str
+    who: str
+
+
+@dataclass(frozen=True)
+class ReturnFacts:
+    """How a cleared place comes back; ``site`` None means all of the upper body."""
+
+    site: Site | None
+    side: Side
+    share_of_sets: float
+    is_one_step_back: bool
+    sessions_left: int
 
 
 @dataclass(frozen=True)
@@ -31,6 +53,8 @@ class AthleteFacts:
     week: coach_week.WeekFigures
     places: tuple[PlaceFacts, ...]
     left_out: str
+    cleared: tuple[ClearedFacts, ...]
+    returns: tuple[ReturnFacts, ...]
     changes: tuple[EntryFacts, ...]
     decisions: tuple[str, ...]
     waiting: tuple[str, ...]
@@ -88,7 +112,35 @@ def _pain(tongue: Tongue, facts: AthleteFacts) -> list[str]:
     lines = [place_line(tongue, one) for one in facts.places]
     if facts.left_out:
         lines.append(tongue.say("Left out: {what}", what=Marked(facts.left_out)))
+    lines += [_cleared(tongue, one) for one in facts.cleared]
+    lines += [_return(tongue, one) for one in facts.returns]
     return lines or [tongue.say("Nothing reported.")]
+
+
+def _cleared(tongue: Tongue, facts: ClearedFacts) -> str:
+    return tongue.say(
+        "Cleared {day} by {who}: {place}",
+        day=dates.day(tongue, facts.on),
+        who=facts.who,
+        place=facts.place,
+    )
+
+
+def _return(tongue: Tongue, facts: ReturnFacts) -> str:
+    where = (
+        place(tongue, facts.site, facts.side)
+        if facts.site is not None
+        else tongue.say("all upper-body training")
+    )
+    step = tongue.say(", one step easier") if facts.is_one_step_back else ""
+    return tongue.count(
+        facts.sessions_left,
+        "Coming back: {where}, {n} more session at {pct} % of the sets{step}",
+        "Coming back: {where}, {n} more sessions at {pct} % of the sets{step}",
+        where=Marked(where),
+        pct=round(100 * facts.share_of_sets),
+        step=step,
+    )
 
 
 def write_label(tongue: Tongue) -> str:

@@ -8,10 +8,13 @@ from typing import Any
 from pydantic import ValidationError
 
 from bot.wording import dates
+from bot.wording.changes import deciding, fitting, sets_differ
+from bot.wording.coach_pain import left_out
 from bot.wording.pages import shortened
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Tongue
+from scheduler.pain.values import LeftOut, Level
 from scheduler.reasons import Reason
 from scheduler.training.values import Dose
 
@@ -93,19 +96,64 @@ def _what_and_why(tongue: Tongue, facts: EntryFacts) -> list[str]:
     lines = [what_changed(tongue, facts)]
     if facts.words:
         lines.append(tongue.say("“{words}”", words=shortened(facts.words, WORDS_UNITS)))
-    lines += [say_reason(tongue, one) for one in facts.reasons[:REASONS_MOST]]
-    return lines
+    said = dict.fromkeys(say_reason(tongue, one) for one in _reasons(facts))
+    lines += list(said)[:REASONS_MOST]
+    doses = _doses(facts)
+    if doses is not None and facts.reasons and not said:
+        lines.append(sets_differ(tongue, *doses))
+    return [line for line in lines if line]
+
+
+def _reasons(facts: EntryFacts) -> tuple[Reason, ...]:
+    """Return the reasons that agree with what was decided, of sets only the last of them."""
+    doses = _doses(facts)
+    if doses is None:
+        return facts.reasons
+    first = deciding(*doses, facts.reasons) if facts.reasons else None
+    if first is None:
+        return ()
+    return (first, *(one for one in fitting(*doses, facts.reasons) if one != first))
+
+
+def _doses(facts: EntryFacts) -> tuple[Dose, Dose] | None:
+    before, after = (
+        _dose_of((facts.before or {}).get("dose")),
+        _dose_of((facts.after or {}).get("dose")),
+    )
+    return (before, after) if before is not None and after is not None else None
 
 
 def what_changed(tongue: Tongue, facts: EntryFacts) -> str:
     """Write what was decided, with before and after where they are figures."""
+    before, after = facts.before or {}, facts.after or {}
+    if facts.what == "pain.left_out":
+        return _care_changed(tongue, before, after)
     what = tongue.say(WHAT[facts.what]) if facts.what in WHAT else _plain(facts.what)
-    change = _change(tongue, facts.before or {}, facts.after or {})
+    change = _change(tongue, before, after)
     return (
         tongue.say("{what}: {change}.", what=what, change=Marked(change))
         if change
         else (tongue.say("{what}.", what=what))
     )
+
+
+def _care_changed(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
+    """Tell what is left out from what is only eased."""
+    old, new = _left_out(before.get("rested")), _left_out(after.get("rested"))
+    if old != new:
+        if new.is_empty:
+            return tongue.say("Pain: nothing is left out any more.")
+        return tongue.say("Pain: left out, {what}.", what=Marked(left_out(tongue, new)))
+    if int(after.get("level", Level.NONE)) >= Level.EASE:
+        return tongue.say("Pain: eased, what loads the place is swapped or cut.")
+    return tongue.say("Pain: nothing is eased any more.")
+
+
+def _left_out(stored: object) -> LeftOut:
+    try:
+        return LeftOut.model_validate(stored)
+    except ValidationError:
+        return LeftOut()
 
 
 def _plain(code: str) -> str:
@@ -131,10 +179,16 @@ def _pair(tongue: Tongue, old: object, new: object) -> str:
     return tongue.say("{old} → {new}", old=str(old), new=str(new))
 
 
-def _dose(stored: object) -> str:
+def _dose_of(stored: object) -> Dose | None:
     try:
-        dose = Dose.model_validate(stored)
+        return Dose.model_validate(stored)
     except ValidationError:
+        return None
+
+
+def _dose(stored: object) -> str:
+    dose = _dose_of(stored)
+    if dose is None:
         return ""
     load = f", {dose.load_kg:g} kg" if dose.load_kg else ""
     return f"{dose.sets} × {dose.target}{load}"

@@ -53,7 +53,26 @@ def is_last_stage(checklist: Checklist) -> bool:
 
 def _line(tongue: Tongue, item: ChecklistItem, measures: Mapping[str, Measure]) -> str:
     mark = tongue.say("met:") if item.is_met else tongue.say("<b>not yet:</b>")
+    if _is_too_few(item):
+        return f"{mark} {_too_few(tongue, item.reason.figures)}"
     return f"{mark} {figures(tongue, item.reason, measures)}"
+
+
+def _is_too_few(item: ChecklistItem) -> bool:
+    """Tell whether the arms are even enough and only too few sessions say so."""
+    shown = item.reason.figures
+    if item.reason.code != GateReason.SIDES or item.is_met:
+        return False
+    return float(shown["weaker_for_stronger"]) >= float(shown["needed"])
+
+
+def _too_few(tongue: Tongue, shown: Mapping[str, Figure]) -> str:
+    return tongue.count(
+        int(shown.get("sessions", 0)),
+        "{movement}: both arms in {n} session so far, more are needed to compare them.",
+        "{movement}: both arms in {n} sessions so far, more are needed to compare them.",
+        movement=word(tongue, str(shown["movement"])),
+    )
 
 
 def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> str:
@@ -76,14 +95,14 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     load = float(shown["load_kg"])
     at_load = tongue.say(" at {kg} kg", kg=tongue.number(load)) if load else ""
     return tongue.say(
-        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, on {shown} of {needed} days",
+        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
         name=word(tongue, key),
         sets=shown["sets"],
         target=shown["target"],
         unit=unit,
         load=Marked(at_load),
         best=tongue.number(float(shown["best_set"])),
-        shown=shown["days_shown"],
+        days=tongue.count(int(shown["days_shown"]), "shown on {n} day", "shown on {n} days"),
         needed=shown["needed_days"],
     )
 

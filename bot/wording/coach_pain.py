@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bot.wording.flag_words import flag_word
+from bot.wording.movement_names import movement_name
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Demand, Direction, Measure
 from scheduler.pain.values import MIDLINE, LeftOut, Level, Side, Site
@@ -130,7 +131,7 @@ def left_out(tongue: Tongue, what: LeftOut) -> str:
     measures = _by_name((tongue.say(MEASURES[one]), side) for one, side in what.measures)
     found = (*demands, *directions, *measures)
     names = [_with_side(tongue, name, sides) for name, sides in found]
-    movements = (tongue.say("{name}", name=key.replace("_", " ")) for key in sorted(what.movements))
+    movements = (tongue.say("{name}", name=movement_name(key)) for key in sorted(what.movements))
     return ", ".join([*names, *movements])
 
 

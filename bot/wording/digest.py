@@ -28,6 +28,7 @@ class DigestFacts:
     messages: tuple[tuple[str, str], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
     bests: tuple[str, ...] = ()
+    bests_more: int = 0
     stages: tuple[tuple[str, str], ...] = ()
     up: int = 0
     kept_doses: int = 0
@@ -67,12 +68,17 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[str]:
         *_section(tongue, "Alerts", [_alert(tongue, *one) for one in facts.alerts]),
         *_section(tongue, "Not answered", [_message(tongue, *one) for one in facts.messages]),
         *_section(tongue, "Silent", [_quiet(tongue, *one) for one in facts.quiet]),
-        *_section(tongue, "Stages", [_pair(tongue, *one) for one in facts.stages]),
-        *_section(tongue, "Bests", list(facts.bests)),
         *_section(
             tongue, "Push : pull out of balance", [_ratio(tongue, *one) for one in facts.unbalanced]
         ),
+        *_section(tongue, "Stages", [_pair(tongue, *one) for one in facts.stages]),
+        *_section(tongue, "Bests", _bests(tongue, facts)),
     ]
+
+
+def _bests(tongue: Tongue, facts: DigestFacts) -> list[str]:
+    more = [tongue.say("and {n} more", n=facts.bests_more)] if facts.bests_more else []
+    return [*facts.bests, *more]
 
 
 def _section(tongue: Tongue, title: str, lines: Sequence[str]) -> list[str]:

@@ -5,6 +5,7 @@ from datetime import date
 
 from bot.wording import dates
 from bot.wording.flag_words import flag_word
+from bot.wording.movement_names import movement_name, name_within
 from bot.wording.tongue import Tongue
 from scheduler.reasons import Figure
 
@@ -29,6 +30,10 @@ WORDS = {
 }
 LEVEL_WORDS = ("nothing", "watched", "eased", "rested", "see a clinician", "emergency")
 SHARES = ("share", "share_of_sets", "weaker_for_stronger", "needed", "own_start", "share_least")
+SAID_IF_LESS = frozenset({"share", "share_of_sets"})
+"""Shares of the sets: the whole of them is no share worth naming."""
+WITHIN_A_SENTENCE = frozenset({"to", "harder"})
+"""Figures that name a movement after other words."""
 SECONDS_AN_HOUR = 3600  # [s] definition
 
 
@@ -37,7 +42,8 @@ def shown(tongue: Tongue, figures: Mapping[str, Figure]) -> dict[str, str]:
     found = {name: _one(tongue, name, value) for name, value in figures.items()}
     for name in SHARES:
         value = figures.get(name)
-        if isinstance(value, int | float) and not isinstance(value, bool):
+        is_whole = name in SAID_IF_LESS and value == 1
+        if isinstance(value, int | float) and not isinstance(value, bool) and not is_whole:
             found[f"{name}_pct"] = f"{round(100 * value)}"
     for name in ("wait_s", "late_s", "span_s"):
         value = figures.get(name)
@@ -54,8 +60,8 @@ def span(tongue: Tongue, *, seconds: float) -> str:
 
 
 def word(tongue: Tongue, key: str) -> str:
-    """Write a key in words: a known one by the table, a movement's by its own words."""
-    return tongue.say(WORDS[key]) if key in WORDS else key.replace("_", " ")
+    """Write a key in words: a known one by the table, a movement's by its name."""
+    return tongue.say(WORDS[key]) if key in WORDS else movement_name(key)
 
 
 def _one(tongue: Tongue, name: str, value: Figure) -> str:
@@ -69,6 +75,8 @@ def _one(tongue: Tongue, name: str, value: Figure) -> str:
         return flag_word(tongue, value)
     if name in {"on", "to", "local_date"} and (on := _date_in(value)):
         return dates.day(tongue, on)
+    if name in WITHIN_A_SENTENCE and value not in WORDS:
+        return name_within(value)
     return ", ".join(word(tongue, part) for part in value.split(" ")) if value else ""
 
 

@@ -50,7 +50,7 @@ PAIN: Mapping[str, tuple[str, ...]] = {
         "The same place hurt in {sessions} of the last {of_sessions} sessions.",
         "The same place hurt in several of the last sessions.",
     ),
-    "pain.ease_without_fall": ("Three sessions with less work brought no fall in pain.",),
+    "pain.ease_without_fall": ("Three sessions with less work, and it hurts no less.",),
     "pain.unsettled_morning": (
         "Next morning {score} of 10, not back to {before}.",
         "It had not settled by the next morning.",
@@ -64,8 +64,8 @@ PAIN: Mapping[str, tuple[str, ...]] = {
     "pain.disturbs_everyday_use": ("It disturbs everyday use.",),
     "pain.rested_by_coach": ("The coach rested it.",),
     "pain.rest_not_falling": (
-        "No fall in {after_d} days of rest.",
-        "No fall in two weeks of rest.",
+        "It has not eased in {after_d} days of rest.",
+        "It has not eased in two weeks of rest.",
     ),
     "pain.keeps_coming_back": (
         "It came back in {weeks} of {of_weeks} weeks.",

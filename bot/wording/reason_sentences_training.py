@@ -69,7 +69,7 @@ DOSES: Sentences = {
     ),
     "dose.new_quality": (
         "The work changes from {was} to {quality}, so the dose starts at {target}.",
-        "The kind of work changes, so the dose starts anew.",
+        "The kind of work changes, so it starts again from an easy dose.",
     ),
     "dose.new_quality_lighter": (
         "The new kind of work starts with {load_kg} kg.",
@@ -77,15 +77,15 @@ DOSES: Sentences = {
     ),
     "dose.step_in_time": (
         "Every set at target with enough left: from {was} to {target} s.",
-        "Every set at target with enough left: longer.",
+        "Every set at target with enough left: a little longer.",
     ),
     "dose.step_in_reps": (
         "Every set at target with enough left: from {was} to {target} reps.",
-        "Every set at target with enough left: more reps.",
+        "Every set at target with enough left: a few more reps.",
     ),
     "dose.step_in_metres": (
         "Every set at target with enough left: from {was} to {target} m.",
-        "Every set at target with enough left: farther.",
+        "Every set at target with enough left: a little farther.",
     ),
     "dose.step_in_load": (
         "Two good sessions at the top: from {was_kg} to {load_kg} kg, and {target} a set.",
@@ -105,8 +105,8 @@ DOSES: Sentences = {
     ),
     "dose.step_in_rest": ("All rounds held up: the rest gets shorter.",),
     "dose.step_by_estimate": (
-        "What was done so far says that {target} is within reach.",
-        "What was done so far says that more is within reach.",
+        "Going by the last sessions, {target} is within reach.",
+        "Going by the last sessions, more is within reach.",
     ),
     "dose.set_given_back": ("It went well, so one set comes back.",),
     "dose.ready_for_harder": (
@@ -127,31 +127,31 @@ DOSES: Sentences = {
         "Not every set reached its target, so the dose stays.",
     ),
     "dose.same_little_left": (
-        "{left} left, {asked} were asked: the dose stays.",
+        "Less was left than asked ({left}, not {asked}), so the dose stays.",
         "Less was left than asked, so the dose stays.",
     ),
     "dose.same_missed": (
         "A set ended below {floor}, so the dose stays.",
         "A set ended well below its target, so the dose stays.",
     ),
-    "dose.same_pain": ("Something hurts that it loads, so it does not get harder now.",),
-    "dose.same_pain_no_load": ("Something hurts a little that it loads, so no more weight now.",),
+    "dose.same_pain": ("It loads a place that hurts, so it does not get harder now.",),
+    "dose.same_pain_no_load": ("It loads a place that hurts a little, so no more weight for now.",),
     "dose.same_after_gap": (
         "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
         "After days off the dose stays.",
     ),
     "dose.same_lighter_week": ("A lighter week: no step up.",),
-    "dose.ease_cut": ("Something hurts that it loads, so it has fewer sets for now.",),
+    "dose.ease_cut": ("It loads a place that hurts, so it has fewer sets for now.",),
     "dose.down_after_misses": (
-        "Short in {misses} sessions running, so it goes down a little.",
-        "Short in sessions running, so it goes down a little.",
+        "Below target in {misses} sessions running, so it gets a little easier.",
+        "Below target in several sessions running, so it gets a little easier.",
     ),
     "dose.down_nothing_left": (
-        "Nothing left in {exposures} sessions running, so it goes down a little.",
-        "Nothing left in sessions running, so it goes down a little.",
+        "Nothing was left at the end of {exposures} sessions running, so it gets a little easier.",
+        "Nothing was left in several sessions running, so it gets a little easier.",
     ),
     "dose.try_easier": (
-        "Even {load_kg} kg is much here, so an easier movement comes first.",
+        "Even {load_kg} kg is a lot here, so an easier movement comes first.",
         "An easier movement comes first.",
     ),
     "dose.lighter_taken": (
@@ -176,8 +176,8 @@ DOSES: Sentences = {
 
 VOLUMES: Sentences = {
     "volume.within_bounds": (
-        "{sets} sets a week fit the stage.",
-        "The week's sets fit the stage.",
+        "{sets} sets a week are within what the stage allows.",
+        "This week's sets are within what the stage allows.",
     ),
     "volume.upper_bound": (
         "{wanted} sets a week were wanted, {most} are the most at this stage.",
@@ -188,12 +188,12 @@ VOLUMES: Sentences = {
         "Fewer sets a week than usual.",
     ),
     "volume.limited_growth": (
-        "{last_ordinary} sets last time, so {most} are the most now.",
+        "{last_ordinary} sets in the last ordinary week, so at most {most} now.",
         "The week's sets grow slowly.",
     ),
     "volume.cut_after_misses": (
-        "Many items were missed, so {sets} sets this week.",
-        "Many items were missed, so fewer sets this week.",
+        "Half of the work of two weeks was missed, so {sets} sets this week.",
+        "Half of the work of two weeks was missed, so fewer sets this week.",
     ),
     "volume.lighter_by_count": (
         "A lighter week, as every {every} weeks.",
@@ -242,8 +242,8 @@ GAPS: Sentences = {
         "After so long, the first questions and tests come again.",
     ),
     "gap.fever_wait": (
-        "Nothing until {needed_h} hours without fever; {clear_h} so far.",
-        "Nothing until two days without fever.",
+        "No training until {needed_h} hours without fever; {clear_h} so far.",
+        "No training until two days without fever.",
     ),
 }
 
@@ -259,7 +259,7 @@ GATES: Sentences = {
     "gate.standard": (
         (
             "{key}: {sets} × {target} asked, best {best_set}, "
-            "shown on {days_shown} of {needed_days} days."
+            "days shown {days_shown}, days asked {needed_days}."
         ),
         "A standard of the stage.",
     ),

@@ -4,12 +4,12 @@ from collections.abc import Mapping
 
 WEEKS: Mapping[str, tuple[str, ...]] = {
     "week.eased_to_neighbour": (
-        "{movement} loads what hurts, so the easier {to} takes its place.",
-        "It loads what hurts, so an easier movement takes its place.",
+        "{movement} loads a place that hurts, so the easier {to} takes its place.",
+        "It loads a place that hurts, so an easier movement takes its place.",
     ),
     "week.eased_stays": (
-        "{movement} loads what hurts and has no easier form here, so its sets are cut.",
-        "It loads what hurts and has no easier form here, so its sets are cut.",
+        "{movement} loads a place that hurts and has no easier form here, so it has fewer sets.",
+        "It loads a place that hurts and has no easier form here, so it has fewer sets.",
     ),
     "week.rested_to_neighbour": (
         "{movement} is left out, so the easier {to} takes its place.",
@@ -92,8 +92,8 @@ WEEKS: Mapping[str, tuple[str, ...]] = {
         "Changed so that enough is done with a straight arm.",
     ),
     "week.balance_kept": (
-        "{sets_taken} sets less, so that pushing and pulling match.",
-        "Some sets less, so that pushing and pulling match.",
+        "{sets_taken} fewer sets, so that pushing and pulling match.",
+        "A few sets fewer, so that pushing and pulling match.",
     ),
     "week.days_moved": ("The days moved, to keep free days between hard ones.",),
     "week.day_kept": (

@@ -69,18 +69,14 @@ def already_passed_on(tongue: Tongue) -> str:
 
 
 def answer_said(tongue: Tongue, follow_up: FollowUp, certainty: Certainty) -> str:
-    """Write the athlete's answer for the coach's alert."""
+    """Write the answer that the athlete tapped, for the coach's alert."""
     yes, no = question_labels(tongue, follow_up)
-    return tongue.say(
-        "Asked: {question} Answer: {answer}",
-        question=tongue.say(QUESTIONS[follow_up]),
-        answer=no if certainty is Certainty.DENIED else yes,
-    )
+    return no if certainty is Certainty.DENIED else yes
 
 
 def tapped_line(tongue: Tongue, line: TapLine) -> str:
     """Write a tapped line of the short list for the coach's alert."""
-    return tongue.say("Tapped: {line}", line=tongue.say(TAP_LINES[line]))
+    return tongue.say(TAP_LINES[line])
 
 
 def medicine_deferred(tongue: Tongue, *, coach: str) -> str:

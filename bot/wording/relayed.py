@@ -2,6 +2,20 @@
 
 from bot.wording.tongue import Tongue
 
+KINDS = {
+    "photo": "a picture",
+    "video": "a clip",
+    "voice": "a voice note",
+    "sticker": "a sticker",
+    "document": "a file",
+    "location": "a place on the map",
+}
+
+
+def kind_of(tongue: Tongue, kind: str) -> str:
+    """Name what was sent, as people call it."""
+    return tongue.say(KINDS.get(kind, "something that is not text"))
+
 
 def words(tongue: Tongue, name: str, text: str) -> str:
     """An athlete's text, for the coach."""
@@ -10,5 +24,5 @@ def words(tongue: Tongue, name: str, text: str) -> str:
 
 def media(tongue: Tongue, name: str, kind: str, caption: str) -> str:
     """Announce what follows: a clip, a picture, a voice note."""
-    head = tongue.say("<b>{name}</b> sent a {kind}.", name=name, kind=kind)
+    head = tongue.say("<b>{name}</b> sent {kind}.", name=name, kind=kind_of(tongue, kind))
     return f"{head}\n{tongue.say('{caption}', caption=caption)}" if caption else head

@@ -28,7 +28,8 @@ def item(number: int, measure: Measure, *, sets: int, target: float) -> KnownIte
     )
 
 
-HOLDS = tuple(item(n, Measure.HOLD_S, sets=3, target=20) for n in (1, 2, 3, 4)) + (
+HOLDS = (
+    *(item(n, Measure.HOLD_S, sets=3, target=20) for n in (1, 2, 3, 4)),
     item(5, Measure.HOLD_S, sets=2, target=15),
 )
 FIVE_LINES = "20 20 18\n20 19 18\n20 20 20\n18 18 18\n15 14"

@@ -1,0 +1,108 @@
+"""One sentence for each reason about a season, by its code."""
+
+from collections.abc import Mapping
+
+Sentences = Mapping[str, tuple[str, ...]]
+
+SEASONS: Sentences = {
+    "season.checklist_decides": (
+        "The dates are a proposal: the checklist and the coach decide when a stage ends.",
+    ),
+    "season.base_share": (
+        "{weeks} weeks go to stages 1 and 2, about {share_pct} % of the time or more.",
+        "Most of the time goes to stages 1 and 2.",
+    ),
+    "season.base_is_behind": (
+        "Stage {stage} is held already, so no time is set aside for stages 1 and 2.",
+        "The first stages are behind, so no time is set aside for them.",
+    ),
+    "season.stage_fits": (
+        "Stage {stage}: {weeks} weeks, at least {needed_weeks} needed.",
+        "The stage fits with all the weeks it needs.",
+    ),
+    "season.stage_does_not_fit": (
+        "Stage {stage} would take {needed_weeks} weeks in all, and {weeks} are there.",
+        "The next stage does not fit, so it is not planned.",
+    ),
+    "season.too_short_to_move_up": (
+        "No weeks to build with are left, so stage {stage} is held.",
+        "No weeks to build with are left, so the stage is held.",
+    ),
+    "season.open_ended": (
+        "Without a main event the training goes on; the next {weeks} weeks are shown.",
+        "Without a main event the training goes on, with lighter weeks between.",
+    ),
+    "season.stage_to_confirm": ("After the event, the coach confirms the stage to go on from.",),
+    "season.screen_again": (
+        (
+            "After so long a break, the first questions and tests come again, "
+            "and stage {stage} is planned."
+        ),
+        "After so long a break, the first questions and tests come again before more is planned.",
+    ),
+    "season.ordinary_week": ("A week as usual.",),
+    "season.lighter_by_count": (
+        "Every {every} weeks one is lighter, and this is it.",
+        "From time to time a week is lighter, and this is it.",
+    ),
+    "season.lighter_gives_way": (
+        "The lighter week of every {every} is left to the easier one that follows.",
+        "The lighter week is left to the easier one that follows.",
+    ),
+    "season.lighter_for_event": (
+        "Fewer sets, for the event on {on}.",
+        "Fewer sets, for the event.",
+    ),
+    "season.taper": (
+        "{share_pct} % of the sets at the same load, towards the event on {on}.",
+        "Fewer sets at the same load, towards the event.",
+    ),
+    "season.taper_last": (
+        "The last week before the event on {on}: {share_pct} % of the sets, the same load.",
+        "The last week before the event: few sets, the same load.",
+    ),
+    "season.in_season": (
+        "In season: at most {sessions} sessions of {session_min} min, to hold the level.",
+        "In season: short sessions, to hold the level.",
+    ),
+    "season.easy_after": (
+        "An easy week after the event on {on}.",
+        "An easy week after the event.",
+    ),
+    "season.returning": (
+        "Back after {days} days off: {share_pct} % of the sets.",
+        "Back after the days off: fewer sets.",
+    ),
+    "season.break": (
+        "A break of {days} days: nothing is planned, and it counts neither way.",
+        "A break: nothing is planned, and it counts neither way.",
+    ),
+    "season.band_only": (
+        "Away from home: a week for what is at hand there ({equipment}).",
+        "Away from home: a week for what is at hand there.",
+    ),
+    "season.free_days": (
+        "{days} days around the event are kept free.",
+        "The days around the event are kept free.",
+    ),
+    "season.outlook_as_planned": (
+        "By {on}, stage {stage} can be reached, as planned.",
+        "The stage for the event can be reached, as planned.",
+    ),
+    "season.outlook_ahead": (
+        "By {on}, stage {stage} can be reached; stage {planned} was planned.",
+        "More can be reached by the event than was planned.",
+    ),
+    "season.outlook_behind": (
+        "Stage {stage} can honestly be reached by {on}, not stage {planned}; nothing is rushed.",
+        "Less can be reached by the event than was planned; nothing is rushed.",
+    ),
+    "season.outlook_next_stage": (
+        "Stage {stage} comes on {on} at the earliest.",
+        "The next stage has an earliest day.",
+    ),
+    "season.outlook_no_event": (
+        "No main event; by {on}, stage {stage} can be reached.",
+        "No main event, so there is no date to be ready by.",
+    ),
+}
