@@ -24,9 +24,9 @@ from scheduler.calendar.values import (
     PlannedSession,
     Silence,
 )
-from storage.queries import care, due, people, training
+from storage.queries import care, due, people, rounds, training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionRecord, SessionState
+from storage.records.training import SessionOutline, SessionState
 
 LOOK_BACK = timedelta(days=6)  # [days] ch: what is older was closed long ago
 HANDLED_FROM = timedelta(days=12)  # [days] ch: well behind everything that may still be due
@@ -70,7 +70,7 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
     if athlete.state is AthleteState.PAUSED:
         return Owed(recurring=frozenset({DueKind.WEEK_DRAWING}))
     today = local_today(turn, person)
-    sessions = training.sessions_between(
+    sessions = rounds.outlines(
         turn.tx, person.id, first=today - LOOK_BACK, last=today + timedelta(days=1)
     )
     return Owed(
@@ -79,8 +79,7 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
                 session_id=session.id,
                 local_date=session.on,
                 sent_at_utc=session.sent_at,
-                is_answered=any(item.is_reported for item in session.items)
-                or session.state is not SessionState.SENT,
+                is_answered=session.has_answers or session.state is not SessionState.SENT,
             )
             for session in sessions
             if session.state in {SessionState.PLANNED, SessionState.SENT}
@@ -94,9 +93,9 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
     )
 
 
-def _silences(sessions: tuple[SessionRecord, ...]) -> tuple[Silence, ...]:
+def _silences(sessions: tuple[SessionOutline, ...]) -> tuple[Silence, ...]:
     """Find the sessions since the last sign of life; the first of them names the silence."""
-    quiet: list[SessionRecord] = []
+    quiet: list[SessionOutline] = []
     for session in sessions:
         if session.state in UNANSWERED:
             quiet.append(session)

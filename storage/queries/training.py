@@ -2,9 +2,8 @@
 
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime
-from typing import Any, cast
+from typing import Any
 
-from sqlalchemy import Row
 from sqlalchemy import select as select_columns
 from sqlmodel import Session, case, col, delete, func, select, update
 
@@ -12,19 +11,23 @@ from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
 from scheduler.training.values import Dose, Exposure, Quality, SetDone
+from storage.queries.session_rows import (
+    ITEMS,
+    SESSIONS,
+    SETS,
+    item_records,
+    read_rows,
+    session_records,
+)
 from storage.records.training import (
     ItemRecord,
     SessionRecord,
     SessionState,
-    SetRecord,
     WeekRecord,
 )
-from storage.tables import metadata
 from storage.tables.training import ItemRow, SessionRow, SetRow, WeekRow
 
 COUNTED_AS_SENT = (SessionState.SENT, SessionState.TRAINED, SessionState.MISSED)
-
-SESSIONS, ITEMS, SETS = (metadata.tables[name] for name in ("session", "item", "set_done"))
 
 
 def add_week(
@@ -140,14 +143,14 @@ def forget_planned(tx: Session, week_id: int, *, from_date: date) -> None:
 
 def session(tx: Session, session_id: int) -> SessionRecord:
     """Return one session with everything that was said about it."""
-    return _records(tx, select_columns(SESSIONS).where(SESSIONS.c.id == session_id))[0]
+    return session_records(tx, select_columns(SESSIONS).where(SESSIONS.c.id == session_id))[0]
 
 
 def sessions_between(
     tx: Session, athlete_id: int, *, first: date, last: date
 ) -> tuple[SessionRecord, ...]:
     """Return an athlete's sessions from ``first`` to ``last``, both included, by day."""
-    return _records(
+    return session_records(
         tx,
         select_columns(SESSIONS)
         .where(SESSIONS.c.athlete_id == athlete_id, SESSIONS.c.on >= first, SESSIONS.c.on <= last)
@@ -198,7 +201,7 @@ def sent_unanswered(
 
 def open_sessions(tx: Session, athlete_id: int) -> tuple[SessionRecord, ...]:
     """Return what was sent and is not closed, the most recent first."""
-    return _records(
+    return session_records(
         tx,
         select_columns(SESSIONS)
         .where(
@@ -237,8 +240,8 @@ def change_session(tx: Session, session_id: int, **facts: Any) -> None:
 
 def item(tx: Session, item_id: int) -> tuple[ItemRecord, int]:
     """Return one item and the id of its session."""
-    (row,) = _rows(tx, select_columns(ITEMS).where(ITEMS.c.id == item_id))
-    return _item_records(tx, [row])[0], row.session_id
+    (row,) = read_rows(tx, select_columns(ITEMS).where(ITEMS.c.id == item_id))
+    return item_records(tx, [row])[0], row.session_id
 
 
 def change_item(tx: Session, item_id: int, **facts: Any) -> None:
@@ -274,7 +277,7 @@ def record_sets(
     current = select_columns(SETS.c.id, SETS.c.number, SETS.c.done).where(
         SETS.c.item_id == item_id, SETS.c.replaced_at.is_(None)
     )
-    replaced = [row.id for row in _rows(tx, current) if (row.number, row.done.side) in keys]
+    replaced = [row.id for row in read_rows(tx, current) if (row.number, row.done.side) in keys]
     if replaced:
         tx.exec(SETS.update().where(SETS.c.id.in_(replaced)).values(replaced_at=at))
     add_sets(tx, item_id, sets, chat_id=chat_id, message_id=message_id, at=at)
@@ -362,50 +365,6 @@ def _done(athlete_id: int) -> Any:
 
 
 def _exposures(tx: Session, query: Any) -> tuple[Exposure, ...]:
-    found = _rows(tx, query)
-    pairs = zip(_item_records(tx, found), (row.on for row in found), strict=True)
+    found = read_rows(tx, query)
+    pairs = zip(item_records(tx, found), (row.on for row in found), strict=True)
     return tuple(done for record, on in pairs if (done := record.exposure(on)) is not None)
-
-
-def _rows(tx: Session, query: Any) -> Sequence[Row[Any]]:
-    """Read plain rows: what becomes a record at once needs no object of the mapper's."""
-    tx.flush()
-    return cast("Sequence[Row[Any]]", tx.exec(query).all())
-
-
-def _item_records(tx: Session, rows: Sequence[Row[Any]]) -> list[ItemRecord]:
-    if not rows:
-        return []
-    sets: dict[int, list[SetRecord]] = {}
-    current = (
-        select_columns(SETS)
-        .where(SETS.c.item_id.in_([row.id for row in rows]), SETS.c.replaced_at.is_(None))
-        .order_by(SETS.c.number, SETS.c.id)
-    )
-    for row in _rows(tx, current):
-        sets.setdefault(row.item_id, []).append(SetRecord.model_validate(row))
-    return [
-        ItemRecord.model_validate({**row._mapping, "sets": tuple(sets.get(row.id, ()))})  # noqa: SLF001
-        for row in rows
-    ]
-
-
-def _records(tx: Session, query: Any) -> tuple[SessionRecord, ...]:
-    rows = _rows(tx, query)
-    if not rows:
-        return ()
-    found = _rows(
-        tx,
-        select_columns(ITEMS)
-        .where(ITEMS.c.session_id.in_([row.id for row in rows]))
-        .order_by(ITEMS.c.position),
-    )
-    by_session: dict[int, list[ItemRecord]] = {}
-    for record, row in zip(_item_records(tx, found), found, strict=True):
-        by_session.setdefault(row.session_id, []).append(record)
-    return tuple(
-        SessionRecord.model_validate(
-            {**row._mapping, "items": tuple(by_session.get(row.id, ()))}  # noqa: SLF001
-        )
-        for row in rows
-    )

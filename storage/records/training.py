@@ -99,6 +99,18 @@ class SessionRecord(BaseModel):
         return self.state in {SessionState.SENT, SessionState.TRAINED} and self.closed_at is None
 
 
+class SessionOutline(BaseModel):
+    """One day's session without its items, for the rounds of the clock."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    id: int
+    on: date
+    state: SessionState
+    sent_at: datetime | None
+    has_answers: bool
+
+
 class WeekRecord(BaseModel):
     """One planned week: what was decided about it as a whole."""
 
