@@ -42,7 +42,7 @@ def session_records(tx: Session, query: Any) -> tuple[SessionRecord, ...]:
     rows = read_rows(tx, query)
     if not rows:
         return ()
-    found = _rows(
+    found = read_rows(
         tx,
         select_columns(ITEMS)
         .where(ITEMS.c.session_id.in_([row.id for row in rows]))
