@@ -275,7 +275,7 @@ def test_an_item_for_one_arm_takes_bare_figures_for_that_arm(stage: Stage) -> No
         one_armed = next(
             key
             for key, movement in turn.house.library.movements.items()
-            if movement.sides is Sides.EACH and movement.measure is item.dose.measure
+            if movement.sides is Sides.EACH and movement.measure is stage.movement(item).measure
         )
         training.change_item(turn.tx, item.id, movement_key=one_armed, arms=(Side.LEFT,))
     assert stage.write("5) 15 14") is Outcome.RECORDED

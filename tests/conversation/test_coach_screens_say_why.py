@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from bot.acts.intake_answers import Heard
 from bot.acts.intake_places import event_of
 from bot.acts.send_digest import send_digest
 from bot.wording import changes, coach_audit, coach_checklist, digest, relayed
@@ -217,6 +218,7 @@ def test_what_was_sent_is_named_as_people_call_it():
 @pytest.mark.parametrize("text", ["do my first dip, no date", "do my first dip (no date)"])
 def test_no_date_is_no_part_of_a_goal(text: str):
     heard = event_of(text, today=date(2026, 3, 2))
+    assert isinstance(heard, Heard)
     assert heard.value == {"on": None, "goal": "do my first dip"}
 
 
