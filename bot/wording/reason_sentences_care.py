@@ -50,7 +50,9 @@ PAIN: Mapping[str, tuple[str, ...]] = {
         "The same place hurt in {sessions} of the last {of_sessions} sessions.",
         "The same place hurt in several of the last sessions.",
     ),
-    "pain.ease_without_fall": ("Three sessions running with less work, and the pain in them did not fall.",),
+    "pain.ease_without_fall": (
+        "Three sessions running with less work, and the pain in them did not fall.",
+    ),
     "pain.unsettled_morning": (
         "Next morning {score} of 10, not back to {before}.",
         "It had not settled by the next morning.",
