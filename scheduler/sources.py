@@ -73,6 +73,9 @@ SOURCES: dict[str, Source] = {
     "farrar2001": _published("Farrar et al. 2001, Pain 94:149-158, change on an 11-point scale"),
     "salaffi2004": _published("Salaffi et al. 2004, Eur J Pain 8:283-291, meaningful change"),
     "serlin1995": _published("Serlin et al. 1995, Pain 61:277-284, bands 1-4, 5-6, 7-10"),
+    "riebe2015": _published(
+        "Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473-2479, screening before training"
+    ),
     "nhis2019": _published("CDC/NHIS 2019, MMWR, five symptoms of a heart attack"),
     "ahaacc2015": _published("AHA/ACC 2015, eligibility and collapse in exercise"),
     "scalco2016": _published("Scalco et al. 2016, dark urine and weakness after hard exercise"),

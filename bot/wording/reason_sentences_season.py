@@ -1,4 +1,4 @@
-"""One sentence for each reason about a season, by its code."""
+"""One sentence for each reason about a season, by its code; and about the first tests."""
 
 from collections.abc import Mapping
 
@@ -104,5 +104,96 @@ SEASONS: Sentences = {
     "season.outlook_no_event": (
         "No main event; by {on}, stage {stage} can be reached.",
         "No main event, so there is no date to be ready by.",
+    ),
+}
+
+BASELINES: Sentences = {
+    "baseline.begins": ("Nothing in the first answers asks for a look before the start.",),
+    "baseline.coach_has_looked": ("The coach has looked at the answers, so it begins.",),
+    "baseline.waits_for_screen": (
+        "{answers} answers on health ask for the coach's look before the start.",
+        "Answers on health ask for the coach's look before the start.",
+    ),
+    "baseline.waits_for_injury": (
+        "A joint was out, operated on, or hurt within {months} months: the coach looks first.",
+        "An earlier injury asks for the coach's look first.",
+    ),
+    "baseline.waits_for_guardian": (
+        "Under 18, so a guardian and the coach must agree before the start.",
+    ),
+    "baseline.direction_held": (
+        "{direction}: kept at stage {stage} until the coach gives it back.",
+        "Kept at the first stage until the coach gives it back.",
+    ),
+    "baseline.no_hangs": ("No still hangs until the coach gives them back.",),
+    "baseline.no_inversion": ("Nothing upside down.",),
+    "baseline.two_days": (
+        "{tests} tests on {days} days, one set each, with a warm-up first.",
+        "Tests of one set each, with a warm-up first.",
+    ),
+    "baseline.test_asked": (
+        "{movement} with {load_kg} kg: one set of up to {target}.",
+        "{movement}: one set of up to {target}.",
+        "One set of it is tested.",
+    ),
+    "baseline.heavier_load": (
+        "{movement}: {load_kg} kg instead of {was_kg}, so {target} are enough.",
+        "The weight at hand is heavier, so less is enough.",
+    ),
+    "baseline.lighter_load": (
+        "{movement}: {load_kg} kg instead of {was_kg}, so {target} are asked.",
+        "The weight at hand is lighter, so more is asked.",
+    ),
+    "baseline.no_figures": (
+        "{key}: no figures for it, so the coach decides on a clip.",
+        "No figures for it, so the coach decides on a clip.",
+    ),
+    "baseline.not_owned": (
+        "{key}: the equipment is not at hand, so the coach decides on a clip.",
+        "The equipment is not at hand, so the coach decides on a clip.",
+    ),
+    "baseline.direction_not_tested": (
+        "{key}: not tested, as {direction} is kept back after an injury; the coach decides.",
+        "Not tested, as it is kept back after an injury; the coach decides.",
+    ),
+    "baseline.hang_not_tested": (
+        "{key}: no still hang after an injury; the coach decides.",
+        "No still hang after an injury; the coach decides.",
+    ),
+    "baseline.inversion_not_tested": (
+        "{key}: not tested, as it goes upside down; the coach decides.",
+        "Not tested, as it goes upside down; the coach decides.",
+    ),
+    "baseline.rested_not_tested": (
+        "{key}: not tested, as it loads what is left out now; the coach decides.",
+        "Not tested, as it loads what is left out now; the coach decides.",
+    ),
+    "baseline.beyond_stop": (
+        "{key}: with the weight at hand it would take more than {at_most_s} s; the coach decides.",
+        "With the weight at hand it would take too long; the coach decides.",
+    ),
+    "baseline.after_the_coach": (
+        "What opens more than stage {stage} is not tested before the coach has decided.",
+        "Harder tests wait for what the coach decides.",
+    ),
+    "baseline.no_time": (
+        "{movement}: no time for it in {session_min} min, so the coach decides.",
+        "No time for it, so the coach decides.",
+    ),
+    "baseline.nothing_to_test": (
+        "Nothing can be tested, so it begins at stage {stage}.",
+        "Nothing can be tested, so it begins at the first stage.",
+    ),
+    "baseline.test_not_yet": (
+        "{movement}: comes only after the tests before it went well.",
+        "Comes only after the tests before it went well.",
+    ),
+    "baseline.result_with_pain": (
+        "{movement}: pain of {pain} of 10, more than {most}, so it does not count.",
+        "It hurt, so it does not count.",
+    ),
+    "baseline.result_at_other_load": (
+        "{movement}: held with {was_kg} kg, which stands for {held_s} s with {load_kg} kg.",
+        "Held with another weight, and converted.",
     ),
 }

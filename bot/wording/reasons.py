@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from bot.wording.reason_figures import shown
 from bot.wording.reason_sentences_care import CALENDAR, PAIN
+from bot.wording.reason_sentences_season import BASELINES, SEASONS
 from bot.wording.reason_sentences_training import DOSES, GAPS, GATES, PERMISSIONS, VOLUMES
 from bot.wording.reason_sentences_week import WEEKS
 from bot.wording.tongue import Tongue
@@ -21,6 +22,8 @@ SENTENCES: Mapping[str, tuple[str, ...]] = {
     **GAPS,
     **GATES,
     **WEEKS,
+    **SEASONS,
+    **BASELINES,
     **PAIN,
     **CALENDAR,
 }

@@ -12,10 +12,8 @@ class BaselineRules(BaseModel):
 
     model_config = STRICT
 
-    sessions: Labelled
     free_days_between: Labelled
     rest_s: Labelled
     stop_reserve_hold_s: Labelled
-    seconds_per_rep: Labelled
+    heavier_share_most: Labelled
     injury_months: Labelled
-    held_stage: Labelled

@@ -12,6 +12,8 @@ from scheduler.calendar.calendar_reasons import CalendarReason
 from scheduler.pain.pain_reasons import PainReason
 from scheduler.pain.red_flags import RedFlag
 from scheduler.reasons import Figure, Reason
+from scheduler.training.baseline_reasons import BaselineReason
+from scheduler.training.season_reasons import SeasonReason
 from scheduler.training.training_reasons import (
     DoseReason,
     GapReason,
@@ -28,6 +30,8 @@ ROOMS: tuple[type[StrEnum], ...] = (
     GapReason,
     GateReason,
     WeekReason,
+    SeasonReason,
+    BaselineReason,
     PainReason,
     CalendarReason,
 )
