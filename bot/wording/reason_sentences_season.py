@@ -128,20 +128,22 @@ BASELINES: Sentences = {
     "baseline.no_hangs": ("No still hangs until the coach gives them back.",),
     "baseline.no_inversion": ("Nothing upside down.",),
     "baseline.two_days": (
-        "{tests} tests on {days} days, one set each, with a warm-up first.",
+        "One set each after a warm-up. Tests: {tests}. Days: {days}.",
         "Tests of one set each, with a warm-up first.",
     ),
     "baseline.test_asked": (
-        "{movement} with {load_kg} kg: one set of up to {target}.",
-        "{movement}: one set of up to {target}.",
+        "{movement} with {load_kg} kg: one set of up to {target_s} s.",
+        "{movement}: one set of up to {target_s} s.",
+        "{movement} with {load_kg} kg: one set of up to {target_reps}.",
+        "{movement}: one set of up to {target_reps}.",
         "One set of it is tested.",
     ),
     "baseline.heavier_load": (
-        "{movement}: {load_kg} kg instead of {was_kg}, so {target} are enough.",
+        "{movement}: {load_kg} kg instead of {was_kg}, so {target_s} s are enough.",
         "The weight at hand is heavier, so less is enough.",
     ),
     "baseline.lighter_load": (
-        "{movement}: {load_kg} kg instead of {was_kg}, so {target} are asked.",
+        "{movement}: {load_kg} kg instead of {was_kg}, so {target_s} s are asked.",
         "The weight at hand is lighter, so more is asked.",
     ),
     "baseline.no_figures": (

@@ -18,8 +18,6 @@ from scheduler.training.baseline_values import (
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.week_minutes import SECONDS_A_MINUTE
 
-Left = frozenset[tuple[int, str]]
-
 
 def baseline_plan(
     request: BaselineRequest, *, library: Library, rulebook: Rulebook
@@ -39,9 +37,9 @@ def baseline_plan(
         kept = _within_minutes(_in_order(mine), request, rulebook=rulebook)
         gone = [test for test in mine if test not in kept]
         reasons += [_no_time(test, request) for test in gone]
-        by_coach |= {_standard_of(test) for test in gone}
+        by_coach |= {(one.stage, one.key) for test in gone for one in test.shows}
         if kept:
-            days.append(_day(number, kept, has_day_before=bool(days), rulebook=rulebook))
+            days.append(_day(kept, after=days, rulebook=rulebook))
     days = _without_what_waits_for_the_coach(days, by_coach, rulebook=rulebook)
     plan = BaselinePlan(
         days=tuple(days), stop=test_stop(rulebook=rulebook), by_coach=frozenset(by_coach)
@@ -108,21 +106,17 @@ def _minutes(tests: Sequence[BaselineTest], *, rulebook: Rulebook) -> float:
 
 
 def _day(
-    number: int, tests: Sequence[BaselineTest], *, has_day_before: bool, rulebook: Rulebook
+    tests: Sequence[BaselineTest], *, after: Sequence[BaselineDay], rulebook: Rulebook
 ) -> BaselineDay:
     free_days = rulebook.baseline.free_days_between.whole
     return BaselineDay(
-        number=number,
-        free_days_before=free_days if has_day_before else 0,
+        number=len(after) + 1,
+        free_days_before=free_days if after else 0,
         warm_up_s=_warm_up_s(tests, rulebook=rulebook),
         rest_s=rulebook.baseline.rest_s.whole,
         tests=tuple(tests),
         minutes=_minutes(tests, rulebook=rulebook),
     )
-
-
-def _standard_of(test: BaselineTest) -> tuple[int, str]:
-    return (test.stage, test.key.partition(".")[2])
 
 
 def _without_what_waits_for_the_coach(
@@ -132,11 +126,11 @@ def _without_what_waits_for_the_coach(
     first = min((stage for stage, _ in by_coach), default=None)
     if first is None:
         return list(days)
-    kept = [(day.number, [test for test in day.tests if test.stage <= first]) for day in days]
     found: list[BaselineDay] = []
-    for number, tests in kept:
+    for day in days:
+        tests = [test for test in day.tests if test.stage <= first]
         if tests:
-            found.append(_day(number, tests, has_day_before=bool(found), rulebook=rulebook))
+            found.append(_day(tests, after=found, rulebook=rulebook))
     return found
 
 

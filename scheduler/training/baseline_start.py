@@ -52,7 +52,7 @@ def open_tests(
 def _is_shown(plan: BaselinePlan, result: BaselineResult) -> bool:
     test = _test(plan, result)
     has_load = (result.rung or test.rung) == test.rung
-    return has_load and result.value >= test.shown_at and result.pain <= plan.stop.pain_above
+    return has_load and result.value >= test.shows[0].at and result.pain <= plan.stop.pain_above
 
 
 def _test(plan: BaselinePlan, result: BaselineResult) -> BaselineTest:
@@ -81,18 +81,19 @@ def _counted(
             code = BaselineReason.RESULT_WITH_PAIN
             reasons.append(reason(code, "ch", movement=movement, **figures))
             continue
-        one, why = _at_standard_load(test, result)
-        sets.append(one)
-        reasons += why
+        for shown in test.shows:
+            one, why = _at_standard_load(test, result, asked_kg=shown.standard_load_kg)
+            sets.append(one)
+            reasons += why
     return tuple(sets), tuple(reasons)
 
 
 def _at_standard_load(
-    test: BaselineTest, result: BaselineResult
+    test: BaselineTest, result: BaselineResult, *, asked_kg: float | None
 ) -> tuple[BaselineSet, tuple[Reason, ...]]:
-    """Return a result as it counts: a lighter hold at the load that the standard asks."""
+    """Return a result as it counts: a lighter hold at the load that a standard asks."""
     rung = result.rung or test.rung
-    taken_kg, asked_kg = rung.load_kg, test.standard_load_kg
+    taken_kg = rung.load_kg
     done = BaselineSet(
         on=result.on,
         movement_key=test.movement_key,
@@ -101,8 +102,8 @@ def _at_standard_load(
         rung=rung,
     )
     is_lighter = taken_kg is not None and asked_kg is not None and taken_kg < asked_kg
-    is_as_planned = rung == test.rung and test.measure is not Measure.REPS
-    if not is_lighter or not is_as_planned or taken_kg is None or asked_kg is None:
+    is_hold = rung == test.rung and test.measure is not Measure.REPS
+    if not is_lighter or not is_hold or taken_kg is None or asked_kg is None:
         return done, ()
     value = time_at_other_load_s(
         endurance_s=result.value, load_kg=taken_kg, other_load_kg=asked_kg, joint=test.joint

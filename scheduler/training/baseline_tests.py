@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from scheduler.catalogue.library import Library
 from scheduler.catalogue.values import Demand, Direction, Measure, Movement, Sides, Tempo
 from scheduler.pain.values import Side
-from scheduler.reasons import Reason, reason
+from scheduler.reasons import Figure, Reason, reason
 from scheduler.sources import CH, CP
 from scheduler.training.baseline_reasons import BaselineReason
-from scheduler.training.baseline_values import BaselineRequest, BaselineTest
+from scheduler.training.baseline_values import BaselineRequest, BaselineTest, Shows
 from scheduler.training.endurance_time import is_fitted, time_at_other_load_s
 from scheduler.training.loads import rungs
 from scheduler.training.rulebook import Rulebook
@@ -52,12 +52,13 @@ def choose_tests(request: BaselineRequest, *, library: Library, rulebook: Rulebo
             found = _test_of(stage, row.key, asked, request, library=library, rulebook=rulebook)
             if isinstance(found, BaselineTest):
                 tests.append(found)
-                reasons.append(_asked(found, source=row.sets.source))
             else:
                 by_coach.add((stage, row.key))
-            reasons += found.why if isinstance(found, _NoTest) else _load_reason(found, asked)
+                reasons += found.why
+    shared = _shared(tests)
+    reasons = [*(_asked(test) for test in shared), *reasons]
     return Chosen(
-        tests=_with_those_before(_shared(tests)),
+        tests=_with_those_before(shared),
         by_coach=frozenset(by_coach),
         reasons=tuple(reasons),
     )
@@ -102,9 +103,8 @@ def _test_of(
             joint=asked.joint,
             measure=asked.measure,
             target=found.target,
-            shown_at=found.target,
+            shows=(Shows(stage=stage, key=key, at=found.target, standard_load_kg=asked.load_kg),),
             rung=found.rung,
-            standard_load_kg=asked.load_kg if found.rung.load_kg != asked.load_kg else None,
             is_each_side=movement.sides is Sides.EACH,
         )
     return _NoTest(tuple(against[:1]))
@@ -192,36 +192,33 @@ def _up(number: float) -> int:
     return math.ceil(round(number, 6))
 
 
-def _asked(test: BaselineTest, *, source: str) -> Reason:
-    figures = {"load_kg": test.rung.load_kg} if test.rung.load_kg is not None else {}
-    return reason(
-        BaselineReason.TEST_ASKED, source, movement=test.movement_key, target=test.target, **figures
-    )
-
-
-def _load_reason(test: BaselineTest, asked: Requirement | None) -> tuple[Reason, ...]:
-    """Say where another load than the standard's is taken, and for how much of it."""
-    if test.standard_load_kg is None or asked is None:
-        return ()
-    load_kg = test.rung.load_kg or 0.0
-    code = (
-        BaselineReason.HEAVIER_LOAD
-        if load_kg > test.standard_load_kg
-        else BaselineReason.LIGHTER_LOAD
-    )
+def _asked(test: BaselineTest) -> Reason:
+    """Say what a test asks, and where another load than the standard's is taken."""
+    unit = "target_s" if test.measure.is_time else "target_reps"
+    figures: dict[str, Figure] = {"movement": test.movement_key, unit: test.target}
+    load_kg, standard_kg = test.rung.load_kg, test.shows[-1].standard_load_kg
+    if load_kg is None or standard_kg is None:
+        return reason(BaselineReason.TEST_ASKED, CH, **figures)
+    figures["load_kg"] = load_kg
+    if load_kg == standard_kg:
+        return reason(BaselineReason.TEST_ASKED, CH, **figures)
+    is_heavier = load_kg > standard_kg
+    code = BaselineReason.HEAVIER_LOAD if is_heavier else BaselineReason.LIGHTER_LOAD
     source = CP if test.measure is Measure.REPS else "freylaw2010"
-    figures = {"was_kg": test.standard_load_kg, "load_kg": load_kg, "target": test.target}
-    return (reason(code, source, movement=test.movement_key, **figures),)
+    return reason(code, source, was_kg=standard_kg, **figures)
 
 
 def _shared(tests: list[BaselineTest]) -> list[BaselineTest]:
-    """Let one set serve the standards that ask the same at the same load: the highest counts."""
-    kept: dict[tuple[str, Rung, float | None], BaselineTest] = {}
+    """Let one set of a movement at one load serve every standard that it can show."""
+    kept: dict[tuple[str, Rung], BaselineTest] = {}
     for test in tests:
-        place = (test.movement_key, test.rung, test.standard_load_kg)
+        place = (test.movement_key, test.rung)
         first = kept.get(place)
-        target = test.target if first is None else max(first.target, test.target)
-        kept[place] = (first or test).model_copy(update={"target": target})
+        if first is None:
+            kept[place] = test
+            continue
+        shows = tuple(sorted((*first.shows, *test.shows), key=lambda one: one.at))
+        kept[place] = first.model_copy(update={"shows": shows, "target": shows[-1].at})
     return list(kept.values())
 
 

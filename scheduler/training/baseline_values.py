@@ -111,14 +111,26 @@ class TestStop(BaseModel):
     ends_with_position: bool = True
 
 
-class BaselineTest(BaseModel):
-    """One set of one movement.
+class Shows(BaseModel):
+    """One standard that a test can show: of ``stage``, with ``key``, from ``at`` on.
 
-    ``stage`` whose leave standard it tests; ``target`` [s or repetitions] is 1.25 times the
-    standard at the load really taken, ``shown_at`` the least of it that shows the standard (a
-    test of two standards asks for the higher); ``standard_load_kg`` [kg in each hand] is what
-    the standard asks, where that is not what is taken; ``after`` names the tests that must have
-    shown their standards before.
+    ``at`` [s or repetitions] is 1.25 times the standard, at the load really taken;
+    ``standard_load_kg`` [kg in each hand] is what the standard itself asks.
+    """
+
+    model_config = STRICT
+
+    stage: int
+    key: str
+    at: int = Field(ge=1)
+    standard_load_kg: float | None = None
+
+
+class BaselineTest(BaseModel):
+    """One set of one movement, for one standard or for two that the same set can show.
+
+    ``stage`` is that of its first standard; ``target`` [s or repetitions] shows the last of
+    them; ``after`` names the tests that must have shown their first standards before.
     """
 
     model_config = STRICT
@@ -131,9 +143,8 @@ class BaselineTest(BaseModel):
     joint: Joint
     measure: Measure
     target: int = Field(ge=1)
-    shown_at: int = Field(ge=1)
+    shows: tuple[Shows, ...] = Field(min_length=1)
     rung: Rung = NO_RESISTANCE
-    standard_load_kg: float | None = None
     is_each_side: bool = False
     after: tuple[str, ...] = ()
 

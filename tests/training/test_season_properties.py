@@ -147,6 +147,31 @@ def test_whatever_stage_is_entered_is_finished_too(request: SeasonRequest) -> No
 
 
 @settings(max_examples=80, deadline=None)
+@given(
+    st.integers(1, 2),
+    st.integers(1, 80),
+    st.lists(spans(Span, 20), max_size=2).map(tuple),
+    st.integers(1, 7),
+)
+def test_whoever_needs_a_base_has_two_thirds_of_it_before_anything_later(
+    stage: int, weeks: int, breaks: tuple[Span, ...], weekday: int
+) -> None:
+    # COMMON PRACTICE: about two thirds in stages 1 and 2, within the half week of rounding
+    request = SeasonRequest(
+        today=TODAY,
+        state=StageState(stage=stage, entered_on=TODAY),
+        training_age_months=0,
+        events=(SeasonEvent(on=TODAY + timedelta(weeks=weeks, days=weekday - 1), is_main=True),),
+        breaks=breaks,
+    )
+    way = [week for week in planned(request).weeks if week.kind is not Kind.EASY_AFTER]
+    base = sum(week.kind.builds and week.stage <= 2 for week in way)
+    counted = sum(week.kind.builds or week.kind is Kind.TAPER for week in way)
+    if any(week.stage > 2 for week in way):
+        assert base >= counted * 2 / 3 - 0.51
+
+
+@settings(max_examples=80, deadline=None)
 @given(requests())
 def test_the_taper_ends_at_its_event(request: SeasonRequest) -> None:
     season = planned(request)
