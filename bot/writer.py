@@ -50,6 +50,7 @@ class Writer:
         self._wake = asyncio.Event()
         self._tick_asked = False
         self._busy = False
+        self.on_committed: Callable[[Sequence[Received]], None] = _nobody_watches
 
     def wake(self) -> None:
         """Something was stored in the inbox."""
@@ -99,6 +100,7 @@ class Writer:
         with self._database.transaction() as tx:
             for received in group:
                 self._handle_one(tx, received)
+        self.on_committed(group)
 
     def _handle_one(self, tx: Session, received: Received) -> None:
         """Handle one update, trying again at once: its chat's order holds, nobody waits long."""
@@ -135,6 +137,10 @@ class Writer:
             self._tick(self._clock.now())
         except Exception as fault:  # noqa: BLE001 (what is due stays due for the next tick)
             log_fault("tick", fault)
+
+
+def _nobody_watches(_group: Sequence[Received]) -> None:
+    """A stopwatch may stand here; nothing else needs to know."""
 
 
 def log_fault(reference: str, fault: BaseException) -> None:

@@ -10,6 +10,7 @@ import logging
 import os
 import signal
 import sys
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from pydantic import BaseModel, ConfigDict
@@ -80,13 +81,12 @@ async def run_house(plan: BotPlan) -> None:
         )
     )
     took_ms: list[tuple[int, float]] = []
-    handle_one = house.writer._handle_one  # noqa: SLF001  a stopwatch has no other place
 
-    def timed(received: Received) -> None:
-        handle_one(received)
-        took_ms.append((received.id, (clock.now() - received.received_at) / MINUTE * 60_000))
+    def timed(group: Sequence[Received]) -> None:
+        now = clock.now()
+        took_ms.extend((one.id, (now - one.received_at) / MINUTE * 60_000) for one in group)
 
-    house.writer._handle_one = timed  # type: ignore[method-assign]  # noqa: SLF001  see above
+    house.writer.on_committed = timed
     stopped = asyncio.Event()
     asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, stopped.set)
     await house.start()
