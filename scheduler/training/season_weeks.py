@@ -39,7 +39,8 @@ def finish_weeks(
 ) -> tuple[SeasonWeek, ...]:
     """Give every week its kind, share and limits; lighter weeks come by count.
 
-    A lighter week that would stand right before another easier one gives way to it (CH).
+    A lighter week that would stand right before another easier one gives way to it (CH), unless
+    it is overdue already because a later stage counts fewer weeks.
     """
     counted = list(past)
     weeks: list[SeasonWeek] = []
@@ -74,11 +75,18 @@ def _by_count(
         return []
     every = rulebook.stage(stage).lighter_every
     easier = {SeasonWeekKind.ORDINARY, SeasonWeekKind.BAND_ONLY}
-    if any(one.kind not in easier for one in ahead):
+    is_overdue = _week_of_count(due.reasons[0]) > every.whole
+    if not is_overdue and any(one.kind not in easier for one in ahead):
         source = rulebook.season.lighter_gives_way_weeks.source
         return [Share(1.0, reason(SeasonReason.LIGHTER_GIVES_WAY, source, every=every.whole))]
     why = reason(SeasonReason.LIGHTER_BY_COUNT, every.source, every=every.whole)
     return [Share(1 - rulebook.lighter.cut.value, why)]
+
+
+def _week_of_count(due: Reason) -> float:
+    """Return which week since the last easier one this is [weeks], as the count had it."""
+    since = due.figures["weeks_since"]
+    return float(since) + 1
 
 
 def _by_dates(week: CalendarWeek, *, stage: int, rulebook: Rulebook) -> list[Share]:
