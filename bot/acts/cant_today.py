@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import close_session, draw_week, pain_talk
+from bot.acts import close_session, draw_week, pain_picture, pain_talk
 from bot.acts.checklist import local_today
 from bot.acts.still_open import still_open_session
 from bot.events import Tapped, Wrote
@@ -13,6 +13,7 @@ from bot.outcomes import Outcome
 from bot.reading.values import CantReason, CantToday
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import absence as words
+from scheduler.pain.red_flags import Stops
 from storage import buttons
 from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
@@ -70,10 +71,19 @@ def said(
     if found is None:
         turn.say(person, words.nothing_planned(turn.tongue(person)))
         return Outcome.CANT_TODAY
-    call_off(turn, person, found, reading.reason)
-    if reading.reason is CantReason.HURTS and not reading.pains:
+    is_stopped = _was_just_stopped(turn, person)
+    call_off(turn, person, found, reading.reason, is_quiet=is_stopped)
+    if reading.reason is CantReason.HURTS and not reading.pains and not is_stopped:
         pain_talk.ask_where(turn, person, session_id=found.id)
     return Outcome.CANT_TODAY
+
+
+def _was_just_stopped(turn: Turn, person: Person) -> bool:
+    """Tell whether this same message stopped all training: then that is the last word said."""
+    athlete = people.athlete(turn.tx, person.id)
+    flags = pain_picture.picture_of(turn, athlete).flags if athlete else ()
+    stops_all = {Stops.EVERYTHING, Stops.UPPER_BODY}
+    return any(one.since_utc == turn.now and one.stops in stops_all for one in flags)
 
 
 def call_off(
@@ -81,6 +91,8 @@ def call_off(
     person: Person,
     session: SessionRecord,
     reason: CantReason | None,
+    *,
+    is_quiet: bool = False,
 ) -> None:
     """Call a session off; the next one stays where it is, so nothing piles up."""
     has_results = any(item.sets for item in session.items)
@@ -104,6 +116,8 @@ def call_off(
     )
     if person.chat_id is not None:
         buttons.close_question(turn.tx, person.chat_id)
+    if is_quiet:
+        return
     turn.say(
         person,
         words.called_off(

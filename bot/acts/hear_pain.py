@@ -1,18 +1,36 @@
 """Pain said in words: recorded at once, the careful way, and asked about where it is unclear."""
 
 from collections.abc import Sequence
+from typing import Any
 
 from bot.acts import morning_question, pain_consequences, pain_picture, pain_report, pain_talk
-from bot.acts.pain_taps import side_taps, site_taps
+from bot.acts.reading_context import at_hand, read_at_hand
 from bot.events import Wrote
+from bot.outcomes import Outcome
 from bot.reading.values import PainMention
 from bot.turn import Turn
 from bot.wording import pain as words
 from scheduler.pain.events import Occasion, PainSign
 from scheduler.pain.values import Side, Site
-from storage.queries import training
+from storage.queries import people, training
 from storage.records.people import Athlete, Person
-from storage.records.wire import MessageKind, OpenQuestion
+from storage.records.wire import OpenQuestion
+
+BARE_WORDS_MOST = 3  # [words] ch: "no pain", "nothing hurt today": nothing else is said
+
+
+def command(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
+    """``/pain``: what stands behind it is a report; else the place is asked for."""
+    athlete = people.athlete(turn.tx, person.id)
+    said = event.model_copy(update={"text": f"pain {rest}"})
+    mentions = (
+        read_at_hand(turn, person, said.text, at_hand(turn, person, said, None), None).pains
+        if rest
+        else ()
+    )
+    if athlete is None or not hear(turn, person, athlete, mentions, said, None):
+        pain_talk.ask_where(turn, person, session_id=None)
+    return Outcome.COMMAND
 
 
 def hear(
@@ -35,7 +53,7 @@ def hear(
         if _answers_morning(turn, person, athlete, mention, question):
             heard = True
         elif _is_denial(mention):
-            heard = _denied(turn, person, question) or heard
+            heard = _denied(turn, person, event, question) or heard
         else:
             _report(turn, person, athlete, mention, event, question, may_ask=may_ask)
             heard = True
@@ -46,12 +64,23 @@ def _is_denial(mention: PainMention) -> bool:
     return mention.score == 0 and not mention.sites
 
 
-def _denied(turn: Turn, person: Person, question: OpenQuestion | None) -> bool:
-    """ "No pain" answers the session's question, as its button does."""
+def _denied(turn: Turn, person: Person, event: Wrote, question: OpenQuestion | None) -> bool:
+    """ "No pain" answers the session's question, as its button does, also before it is asked."""
     session_id = question.subject.get("session") if question else None
-    if question is None or question.kind != "pain" or session_id is None:
-        return False
-    pain_talk.close_question_of(turn, person, session_id)
+    if question is not None and question.kind == "pain" and session_id is not None:
+        pain_talk.close_question_of(turn, person, session_id)
+        return True
+    if len(event.text.split()) > BARE_WORDS_MOST or any(one.isdigit() for one in event.text):
+        return False  # beside results or other words: those are answered, and the end asks again
+    begun = [
+        one
+        for one in training.open_sessions(turn.tx, person.id)
+        if any(item.is_reported for item in one.items)
+    ]
+    if begun:
+        pain_talk.close_question_of(turn, person, begun[0].id)
+    else:
+        turn.say(person, words.nothing_hurt(turn.tongue(person)))
     return True
 
 
@@ -150,15 +179,13 @@ def _ask_what_is_unclear(
     key: str,
     session_id: int | None,
 ) -> None:
-    tongue = turn.tongue(person)
-    about = {"report": key, "session": session_id}
+    about: dict[str, Any] = {"report": key, "session": session_id}
     if len(mention.sites) != 1:
-        has_side = mention.side is not None
-        taps = site_taps(tongue, {**about, "has_side": has_side}, sites=mention.sites)
-        turn.say(person, words.where(tongue), kind=MessageKind.SAFETY, taps=taps)
+        sites = [one.value for one in mention.sites]
+        about |= {"has_side": mention.side is not None, "sites": sites}
+        pain_talk.ask_unclear(turn, person, about)
     elif mention.side is None and not pain_picture.is_midline(mention.sites[0]):
-        text = words.which_side(tongue, mention.sites[0])
-        turn.say(person, text, kind=MessageKind.SAFETY, taps=side_taps(tongue, about))
+        pain_talk.ask_unclear(turn, person, {**about, "site": mention.sites[0].value})
     else:
         pain_talk.go_on(turn, person, athlete, key, session_id=session_id)
 

@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
 from bot.acts.pain_taps import list_taps, score_taps, side_taps, sign_taps, signs_of, site_taps
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import TapRows, Turn
 from bot.wording import pain as words
@@ -22,22 +22,28 @@ from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord
 from storage.records.wire import MessageKind
 
+UNCLEAR = "pain.unclear"  # the kind of the open question for a place or a side
 SIGNS_FROM_SCORE = 3  # [of 10] ch: below it the three further questions are not worth a tap
 Arguments = Mapping[str, Any]
-
-
-def command(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
-    """``/pain``: report something, with or without a session."""
-    ask_where(turn, person, session_id=None)
-    return Outcome.COMMAND
 
 
 def ask_where(
     turn: Turn, person: Person, *, session_id: int | None, edit: int | None = None
 ) -> None:
     """Ask for the place."""
+    ask_unclear(turn, person, {"session": session_id}, edit=edit)
+
+
+def ask_unclear(turn: Turn, person: Person, about: Arguments, *, edit: int | None = None) -> None:
+    """Ask for the side of a known site, else for the place; a typed answer counts like a tap."""
     tongue = turn.tongue(person)
-    taps = site_taps(tongue, {"session": session_id})
+    _open(turn, person, UNCLEAR, dict(about))
+    if "site" in about:
+        text = words.which_side(tongue, Site(about["site"]))
+        _say(turn, person, text, side_taps(tongue, about), edit=edit)
+        return
+    sites = tuple(Site(one) for one in about.get("sites", ()))
+    taps = site_taps(tongue, {k: v for k, v in about.items() if k != "sites"}, sites=sites)
     _say(turn, person, words.where(tongue), taps, edit=edit)
 
 
@@ -86,11 +92,9 @@ def site(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
     about = dict(arguments)
     if "report" in about:
         return _amended(turn, person, athlete, about, event, site=chosen)
-    tongue = turn.tongue(person)
     if pain_picture.is_midline(chosen):
         return side(turn, person, {**about, "side": Side.BOTH.value}, event)
-    text = words.which_side(tongue, chosen)
-    _say(turn, person, text, side_taps(tongue, about), edit=event.message_id)
+    ask_unclear(turn, person, about, edit=event.message_id)
     return Outcome.ANSWERED
 
 
@@ -308,13 +312,11 @@ def _amended(
         return Outcome.STALE_TAP
     now = pain_report.find(turn, athlete, key)
     said = words.said(turn.tongue(person), now.site, now.side, now.score) if now else ""
-    tongue = turn.tongue(person)
     pain_consequences.follow(turn, person, athlete, before, words_said=said)
     session_id = arguments.get("session")
     if site is not None and not pain_picture.is_midline(site) and not arguments.get("has_side"):
-        about = {"report": key, "session": session_id}
-        text = words.which_side(tongue, site)
-        _say(turn, person, text, side_taps(tongue, about), edit=event.message_id)
+        about = {"report": key, "session": session_id, "site": site.value}
+        ask_unclear(turn, person, about, edit=event.message_id)
         return Outcome.ANSWERED
     go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
     return Outcome.SAFETY

@@ -3,6 +3,7 @@
 from datetime import date
 
 from bot.acts.pass_on import tell_coach
+from bot.acts.send_session import reminder_taps
 from bot.turn import Turn
 from bot.wording import reminding
 from storage.queries import people, training
@@ -18,6 +19,7 @@ def remind(turn: Turn, person: Person, session_id: int) -> None:
             person,
             reminding.evening(turn.tongue(person)),
             kind=MessageKind.REMINDER,
+            taps=reminder_taps(turn.tongue(person), session),
             subject=f"session:{session_id}",
         )
 

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from bot.acts import close_session, pain_picture
 from bot.acts.dose_today import dose_for
-from bot.acts.item_facts import item_facts, numbered_items
+from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import pain as pain_words
 from bot.wording import session as words
@@ -30,7 +30,8 @@ def send(
         training.change_session(
             turn.tx, session_id, state=SessionState.CALLED_OFF, called_off_because="left_out"
         )
-        turn.say(person, _nothing_left(turn, person, athlete), kind=MessageKind.SAFETY)
+        care.write_audit(turn.tx, at=turn.now, what="session.nothing_left", athlete_id=person.id)
+        say_nothing_left(turn, person, athlete)
         return False
     training.change_session(turn.tx, session_id, state=SessionState.SENT, sent_at=turn.now)
     session = training.session(turn.tx, session_id)
@@ -78,7 +79,7 @@ def close_older(turn: Turn, person: Person, session_id: int) -> None:
 def session_facts(
     turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
 ) -> words.SessionFacts:
-    """Gather what the message says."""
+    """Gather what the message says; what was left out since it was sent is not shown again."""
     picture = pain_picture.picture_of(turn, athlete)
     coach = people.person(turn.tx, athlete.coach_id)
     week = training.week_of(turn.tx, session.week_id)
@@ -86,7 +87,7 @@ def session_facts(
         on=session.on,
         letter=session.letter,
         minutes=session.minutes or athlete.profile.minutes,
-        items=tuple(item_facts(turn, session, item) for item in numbered_items(session)),
+        items=tuple(item_facts(turn, session, item) for item in sent_items(session)),
         left_out=pain_words.left_out_line(turn.tongue(person), picture, coach=coach.name),
         is_lighter=week.is_lighter,
     )
@@ -108,8 +109,22 @@ def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
     ]
 
 
-def _nothing_left(turn: Turn, person: Person, athlete: Athlete) -> str:
+def reminder_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
+    """The two shortest answers, so that nobody scrolls back for them in the evening."""
+    about = {"session": session.id}
+    return [
+        [
+            Tap(tongue.say("All as planned"), "as_planned", about),
+            Tap(tongue.say("Can't today"), "cant", about),
+        ]
+    ]
+
+
+def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:
+    """Say why there is nothing to train, and what has to happen first."""
     picture = pain_picture.picture_of(turn, athlete)
     coach = people.person(turn.tx, athlete.coach_id)
-    care.write_audit(turn.tx, at=turn.now, what="session.nothing_left", athlete_id=person.id)
-    return pain_words.nothing_to_train(turn.tongue(person), picture, coach=coach.name)
+    text = pain_words.nothing_to_train(
+        turn.tongue(person), picture, coach=coach.name, number=coach.emergency_number
+    )
+    turn.say(person, text, kind=MessageKind.SAFETY)

@@ -2,21 +2,26 @@
 
 from datetime import timedelta
 
+from bot.acts import pain_picture
 from bot.acts.change_stage import measures_of
 from bot.acts.checklist import checklist_of, local_today
 from bot.acts.draw_week import monday_of
-from bot.acts.send_session import send, session_facts, session_taps
+from bot.acts.item_facts import sent_items
+from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plan
 from bot.wording import session as words
+from scheduler.pain.red_flags import Stops
 from scheduler.reasons import Reason
 from storage.queries import care, people, training
-from storage.records.people import Athlete, Person
+from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionRecord, SessionState
 
 EARLY_MOST_DAYS = 2  # [days] ch: further ahead the days between sessions would be lost
+STOPS_ALL = {Stops.EVERYTHING, Stops.UPPER_BODY}
+NOT_YET_TRAINING = {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}
 WHY_MOST = 6  # [decisions] ch: the latest session's items fit one screen
 
 
@@ -32,6 +37,9 @@ def _show_open(turn: Turn, person: Person, athlete: Athlete) -> bool:
     sessions = training.open_sessions(turn.tx, person.id)
     if not sessions:
         return False
+    if not sent_items(sessions[0]):
+        say_nothing_left(turn, person, athlete)
+        return True
     tongue = turn.tongue(person)
     turn.say(
         person,
@@ -109,6 +117,21 @@ def _next(turn: Turn, person: Person) -> SessionRecord | None:
 
 
 def _say_next(turn: Turn, person: Person, athlete: Athlete) -> None:
-    planned = _next(turn, person)
-    on = planned.on if planned else None
-    turn.say(person, plan.next_session(turn.tongue(person), on, athlete.session_at))
+    """Say when the next session comes, or why none does."""
+    if pain_picture.picture_of(turn, athlete).stops in STOPS_ALL:
+        say_nothing_left(turn, person, athlete)
+        return
+    tongue = turn.tongue(person)
+    planned, weekdays = _next(turn, person), athlete.profile.weekdays
+    if planned is not None:
+        turn.say(person, plan.next_session(tongue, planned.on, athlete.session_at))
+    elif athlete.state is AthleteState.PAUSED and athlete.paused_until is not None:
+        turn.say(person, plan.on_a_break(tongue, athlete.paused_until))
+    elif athlete.state in NOT_YET_TRAINING:
+        coach = people.person(turn.tx, athlete.coach_id)
+        turn.say(person, plan.not_started(tongue, coach=coach.name))
+    elif athlete.state is AthleteState.TRAINING and weekdays:
+        on = monday_of(local_today(turn, person)) + timedelta(days=7 + min(weekdays))
+        turn.say(person, plan.next_week(tongue, on, athlete.session_at))
+    else:
+        turn.say(person, plan.next_session(tongue, None, athlete.session_at))

@@ -5,11 +5,13 @@ from bot.acts import (
     cant_today,
     change_result,
     choose_reading,
+    hear_pain,
     hear_reading,
     intake,
     join,
     morning_question,
     pain_talk,
+    pain_typed,
     pass_on,
     red_flag,
     session_taps,
@@ -30,7 +32,7 @@ COMMANDS: dict[str, Command] = {
         Command("today", "what is next", show_plan.today),
         Command("week", "this week's sessions", show_plan.week),
         Command("why", "why this dose, and what comes next", show_plan.why),
-        Command("pain", "report something that hurts", pain_talk.command),
+        Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
         Command("help", "how this works, and help in an emergency", ask_help.athlete),
         Command("start", "where things stand", join.start, is_in_menu=False),
@@ -65,6 +67,8 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
         return intake.hear(turn, person, athlete, dialog, event)
     if athlete.state in NOTHING_ASKED:
         return _beside_nothing(turn, person, event, flags)
+    if not is_flagged and (typed := pain_typed.hear(turn, person, athlete, event)) is not None:
+        return typed
     outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
 

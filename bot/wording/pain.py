@@ -137,8 +137,18 @@ def left_out_line(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
     )
 
 
-def nothing_to_train(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
+def nothing_to_train(
+    tongue: Tongue, picture: PainPicture, *, coach: str, number: str | None
+) -> str:
     """Nothing of today's session may be trained."""
+    if picture.level >= Level.EMERGENCY:
+        return tongue.say(
+            "All sessions are stopped. If you have not been helped yet, or it comes back, call "
+            "{number} now. Nobody may be watching this chat. "
+            "{coach} can let you start again once you have been looked at.",
+            coach=coach,
+            number=number or tongue.say("your local emergency number"),
+        )
     if picture.level >= Level.CLINICIAN:
         return tongue.say(
             "No session today: we wait until you have been looked at by a doctor "

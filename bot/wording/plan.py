@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time
 
-from bot.wording import coach_checklist
+from bot.wording import coach_checklist, dates
 from bot.wording.reasons import say_reason
 from bot.wording.session import weekday
 from bot.wording.tongue import Marked, Tongue
@@ -41,6 +41,31 @@ def next_session(tongue: Tongue, on: date | None, at: time) -> str:
         "Write <i>session now</i> to have it early.",
         weekday=weekday(tongue, on),
         at=f"{at:%H:%M}",
+    )
+
+
+def next_week(tongue: Tongue, on: date, at: time) -> str:
+    """The week has no more sessions, and the next is not drawn yet."""
+    return tongue.say(
+        "Nothing more this week. The next sessions begin on {day} at {at}.",
+        day=dates.day(tongue, on),
+        at=f"{at:%H:%M}",
+    )
+
+
+def on_a_break(tongue: Tongue, until: date) -> str:
+    """Say how long the break lasts and how to end it."""
+    return tongue.say(
+        "You are on a break until {day}. /pause off ends it sooner.", day=dates.day(tongue, until)
+    )
+
+
+def not_started(tongue: Tongue, *, coach: str) -> str:
+    """Nothing is planned before the first questions are over and the coach has looked."""
+    return tongue.say(
+        "No session yet. First come your answers to the questions, "
+        "and {coach} may want to look at them.",
+        coach=coach,
     )
 
 

@@ -9,8 +9,8 @@ from bot.wording.tongue import Tongue
 def evening(tongue: Tongue) -> str:
     """The one reminder."""
     return tongue.say(
-        "Today's session is still open. If it did not happen, "
-        "<i>can't today</i> is a fine answer, and nothing piles up."
+        "Today's session is still open. Did it happen? Send your numbers, or tap. "
+        "If not, that is fine too: nothing piles up."
     )
 
 

@@ -1,0 +1,112 @@
+"""A typed answer to "where does it hurt?" and "which side?": as good as the button."""
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from bot.acts import hear_pain, pain_consequences, pain_picture, pain_report, pain_talk
+from bot.acts.reading_context import at_hand, read_at_hand
+from bot.events import Tapped, Wrote
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import pain as words
+from scheduler.pain.values import Side, Site
+from storage import buttons
+from storage.records.people import Athlete, Person
+
+ANSWER_WORDS_MOST = 6  # [words] ch: "the front i think, right side"; more is something else
+SIDES = {"left": Side.LEFT, "l": Side.LEFT, "right": Side.RIGHT, "r": Side.RIGHT, "both": Side.BOTH}
+NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of)\s*10)?(?![\d.,:/-])")
+UNIT = re.compile(r"\d\s*(?:kgs?|lbs?|s|secs?|min|reps?|x)\b|\b(?:rpe|sets?|reps?)\b")
+
+
+def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:
+    """Take a short text as the answer to the open question; None when it is none."""
+    question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    if question is None or question.kind != pain_talk.UNCLEAR or event.is_edit:
+        return None
+    said = event.text.lower()
+    if len(said.split()) > ANSWER_WORDS_MOST:
+        return None
+    about = question.subject
+    if "report" not in about and "site" not in about:
+        return _new_place(turn, person, athlete, event)
+    if "report" in about and (score := _only_number(said)) is not None:
+        return _number(turn, person, athlete, about, score)
+    side = _side(said)
+    if "site" in about:
+        if side is None:
+            return None
+        tapped = Tapped(chat_id=event.chat_id, at=event.at, message_id=None, token="")
+        return pain_talk.side(turn, person, {**about, "side": side.value}, tapped)
+    return _place(turn, person, athlete, event, about, side)
+
+
+def _new_place(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:
+    if re.search(r"\d", event.text) and _only_number(event.text) is None:
+        return None  # more figures than a score: results
+    mentions = _mentions(turn, person, event, "")
+    if not any(mention.sites for mention in mentions):
+        return None
+    hear_pain.hear(turn, person, athlete, mentions, event, None)
+    return Outcome.ANSWERED
+
+
+def _place(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    event: Wrote,
+    about: Mapping[str, Any],
+    side: Side | None,
+) -> Outcome | None:
+    offered = [Site(one) for one in about.get("sites", ())] or list(Site)
+    named = {site for one in _mentions(turn, person, event, _part(offered)) for site in one.sites}
+    chosen = [site for site in offered if site in named]
+    if len(chosen) != 1:
+        return None
+    if side is not None:
+        pain_report.amend(turn, athlete, about["report"], side=side)
+        about = {**about, "has_side": True}
+    tapped = Tapped(chat_id=event.chat_id, at=event.at, message_id=None, token="")
+    return pain_talk.site(turn, person, {**about, "site": chosen[0].value}, tapped)
+
+
+def _mentions(turn: Turn, person: Person, event: Wrote, part: str) -> tuple[Any, ...]:
+    """Read the text as a report: the word that says that it hurts stands in the question."""
+    said = event.model_copy(update={"text": f"pain {part} {event.text}"})
+    return tuple(
+        read_at_hand(turn, person, said.text, at_hand(turn, person, said, None), None).pains
+    )
+
+
+def _part(offered: list[Site]) -> str:
+    """Return the part of the body that all offered places share, such as the shoulder."""
+    parts = {words.SITE_LABELS[site].split(",")[0].lower() for site in offered}
+    return parts.pop() if len(parts) == 1 else ""
+
+
+def _side(said: str) -> Side | None:
+    found = {SIDES[word] for word in re.findall(r"[a-z]+", said) if word in SIDES}
+    return found.pop() if len(found) == 1 else None
+
+
+def _only_number(said: str) -> int | None:
+    """Return a score that stands alone; with a unit or a second figure it is a result."""
+    found = NUMBER.findall(said)
+    figures = re.findall(r"\d+", said)
+    is_alone = len(found) == 1 and figures in ([found[0]], [found[0], "10"])
+    return int(found[0]) if is_alone and not UNIT.search(said) else None
+
+
+def _number(
+    turn: Turn, person: Person, athlete: Athlete, about: Mapping[str, Any], score: int
+) -> Outcome:
+    """Keep how much it hurts at once, and ask for the place again."""
+    before = pain_picture.picture_of(turn, athlete)
+    pain_report.amend(turn, athlete, about["report"], score=score)
+    pain_consequences.follow(turn, person, athlete, before, words_said=f"{score} of 10")
+    report = pain_report.find(turn, athlete, about["report"])
+    if report is not None:
+        pain_talk.ask_unclear(turn, person, about)
+    return Outcome.SAFETY
