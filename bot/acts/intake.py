@@ -1,5 +1,7 @@
 """The first questions as heard in the chat: one at a time, from a table, resumed at will."""
 
+import re
+
 from bot.acts import intake_course as course
 from bot.acts import intake_taps, pass_on
 from bot.acts.checklist import local_today
@@ -17,9 +19,13 @@ from storage.records.wire import Dialog
 KIND = course.KIND
 TAPS = intake_taps.TAPS
 COACH_TAPS = intake_taps.COACH_TAPS
+FOR_THE_COACH = re.compile(r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching)\b")
+"""A question, or something that hurts: no answer to ours, and not to be lost either."""
 BACK_WORDS = frozenset({"back", "go back"})
 DONE_WORDS = frozenset({"done", "that's all", "thats all", "ready"})
-RIGHT_WORDS = frozenset({"looks right", "right", "correct", "confirm", *YES})
+RIGHT_WORDS = frozenset(
+    {"looks right", "looks good", "all good", "right", "correct", "confirm", *YES}
+)
 
 
 def hear(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, event: Wrote) -> Outcome:
@@ -36,7 +42,7 @@ def hear(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, event: Wr
         return course.go_back(turn, person, athlete, dialog)
     if dialog.step == REVIEW:
         return _hear_review(turn, person, athlete, dialog, said)
-    return _hear_answer(turn, person, athlete, dialog, event.text)
+    return _hear_answer(turn, person, athlete, dialog, event)
 
 
 def _hear_agreement(turn: Turn, person: Person, athlete: Athlete, said: str) -> Outcome:
@@ -62,8 +68,9 @@ def _hear_review(
 
 
 def _hear_answer(
-    turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, text: str
+    turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, event: Wrote
 ) -> Outcome:
+    text = event.text
     step = BY_KEY[dialog.step]
     draft = dialog.answers.get(DRAFT)
     if step.is_many and draft and tidy(text) in DONE_WORDS:
@@ -71,6 +78,10 @@ def _hear_answer(
     match step.read(text, local_today(turn, person)):
         case Heard(value):
             return course.take(turn, person, athlete, dialog, step, value)
+        case Unclear(_) if FOR_THE_COACH.search(text.lower()):
+            outcome = pass_on.words(turn, person, event)
+            ask(turn, person, athlete, step.key, dialog.answers)
+            return outcome
         case Unclear(why):
             ask(turn, person, athlete, step.key, dialog.answers, unclear=why)
             return Outcome.NOT_UNDERSTOOD

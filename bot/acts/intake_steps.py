@@ -47,7 +47,8 @@ BAND_WORDS: Mapping[str, Sequence[str]] = {
     "medium": ("medium", "middle", "medium band"),
     "heavy": ("heavy", "strong", "heavy band"),
 }
-YES = ("yes", "y", "ok", "okay", "agree", "i agree", "agreed")
+YES = ("yes", "y", "yeah", "yep", "yes ok", "ok yes", "ok", "okay", "sure",
+       "agree", "i agree", "agreed")  # fmt: skip
 ADULT = {
     True: (*YES, "18", "18 or older", "adult", "over 18", "i am 18 or older"),
     False: ("no", "under 18", "minor", "younger", "i am under 18"),

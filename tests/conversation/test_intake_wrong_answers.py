@@ -11,7 +11,7 @@ from bot.acts.intake_places import event_of, zone_of
 from bot.acts.intake_steps import BY_KEY, STEPS
 from bot.outcomes import Outcome
 from bot.wording import intake as words
-from tests.conversation.newcomers import Town
+from tests.conversation.newcomers import COACH_CHAT, Town
 
 PHONE = 701
 ALL_OWNED = ("Dumbbells", "Kettlebells", "Barbell", "Bands", "Cable station", "Done")
@@ -192,3 +192,12 @@ def test_a_city_on_two_continents_is_asked_about() -> None:
 def test_every_reason_has_a_sentence() -> None:
     assert set(Why) <= set(words.UNCLEAR)
     assert {step.key for step in STEPS} == set(words.QUESTIONS) == set(words.NAMES)
+
+
+@pytest.mark.parametrize("text", ["what is this for?", "my shoulder hurts a bit btw"])
+def test_a_question_or_a_pain_is_passed_on_and_the_step_stays(town: Town, text: str) -> None:
+    town.come_in(PHONE, "18 or older", "Men's table")
+    assert town.write(PHONE, text) is Outcome.PASSED_ON
+    assert text in town.said_in(COACH_CHAT)
+    assert town.step(PHONE) == "mass_kg"
+    assert "What do you weigh?" in town.last(PHONE).text
