@@ -14,6 +14,7 @@ from bot.acts.session_card import Step, next_step
 from bot.acts.show_plan import send_early
 from bot.events import Wrote
 from bot.outcomes import Outcome
+from bot.reading.courtesies import is_courtesy
 from bot.reading.red_flags import RedFlagReading
 from bot.reading.values import (
     Asked,
@@ -28,7 +29,7 @@ from bot.reading.values import (
     Told,
 )
 from bot.turn import Turn
-from bot.wording import asking
+from bot.wording import asking, plain
 from scheduler.training.values import ReserveAnswer
 from storage import buttons
 from storage.queries import training
@@ -172,6 +173,9 @@ def _nothing_to_record(
     ):
         turn.say(person, asking.edit_kept(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
+    if is_courtesy(event.text):
+        turn.say(person, plain.courtesy(turn.tongue(person)))
+        return Outcome.ANSWERED
     if isinstance(reading, PassedOn) or not reading.example:
         return pass_on.words(turn, person, event)
     turn.say(person, asking.not_understood(turn.tongue(person), reading.example))

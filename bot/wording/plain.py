@@ -39,6 +39,11 @@ def voice_passed_on(tongue: Tongue, *, coach: str) -> str:
     )
 
 
+def courtesy(tongue: Tongue) -> str:
+    """Answer an ok or a thank-you without troubling anybody."""
+    return tongue.say("Noted.")
+
+
 def words_passed_on(tongue: Tongue, *, coach: str) -> str:
     """A text that is no result went to the coach."""
     return tongue.say("Passed on to {coach}, who will answer here.", coach=coach)

@@ -13,9 +13,11 @@ def folded(text: str) -> str:
     "pushup" and "PUSH UP" are one name. A plural in the middle of words written as one stays, as
     nobody can tell it from a word that begins with s. Empty when the text has no letter or figure.
     """
+    # Taken apart before and after: a decorated capital is no capital until it is taken apart.
+    plain = unicodedata.normalize("NFKD", text.replace("’", "'")).casefold()
     bare = "".join(
         letter
-        for letter in unicodedata.normalize("NFKD", text.replace("’", "'").casefold())
+        for letter in unicodedata.normalize("NFKD", plain)
         if not unicodedata.combining(letter)
     ).replace("'", "")
     return "".join(word.removesuffix("s") for word in _APART.split(bare))

@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 import pytest
-from sqlmodel import select
+from sqlmodel import col, select
 
 from storage import inbox
 from storage.tables.wire import InboxRow
@@ -88,7 +88,7 @@ def test_raw_words_are_kept_seven_days_and_unhandled_ones_stay(database, now):
         assert inbox.forget_raw(tx, now=now + timedelta(days=7)) == 0
         assert inbox.forget_raw(tx, now=now + timedelta(days=7, seconds=1)) == 1
     with database.transaction() as tx:
-        kept = tx.exec(select(InboxRow.raw).order_by(InboxRow.id)).all()
+        kept = tx.exec(select(InboxRow.raw).order_by(col(InboxRow.id))).all()
     assert kept[0] is None
     assert kept[1] is not None
 

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from sqlmodel import select
+from sqlmodel import delete, select
 
 from storage import outbox
 from storage.records.wire import MessageKind, Operation
@@ -24,7 +24,7 @@ def put(tx, now, chat_id=1, text="hello", **facts):
 
 
 def state_of(tx, outbox_id) -> OutboxState:
-    return tx.exec(select(OutboxRow.state).where(OutboxRow.id == outbox_id)).one()
+    return OutboxState(tx.exec(select(OutboxRow.state).where(OutboxRow.id == outbox_id)).one())
 
 
 def test_of_each_chat_only_the_first_unsent_one_is_claimed(database, now):
@@ -104,7 +104,7 @@ def test_an_edit_knows_the_message_that_its_target_became(database, now):
 @given(chats=st.lists(st.integers(1, 4), min_size=1, max_size=25), room=st.integers(1, 5))
 def test_any_mix_of_chats_goes_out_once_and_in_order(database, now, chats, room):
     with database.transaction() as tx:
-        tx.exec(OutboxRow.__table__.delete())
+        tx.exec(delete(OutboxRow))
         ids = [put(tx, now, chat_id=chat) for chat in chats]
     sent: list[tuple[int, int]] = []
     while True:

@@ -36,7 +36,7 @@ def test_no_yes_begins_with_nothing_held_back():
     assert codes(found) == ["baseline.begins"]
 
 
-@pytest.mark.parametrize("topic", set(ScreenTopic) - {ScreenTopic.PRESSURE_OR_EYES})
+@pytest.mark.parametrize("topic", sorted(set(ScreenTopic) - {ScreenTopic.PRESSURE_OR_EYES}))
 def test_a_yes_waits_for_the_coach(topic):
     assert decided(topic).value.state is IntakeState.WAITS_FOR_COACH
 
