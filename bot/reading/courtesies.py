@@ -7,34 +7,11 @@ import re
 import unicodedata
 
 WORDS = frozenset(
-    [
-        "ok",
-        "okay",
-        "k",
-        "kk",
-        "cool",
-        "great",
-        "nice",
-        "perfect",
-        "thanks",
-        "thank",
-        "thx",
-        "ty",
-        "cheers",
-        "you",
-        "u",
-        "ta",
-        "lol",
-        "haha",
-        "bye",
-        "so",
-        "much",
-        "very",
-        "a",
-        "lot",
-        "gracias",
-        "vale",
-    ]
+    (
+        *("ok", "okay", "k", "kk", "cool", "great", "nice", "perfect", "lol", "haha", "bye"),
+        *("thanks", "thank", "thx", "ty", "ta", "cheers", "gracias", "vale"),
+        *("you", "u", "so", "much", "very", "a", "lot"),
+    )
 )
 LONGEST = 6  # [words] ch: more than a few words may hold something after all
 
