@@ -73,7 +73,8 @@ def _bad_request(error: BadRequest) -> Fault:
         return Fault(meaning=Meaning.DONE_ALREADY, detail="not modified")
     if "chat not found" in words or "user is deactivated" in words:
         return Fault(meaning=Meaning.BLOCKED, detail="chat not found")
-    return Fault(meaning=Meaning.REFUSED, detail=error.message[:120])
+    # What stands in quotation marks is a piece of our text, and may be somebody's words.
+    return Fault(meaning=Meaning.REFUSED, detail=error.message.partition('"')[0][:120])
 
 
 def _network(error: NetworkError) -> Fault:

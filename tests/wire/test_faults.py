@@ -107,6 +107,11 @@ def test_every_error_class_of_the_library_is_understood():
     assert found == known
 
 
+def test_no_detail_holds_a_piece_of_somebodys_text():
+    error = BadRequest('Can\'t parse entities: unsupported start tag "sore elbow" at byte offset 3')
+    assert understand(error).detail == "Can't parse entities: unsupported start tag "
+
+
 @pytest.mark.parametrize(
     "error",
     [
