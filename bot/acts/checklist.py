@@ -1,5 +1,6 @@
 """The checklist to move up, from what is stored."""
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from bot.acts import pain_picture
@@ -12,18 +13,16 @@ from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
 from storage.queries import care, training
 from storage.records.people import Athlete, Person
-from storage.records.training import SessionRecord, SessionState
-
-ADHERENCE_WINDOW = timedelta(weeks=4)  # [weeks] ch: the checklist's span for sessions kept
-PAIN_WINDOW = timedelta(days=14)  # [days] ch: the checklist's span for pain
 
 
 def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
     """Draw up the checklist of an athlete as of today."""
-    today = local_today(turn, person)
-    sessions = training.sessions_between(
-        turn.tx, person.id, first=today - ADHERENCE_WINDOW, last=today
-    )
+    today, gates = local_today(turn, person), turn.house.rulebook.gates
+    kept_from = today - timedelta(weeks=gates.adherence_weeks.whole)
+    counts = training.kept_of_sent(turn.tx, [person.id], first=kept_from, last=today)
+    done, sent = counts.get(person.id, (0, 0))
+    pain_from = turn.now - timedelta(days=gates.pain_days.whole)
+    exposures = training.all_exposures(turn.tx, person.id)
     picture = pain_picture.picture_of(turn, athlete)
     facts = GateFacts(
         state=StageState(
@@ -33,40 +32,29 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
         ),
         on=today,
         profile=athlete.profile.facts,
-        exposures=training.all_exposures(turn.tx, person.id),
-        sessions_sent=_count_sent(sessions),
-        sessions_done=_count_done(sessions),
-        worst_pain=pain_picture.worst_score_since(turn, athlete, turn.now - PAIN_WINDOW),
+        exposures=exposures,
+        sessions_sent=sent,
+        sessions_done=done,
+        worst_pain=pain_picture.worst_score_since(turn, athlete, pain_from),
         has_something_rested=not picture.rested.is_empty,
         has_open_alert=bool(care.open_alerts(turn.tx, athlete_id=person.id)),
-        side_ratios=side_ratios(turn, person),
+        side_ratios=_side_ratios(turn, exposures),
     )
     return checklist(facts, rulebook=turn.house.rulebook)
 
 
-def side_ratios(turn: Turn, person: Person) -> tuple[SideRatio, ...]:
+def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, ...]:
     """Return how the arms compare in each main movement that was done arm by arm often enough."""
     enough = turn.house.rulebook.gates.sides_sessions.whole
     library = turn.house.library.movements
     by_movement: dict[str, list[Exposure]] = {}
-    for exposure in training.all_exposures(turn.tx, person.id):
+    for exposure in exposures:
         movement = library.get(exposure.dose.movement_key)
         if movement is None or movement.role is Role.ACCESSORY:
             continue
         by_movement.setdefault(exposure.dose.movement_key, []).append(exposure)
-    ratios = (
-        side_ratio(exposures, rulebook=turn.house.rulebook) for exposures in by_movement.values()
-    )
+    ratios = (side_ratio(alike, rulebook=turn.house.rulebook) for alike in by_movement.values())
     return tuple(ratio for ratio in ratios if ratio is not None and ratio.sessions >= enough)
-
-
-def _count_sent(sessions: tuple[SessionRecord, ...]) -> int:
-    counted = {SessionState.SENT, SessionState.TRAINED, SessionState.MISSED}
-    return sum(session.state in counted for session in sessions)
-
-
-def _count_done(sessions: tuple[SessionRecord, ...]) -> int:
-    return sum(session.state is SessionState.TRAINED for session in sessions)
 
 
 def local_today(turn: Turn, person: Person) -> date:

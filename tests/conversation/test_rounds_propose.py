@@ -1,12 +1,15 @@
 """A complete checklist becomes one proposal to the coach, who decides."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
 from sqlmodel import Session
 
+from bot.acts.checklist import checklist_of
 from scheduler.catalogue.values import Measure, Role, Sides
 from scheduler.pain.values import Side
+from scheduler.training.gates import Condition
 from scheduler.training.values import NO_RESISTANCE, Dose, Quality, Rung, SetDone
 from storage.queries import training
 from storage.records.training import SessionState
@@ -117,6 +120,50 @@ def test_a_standard_shown_on_one_day_only_is_not_enough(tmp_path: Path) -> None:
     show_standards(stage, days_ago=(6,))
     stage.go_to(date(2026, 3, 4), 4)
     assert proposals(stage) == []
+
+
+def miss_sessions(stage: Stage, *, days_ago: tuple[int, ...]) -> None:
+    with stage.turn() as turn:
+        week = training.add_week(
+            turn.tx,
+            athlete_id=stage.person.id,
+            monday=MONDAY - timedelta(days=21),
+            stage=1,
+            is_lighter=False,
+            next_letter="A",
+            relaxations=(),
+            reasons=(),
+            at=stage.now,
+        )
+        for days in days_ago:
+            training.add_session(
+                turn.tx,
+                athlete_id=stage.person.id,
+                week_id=week.id,
+                on=MONDAY - timedelta(days=days),
+                letter="A",
+                state=SessionState.MISSED,
+            )
+
+
+def open_conditions(stage: Stage, *, adherence_weeks: int) -> set[Condition]:
+    """Return what the checklist still asks under a rulebook with this span."""
+    rulebook = stage.house.rulebook
+    weeks = rulebook.gates.adherence_weeks.model_copy(update={"value": adherence_weeks})
+    gates = rulebook.gates.model_copy(update={"adherence_weeks": weeks})
+    house = replace(stage.house, rulebook=rulebook.model_copy(update={"gates": gates}))
+    with stage.turn() as turn:
+        asked = checklist_of(replace(turn, house=house), stage.person, stage.athlete)
+    return {one.condition for one in asked.open_items}
+
+
+def test_the_rulebook_says_how_far_back_sessions_must_have_been_kept(tmp_path: Path) -> None:
+    stage = Stage(tmp_path)
+    show_standards(stage, days_ago=(6, 4, 2))
+    miss_sessions(stage, days_ago=(19, 20, 21))
+    # DERIVED: 3 of 3 sessions kept in one week; 3 of 6 in four, fewer than three quarters.
+    assert Condition.ADHERENCE not in open_conditions(stage, adherence_weeks=1)
+    assert Condition.ADHERENCE in open_conditions(stage, adherence_weeks=4)
 
 
 def test_the_coachs_tap_moves_the_athlete_and_tells_them(tmp_path: Path) -> None:
