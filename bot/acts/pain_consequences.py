@@ -1,6 +1,6 @@
 """What a change of the pain picture sets in motion, in the same transaction that recorded it."""
 
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from bot.acts import draw_week, pain_picture, tell_alerts
 from bot.acts.dose_today import dose_for
@@ -9,16 +9,17 @@ from bot.turn import Turn
 from bot.wording import doses
 from bot.wording import pain as words
 from scheduler.pain.events import Certainty
+from scheduler.pain.open_flags import alert_wait
 from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
-from scheduler.pain.red_flags import RedFlag, Stops
-from scheduler.pain.values import Level
+from scheduler.pain.red_flags import Stops
+from scheduler.pain.values import Level, Urgency
 from storage.queries import care, people, training
 from storage.records.care import AlertState
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-CHEST_WAIT = timedelta(minutes=10)  # [min] ch: for the tap that tells muscle from inside
 PATTERN = "early_pattern"
+URGENCIES = tuple(Urgency)  # the most urgent first
 
 
 def follow(
@@ -139,9 +140,8 @@ def _raise_for_regions(
     )
 
 
-def _most_urgent(risen: list[RegionPicture]) -> "tell_alerts.Urgency":
-    order = tuple(tell_alerts.Urgency)
-    return min((one.urgency for one in risen), key=order.index)
+def _most_urgent(risen: list[RegionPicture]) -> Urgency:
+    return min((one.urgency for one in risen), key=URGENCIES.index)
 
 
 def _raise_for_flags(
@@ -172,13 +172,12 @@ def _raise_for(
     turn: Turn, person: Person, athlete: Athlete, flags: list[FlagPicture], words_said: str
 ) -> None:
     """Raise one alert for all that one message raised, as grave and as urgent as its gravest."""
-    order = tuple(tell_alerts.Urgency)
     tell_alerts.raise_alert(
         turn,
         person,
         athlete,
         level=max(flag.level for flag in flags),
-        urgency=min((flag.urgency for flag in flags), key=order.index),
+        urgency=min((flag.urgency for flag in flags), key=URGENCIES.index),
         words=words_said,
         reasons=tuple(why for flag in flags for why in flag.reasons),
         is_private=any(flag.is_private for flag in flags),
@@ -188,10 +187,8 @@ def _raise_for(
 
 def _not_before(turn: Turn, flags: list[FlagPicture]) -> datetime | None:
     """Only the coach's alert about a chest in doubt waits; the athlete is told at once."""
-    is_in_doubt = all(
-        flag.flag is RedFlag.CHEST_INSIDE and flag.certainty is Certainty.ASKED for flag in flags
-    )
-    return turn.now + CHEST_WAIT if is_in_doubt else None
+    wait = min(alert_wait(flag.flag, flag.certainty) for flag in flags)
+    return turn.now + wait if wait else None
 
 
 def _withdraw(turn: Turn, person: Person, after: PainPicture) -> None:

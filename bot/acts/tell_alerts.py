@@ -17,8 +17,6 @@ from storage.records.wire import MessageKind
 
 STAND_IN_FROM = 2  # [tellings] ch: unseen once, the next telling goes to the stand-in too
 
-__all__ = ["Urgency", "hurry", "raise_alert", "tell"]
-
 
 def raise_alert(
     turn: Turn,
