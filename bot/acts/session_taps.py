@@ -13,6 +13,7 @@ from bot.wording import session as words
 from scheduler.training.values import ReserveAnswer
 from storage.queries import training
 from storage.records.people import Person
+from storage.records.training import ItemRecord, SessionRecord
 
 Arguments = Mapping[str, Any]
 
@@ -41,8 +42,8 @@ def item_as_planned(turn: Turn, person: Person, arguments: Arguments, event: Tap
     session = still_open_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
-    item = next((one for one in sent_items(session) if one.id == arguments["item"]), None)
-    if item is None or item.is_reported:
+    item = _unanswered_item(session, arguments["item"])
+    if item is None:
         record_results.go_on(turn, person, session.id, edit_message_id=event.message_id)
         return Outcome.ANSWERED
     sides = turn.house.library.movements[item.movement_key].sides
@@ -62,9 +63,19 @@ def skip_item(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -
     session = still_open_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
-    training.change_item(turn.tx, arguments["item"], is_skipped=True)
+    item = _unanswered_item(session, arguments["item"])
+    if item is None:
+        record_results.go_on(turn, person, session.id, edit_message_id=event.message_id)
+        return Outcome.ANSWERED
+    training.change_item(turn.tx, item.id, is_skipped=True)
     record_results.go_on(turn, person, session.id, edit_message_id=event.message_id)
     return Outcome.RECORDED
+
+
+def _unanswered_item(session: SessionRecord, item_id: int) -> ItemRecord | None:
+    """Return the item if nothing was said about it yet: an older button changes no answer."""
+    found = next((one for one in sent_items(session) if one.id == item_id), None)
+    return None if found is None or found.is_reported else found
 
 
 def how_to(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:

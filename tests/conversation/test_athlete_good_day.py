@@ -143,6 +143,15 @@ def test_step_by_step_asks_one_item_after_another(stage: Stage) -> None:
     assert session.items[2].is_skipped
 
 
+def test_an_older_not_done_button_changes_no_answer(stage: Stage) -> None:
+    stage.tap("Step by step")
+    card, not_done = stage.button("Not done")
+    stage.write("20 20 18")
+    assert stage.tap_token(not_done, card.message_id) is Outcome.ANSWERED
+    first = stage.session_on(MONDAY).items[0]
+    assert (values(first), first.is_skipped) == ([20, 20, 18], False)
+
+
 def test_how_to_is_told_with_its_common_fault(stage: Stage) -> None:
     stage.tap("Step by step")
     stage.tap("How to do it")
