@@ -14,6 +14,7 @@ from storage.tables.wire import ButtonRow, DialogRow
 
 TOKEN_BYTES = 12  # [bytes] ch: 96 random bits in 16 characters, far below the platform's 64 bytes
 SECRET_BYTES = 24  # [bytes] ch: 192 random bits; at least 128 are asked for
+BUTTON_KEPT = timedelta(days=90)  # [days] ch: what is tapped later is asked about anew
 QUESTION_KEPT = timedelta(days=3)  # [days] ch: after that a bare number is no answer any more
 
 QUESTIONS = metadata.tables["question"]
@@ -69,6 +70,12 @@ def mark_used(tx: Session, token: str, *, at: datetime) -> None:
         .where(col(ButtonRow.token) == token, col(ButtonRow.used_at).is_(None))
         .values(used_at=at)
     )
+
+
+def forget_buttons(tx: Session, *, now: datetime) -> int:
+    """Take away what was shown long ago, and the words that it holds; return how many."""
+    gone = tx.exec(delete(ButtonRow).where(col(ButtonRow.made_at) < now - BUTTON_KEPT))
+    return gone.rowcount
 
 
 def ask(

@@ -4,13 +4,13 @@ from collections.abc import Collection, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlalchemy import Text, cast
 from sqlalchemy.orm import aliased
 from sqlmodel import Session, col, func, select, update
 
 from storage.records.wire import MessageKind, Operation, Outgoing
 from storage.tables.wire import OutboxRow, OutboxState
 
-LEASE = timedelta(minutes=2)  # [minutes] ch: longer than any send with its own time-out
 UNSENT = (OutboxState.WAITING, OutboxState.SENDING)
 
 
@@ -49,7 +49,7 @@ def put(
 def claim_due(
     tx: Session, *, now: datetime, most: int, but_chats: Collection[int] = ()
 ) -> tuple[Outgoing, ...]:
-    """Lease up to ``most`` operations that are due: of each chat only the first unsent one.
+    """Claim up to ``most`` operations that are due: of each chat only the first unsent one.
 
     ``but_chats`` are those that have had enough for the moment.
     """
@@ -76,7 +76,6 @@ def claim_due(
         .where(col(OutboxRow.id).in_(turn))
         .values(
             state=OutboxState.SENDING,
-            lease_until=now + LEASE,
             attempts=OutboxRow.attempts + 1,
         )
         .returning(col(OutboxRow.id))
@@ -129,7 +128,7 @@ def mark_blocked(tx: Session, chat_id: int, *, at: datetime) -> None:
     tx.exec(
         update(OutboxRow)
         .where(col(OutboxRow.chat_id) == chat_id, col(OutboxRow.state).in_(UNSENT))
-        .values(state=OutboxState.BLOCKED, sent_at=at, lease_until=None)
+        .values(state=OutboxState.BLOCKED, sent_at=at)
     )
 
 
@@ -145,7 +144,6 @@ def put_back(
     values: dict[str, Any] = {
         "state": OutboxState.WAITING,
         "not_before": not_before,
-        "lease_until": None,
         "fault": fault,
     }
     if is_doubtful:
@@ -175,12 +173,11 @@ def move_chat(tx: Session, *, old_chat_id: int, new_chat_id: int) -> None:
     )
 
 
-def in_flight(tx: Session, *, lease_before: datetime | None = None) -> tuple[Outgoing, ...]:
-    """Return what was being sent when the process ended (or whose lease ran out)."""
-    query = select(OutboxRow).where(OutboxRow.state == OutboxState.SENDING)
-    if lease_before is not None:
-        query = query.where(col(OutboxRow.lease_until) < lease_before)
-    rows = tx.exec(query.order_by(col(OutboxRow.id)))
+def in_flight(tx: Session) -> tuple[Outgoing, ...]:
+    """Return what was being sent when the process ended."""
+    rows = tx.exec(
+        select(OutboxRow).where(OutboxRow.state == OutboxState.SENDING).order_by(col(OutboxRow.id))
+    )
     return tuple(Outgoing.model_validate(row) for row in rows)
 
 
@@ -198,13 +195,15 @@ def forget_texts(tx: Session, *, now: datetime, kept: timedelta) -> int:
     """Empty the payload of what was settled long enough ago; return how many rows it concerned."""
     gone = tx.exec(
         update(OutboxRow)
-        .where(col(OutboxRow.created_at) < now - kept, col(OutboxRow.state).not_in(UNSENT))
+        .where(
+            col(OutboxRow.created_at) < now - kept,
+            col(OutboxRow.state).not_in(UNSENT),
+            cast(col(OutboxRow.payload), Text) != "{}",  # not all of the past, every day
+        )
         .values(payload={})
     )
     return gone.rowcount
 
 
 def _settle(tx: Session, outbox_id: int, **values: Any) -> None:
-    tx.exec(
-        update(OutboxRow).where(col(OutboxRow.id) == outbox_id).values(lease_until=None, **values)
-    )
+    tx.exec(update(OutboxRow).where(col(OutboxRow.id) == outbox_id).values(**values))

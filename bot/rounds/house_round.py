@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 from bot.turn import Turn
 from bot.wording import outage
-from storage import inbox, outbox
+from storage import buttons, inbox, outbox
 from storage.queries import due, people
 from storage.records.wire import MessageKind
 
@@ -12,11 +12,12 @@ FORGET_EVERY = timedelta(hours=24)  # [h] ch: once a day is enough for what is k
 FORGOT = "forgot"
 
 
-def go(turn: Turn, *, since: datetime) -> None:
+def go(turn: Turn) -> None:
     """Do what the house owes nobody in particular."""
-    last = due.mark(turn.tx, FORGOT) or since
-    if turn.now - last >= FORGET_EVERY or due.mark(turn.tx, FORGOT) is None:
+    last = due.mark(turn.tx, FORGOT)
+    if last is None or turn.now - last >= FORGET_EVERY:
         inbox.forget_raw(turn.tx, now=turn.now)
+        buttons.forget_buttons(turn.tx, now=turn.now)
         outbox.forget_texts(turn.tx, now=turn.now, kept=inbox.RAW_KEPT)
         due.set_mark(turn.tx, FORGOT, at=turn.now)
 

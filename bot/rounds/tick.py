@@ -34,7 +34,7 @@ def run(database: Database, now: datetime, make_turn: MakeTurn) -> None:
         turn = make_turn(tx, now)
         if stood_still(last_round_utc=since, now_utc=now).value:
             house_round.tell_outage(turn, since=since)
-        house_round.go(turn, since=since)
+        house_round.go(turn)
         due.set_mark(tx, LAST_ROUND, at=now)
 
 

@@ -33,11 +33,14 @@ class InboxRow(SQLModel, table=True):
     """One raw update, stored before it is confirmed to the platform."""
 
     __tablename__ = "inbox"
-    __table_args__ = (Index("ix_inbox_state", "state", "id"),)
+    __table_args__ = (
+        Index("ix_inbox_state", "state", "id"),
+        Index("ix_inbox_chat_received", "chat_id", "received_at"),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     update_id: int = Field(sa_column=Column(BigInteger, nullable=False, unique=True))
-    chat_id: int | None = Field(default=None, sa_column=Column(BigInteger, index=True))
+    chat_id: int | None = Field(default=None, sa_column=Column(BigInteger))
     raw: str | None = Field(sa_column=Column(Text, nullable=True))
     received_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False, index=True))
     state: InboxState = Field(
@@ -56,6 +59,7 @@ class OutboxRow(SQLModel, table=True):
     __tablename__ = "outbox"
     __table_args__ = (
         Index("ix_outbox_turn", "state", "chat_id", "id"),
+        Index("ix_outbox_message", "chat_id", "message_id"),
         CheckConstraint("attempts >= 0", name="attempts_not_negative"),
     )
 
@@ -75,7 +79,6 @@ class OutboxRow(SQLModel, table=True):
     created_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False, index=True))
     not_before: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
     useful_until: datetime | None = Field(default=None, sa_column=Column(UtcInstant))
-    lease_until: datetime | None = Field(default=None, sa_column=Column(UtcInstant))
     attempts: int = 0
     is_doubtful: bool = False
     sent_at: datetime | None = Field(default=None, sa_column=Column(UtcInstant))
@@ -129,6 +132,7 @@ class DueRow(SQLModel, table=True):
     __tablename__ = "due"
     __table_args__ = (
         Index("uq_due_person_kind_subject", "person_id", "kind", "subject", unique=True),
+        Index("ix_due_person_due_at", "person_id", "due_at"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

@@ -45,6 +45,22 @@ def test_check_constraints_of_the_migrated_schema_are_those_of_the_declared_one(
     declared.dispose()
 
 
+@pytest.mark.parametrize(
+    ("question", "index"),
+    [
+        ("SELECT max(received_at) FROM inbox WHERE chat_id = 1", "ix_inbox_chat_received"),
+        ("SELECT id FROM outbox WHERE chat_id = 1 AND message_id = 2", "ix_outbox_message"),
+        ("SELECT kind FROM due WHERE person_id = 1 AND due_at >= '2026'", "ix_due_person_due_at"),
+        ("DELETE FROM button WHERE made_at < '2026'", "ix_button_made_at"),
+    ],
+)
+def test_what_is_asked_at_every_reply_or_tick_is_found_by_an_index(engine, question, index):
+    migrate(engine)
+    with engine.connect() as connection:
+        plan = connection.execute(text(f"EXPLAIN QUERY PLAN {question}")).all()
+    assert index in str(plan)
+
+
 def test_migrating_twice_changes_nothing(engine: Engine):
     migrate(engine)
     with engine.begin() as connection:

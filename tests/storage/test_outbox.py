@@ -4,7 +4,7 @@ from datetime import timedelta
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from sqlmodel import delete, select
+from sqlmodel import col, delete, select
 
 from storage import outbox
 from storage.records.wire import MessageKind, Operation
@@ -65,6 +65,20 @@ def test_what_was_in_flight_is_known_after_a_restart(database, now):
         (again,) = outbox.claim_due(tx, now=now, most=1)
         assert again.is_doubtful
         assert again.attempts == 2
+
+
+def test_texts_are_forgotten_once_and_what_is_unsent_stays(database, now):
+    week = timedelta(days=7)  # CHOSEN: as long as raw messages are kept
+    with database.transaction() as tx:
+        sent, _waiting = put(tx, now, text="sent"), put(tx, now, chat_id=2, text="waiting")
+        outbox.mark_sent(tx, sent, at=now, message_id=1)
+        later = now + week + timedelta(seconds=1)
+        assert outbox.forget_texts(tx, now=now + week, kept=week) == 0
+        assert outbox.forget_texts(tx, now=later, kept=week) == 1
+        assert outbox.forget_texts(tx, now=later, kept=week) == 0
+    with database.transaction() as tx:
+        payloads = tx.exec(select(OutboxRow.payload).order_by(col(OutboxRow.id))).all()
+    assert payloads == [{}, {"text": "waiting"}]
 
 
 def test_a_blocked_chat_ends_everything_that_waits_for_it(database, now):
