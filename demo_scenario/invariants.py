@@ -16,7 +16,7 @@ from storage.tables.care import AlertRow
 from storage.tables.wire import DueRow, InboxRow, InboxState, OutboxRow, OutboxState
 
 ONCE_ONLY = (MessageKind.SESSION.value, MessageKind.REMINDER.value)
-SHOWN = (Operation.SEND.value, Operation.COPY.value, Operation.PHOTO.value)
+SHOWN = (Operation.SEND.value, Operation.COPY.value)
 
 
 @dataclass(frozen=True, slots=True)

@@ -276,6 +276,5 @@ def _hours_of_athlete(timing: Timing) -> set[time]:
         timing.session_at,
         timing.evening_at,
         timing.morning_question_at,
-        timing.weekly_question_at,
         timing.planning_at,
     }

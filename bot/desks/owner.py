@@ -2,7 +2,7 @@
 
 from bot.acts import coach_help, join, show_house
 from bot.desks import coach as coach_desk
-from bot.desks.entry import Command, TapEntry
+from bot.desks.entry import Command
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -26,5 +26,3 @@ COMMANDS: dict[str, Command] = {
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
-
-TAPS: dict[str, TapEntry] = {}

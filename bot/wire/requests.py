@@ -1,7 +1,6 @@
 """From an outbox operation to the platform's call."""
 
 from collections.abc import Mapping
-from pathlib import Path
 from typing import Any
 
 from telegram import (
@@ -11,7 +10,6 @@ from telegram import (
     InlineKeyboardButton,
     InlineKeyboardMarkup,
     LinkPreviewOptions,
-    ReplyParameters,
 )
 from telegram.constants import ParseMode
 
@@ -33,35 +31,21 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
                 outgoing.chat_id, payload["from_chat_id"], payload["message_id"]
             )
             return copied.message_id
-        case Operation.DOCUMENT:
-            sent = await bot.send_document(
-                outgoing.chat_id,
-                Path(payload["path"]),
-                caption=payload.get("caption"),
-                parse_mode=ParseMode.HTML,
-            )
-            return sent.message_id
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],
                 scope=BotCommandScopeChat(outgoing.chat_id),
             )
             return None
-    raise ValueError(f"nobody draws a {outgoing.operation.value} yet")
 
 
 async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
-    reply_to = payload.get("reply_to")
     sent = await bot.send_message(
         chat_id,
         payload["text"],
         parse_mode=ParseMode.HTML,
         link_preview_options=NO_PREVIEW,
         reply_markup=_keyboard(payload),
-        disable_notification=bool(payload.get("is_silent")),
-        reply_parameters=ReplyParameters(reply_to, allow_sending_without_reply=True)
-        if reply_to
-        else None,
     )
     return sent.message_id
 

@@ -48,11 +48,6 @@ class UpdateQueue:
         """Count the updates that no offset has confirmed."""
         return len(self._pending)
 
-    @property
-    def next_id(self) -> int:
-        """The number that the next update would bear, if it came at once."""
-        return self._next_id
-
     def add(self, kind: str, body: dict[str, Any]) -> int | None:
         """Queue an update and return its number; ``None`` when its kind is not wanted."""
         if not self.is_wanted(kind):

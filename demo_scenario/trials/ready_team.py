@@ -1,6 +1,6 @@
 """A ready-made team in a new database: agreed, placed, this week drawn, nothing sent yet."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import UTC, datetime, time, timedelta
 
 from sqlmodel import Session
@@ -23,8 +23,6 @@ COACH_NAME = "Ruta"
 WEEKDAYS = (0, 2, 4)  # [weekday] ch: Monday, Wednesday, Friday
 JOINED_BEFORE = timedelta(weeks=3)  # [weeks] ch: long enough that nothing of joining is due
 DUMBBELLS_KG = tuple(float(kg) for kg in range(4, 22, 2))
-
-TurnMaker = Callable[[Session, datetime], Turn]
 
 
 def name_of(number: int) -> str:

@@ -15,11 +15,10 @@ what was taken care of must be known."""
 
 
 class Round(NamedTuple):
-    """When something comes round: ``weekday`` None is every day. ``ends_at`` None: at the next."""
+    """When something comes round: ``weekday`` None is every day. It is of use until the next."""
 
     weekday: int | None
     at: time
-    ends_at: time | None = None
 
 
 def round_of(kind: DueKind, timing: Timing) -> Round:
@@ -31,12 +30,7 @@ def round_of(kind: DueKind, timing: Timing) -> Round:
     """
     rounds: Mapping[DueKind, Round] = {
         DueKind.DIGEST: Round(timing.digest_weekday, timing.digest_at),
-        DueKind.WEEKLY_QUESTION: Round(
-            timing.weekly_question_weekday, timing.weekly_question_at, timing.waking_until
-        ),
         DueKind.WEEK_DRAWING: Round(None, timing.planning_at),
-        DueKind.RETENTION: Round(None, timing.upkeep_at),
-        DueKind.BACKUP: Round(None, timing.upkeep_at),
     }
     return rounds[kind]
 
@@ -81,10 +75,8 @@ def _due_on(local_date: date, kind: DueKind, when: Round, person_id: int, timing
 
 
 def _end(local_date: date, when: Round, timing: Timing) -> datetime:
-    """Return the end of a round: its own hour that day, or the next round."""
-    if when.ends_at is not None and when.ends_at > when.at:
-        return due_instant(local_date=local_date, wall_time=when.ends_at, zone=timing.zone)
-    step = DAY if when.weekday is None or when.ends_at is not None else WEEK
+    """Return the end of a round: the next one."""
+    step = DAY if when.weekday is None else WEEK
     return due_instant(local_date=local_date + step, wall_time=when.at, zone=timing.zone)
 
 

@@ -20,11 +20,8 @@ class DueKind(StrEnum):
     MORNING_QUESTION = "morning_question"
     SESSION = "session"
     SESSION_REMINDER = "session_reminder"
-    WEEKLY_QUESTION = "weekly_question"
     DIGEST = "digest"
     WEEK_DRAWING = "week_drawing"
-    RETENTION = "retention"
-    BACKUP = "backup"
 
 
 class Due(BaseModel):
@@ -62,12 +59,9 @@ class Timing(BaseModel):
     waking_from: time = time(7, 0)  # [wall time] ch
     waking_until: time = time(22, 0)  # [wall time] ch
     morning_question_at: time = time(7, 30)  # [wall time] ch
-    weekly_question_weekday: int = Field(default=6, ge=0, le=6)  # [weekday] ch: Sunday
-    weekly_question_at: time = time(18, 0)  # [wall time] ch
     digest_weekday: int = Field(default=0, ge=0, le=6)  # [weekday] ch: Monday
     digest_at: time = time(7, 0)  # [wall time] ch
     planning_at: time = time(3, 0)  # [wall time] ch
-    upkeep_at: time = time(4, 0)  # [wall time] ch
 
     @model_validator(mode="after")
     def _morning_is_before_noon(self) -> "Timing":

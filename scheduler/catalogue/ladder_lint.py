@@ -1,11 +1,9 @@
 """Checks along the ladder: an easier and a harder neighbour must be what they say."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 
 from scheduler.catalogue.findings import Fault, Finding, finding
 from scheduler.catalogue.values import Movement
-
-ByKey = Mapping[str, Movement]
 
 
 def unknown_neighbours(movements: Sequence[Movement]) -> Iterator[Finding]:

@@ -132,16 +132,6 @@ def alerts_of(tx: Session, athlete_ids: Sequence[int]) -> tuple[Alert, ...]:
     return tuple(Alert.model_validate(row) for row in rows)
 
 
-def alerts_to_tell(tx: Session, *, now: datetime) -> tuple[Alert, ...]:
-    """Return the open alerts whose coach must hear of them, or hear again, by now."""
-    rows = tx.exec(
-        select(AlertRow)
-        .where(AlertRow.state == AlertState.OPEN, col(AlertRow.tell_at) <= now)
-        .order_by(col(AlertRow.id))
-    )
-    return tuple(Alert.model_validate(row) for row in rows)
-
-
 def alerts_between(
     tx: Session, *, coach_id: int, since: datetime, until: datetime
 ) -> tuple[Alert, ...]:

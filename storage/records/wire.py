@@ -14,9 +14,6 @@ class Operation(StrEnum):
     SEND = "send"
     EDIT = "edit"
     COPY = "copy"
-    PHOTO = "photo"
-    DOCUMENT = "document"
-    ALBUM = "album"
     MENU = "menu"
 
 

@@ -97,13 +97,6 @@ def test_weeks_are_named_by_the_iso_calendar():
     assert iso_week_of(date(2027, 1, 1)) == "2026-W53"
 
 
-def test_the_weekly_question_is_of_no_use_after_bedtime():
-    owed = Owed(recurring=frozenset({DueKind.WEEKLY_QUESTION}))
-    hours = timing("UTC")  # CHOSEN defaults: Sunday 18:00, up until 22:00
-    (due,) = found(owed, hours, "2026-06-07 17:59", "2026-06-07 18:00")
-    assert due.useful_until_utc == utc("2026-06-07 22:00")
-
-
 def test_planning_comes_every_night_through_both_changes():
     owed = Owed(recurring=frozenset({DueKind.WEEK_DRAWING}))
     for start in ("2026-03-20 12:00", "2026-10-15 12:00"):
@@ -122,9 +115,9 @@ def test_planning_comes_every_night_through_both_changes():
 
 
 def test_after_an_outage_each_missed_night_is_found_once():
-    owed = Owed(recurring=frozenset({DueKind.RETENTION}))
+    owed = Owed(recurring=frozenset({DueKind.WEEK_DRAWING}))
     dues = found(owed, timing("UTC"), "2026-06-01 12:00", "2026-06-15 12:00")
-    # DERIVED: 04:00 on 2 June up to 15 June
+    # DERIVED: 03:00 on 2 June up to 15 June
     assert [due.local_date.day for due in dues] == list(range(2, 16))
 
 
