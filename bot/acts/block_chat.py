@@ -1,5 +1,6 @@
 """A chat that cannot be reached is a state, and the coach learns of it once."""
 
+from bot.acts.find_athlete import subject_of
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plain
@@ -56,5 +57,5 @@ def _tell_coach(turn: Turn, person: Person, *, blocked: bool) -> None:
         coach,
         say(turn.tongue(coach), name=person.name),
         kind=MessageKind.ALERT,
-        subject=f"athlete:{person.id}",
+        subject=subject_of(person),
     )

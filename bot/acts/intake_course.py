@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import intake_finish, intake_steps
+from bot.acts.find_athlete import subject_of
 from bot.acts.intake_show import DRAFT, ask, play_back
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, Step
 from bot.outcomes import Outcome
@@ -104,7 +105,7 @@ def decline(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
     )
     if coach.id != person.id:
         text = joining.declined_to_coach(turn.tongue(coach), name=person.name)
-        turn.say(coach, text, kind=MessageKind.NOTICE, subject=f"athlete:{person.id}")
+        turn.say(coach, text, kind=MessageKind.NOTICE, subject=subject_of(person))
     return Outcome.INTAKE
 
 

@@ -8,6 +8,7 @@ from sqlmodel import Session
 
 from bot.acts import intake_course, link_guesses
 from bot.acts.checklist import local_today
+from bot.acts.find_athlete import subject_of
 from bot.acts.intake_profile import BLANK
 from bot.events import Wrote
 from bot.outcomes import Outcome
@@ -243,7 +244,7 @@ def _tell_coach(turn: Turn, person: Person, athlete: Athlete, *, is_new_phone: b
         coach,
         say(tongue, name=person.name),
         kind=MessageKind.NOTICE,
-        subject=f"athlete:{person.id}",
+        subject=subject_of(person),
         taps=[[Tap(intake_end.open_label(tongue), "coach.who", {"athlete": person.id})]],
     )
 

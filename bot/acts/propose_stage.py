@@ -1,6 +1,7 @@
 """When the checklist is complete: propose the next stage to the coach, who decides."""
 
 from bot.acts.checklist import checklist_of
+from bot.acts.find_athlete import subject_of
 from bot.turn import Tap, Turn
 from bot.wording import proposing
 from storage.queries import care, people
@@ -38,7 +39,7 @@ def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
         coach,
         proposing.stage_up(tongue, person.name, athlete.stage + 1, asked),
         kind=MessageKind.NOTICE,
-        subject=f"athlete:{person.id}",
+        subject=subject_of(person),
         taps=[
             [
                 Tap(tongue.say("Move up"), "proposal.accept", about),

@@ -1,8 +1,10 @@
 """A message that could not be handled: its raw text goes to the coach, and the person is told."""
 
 import json
+from collections.abc import Iterator
 from typing import Any
 
+from bot.acts.find_athlete import subject_of
 from bot.turn import Turn
 from bot.wording import plain
 from storage.queries import care, people
@@ -25,7 +27,7 @@ def tell(turn: Turn, received: Received, reference: str) -> None:
         return
     coach = people.person(turn.tx, athlete.coach_id)
     care.pass_on(turn.tx, athlete_id=person.id, words=words, at=turn.now)
-    _say_aside(turn, coach, person.name, words, reference, subject=f"athlete:{person.id}")
+    _say_aside(turn, coach, person.name, words, reference, subject=subject_of(person))
     turn.say(
         person,
         plain.set_aside_to_person(turn.tongue(person), coach=coach.name, reference=reference),
@@ -34,12 +36,33 @@ def tell(turn: Turn, received: Received, reference: str) -> None:
 
 
 def words_of(raw: str | None) -> str:
-    """Find the text in a raw update, however broken the rest is; else show the raw itself."""
+    """Find what the person said in a raw update, however broken it is; else show it as it is.
+
+    Of a tap it is what stood on the button: the message that it hangs under is our own.
+    """
     try:
         tree = json.loads(raw or "")
     except ValueError:
         return (raw or "")[:WORDS_MOST]
-    return (_first_text(tree) or json.dumps(tree, ensure_ascii=False))[:WORDS_MOST]
+    tap = tree.get("callback_query") if isinstance(tree, dict) else None
+    said = _first_text(tree) if tap is None else _label_of(tap)
+    return (said or json.dumps(tree, ensure_ascii=False))[:WORDS_MOST]
+
+
+def _label_of(tap: Any) -> str | None:
+    """Find the label of the tapped button under the message that the tap brought along."""
+    wanted = tap.get("data") if isinstance(tap, dict) else None
+    alike = (one for one in _dicts(tap) if wanted and one.get("callback_data") == wanted)
+    label = next((one.get("text") for one in alike), None)
+    return label if isinstance(label, str) else None
+
+
+def _dicts(node: Any) -> Iterator[dict[str, Any]]:
+    if isinstance(node, dict):
+        yield node
+    if isinstance(node, dict | list):
+        for part in node.values() if isinstance(node, dict) else node:
+            yield from _dicts(part)
 
 
 def _first_text(node: Any) -> str | None:
