@@ -13,6 +13,7 @@ from demo_scenario.hidden import HiddenBody
 from demo_scenario.team import AthleteEntry, CoachEntry, Team
 from scheduler.calendar.recurring import iso_week_of
 from scheduler.calendar.values import DueKind
+from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, ReserveAnswer, Rung, SetDone
@@ -95,7 +96,7 @@ def _weeks_trained(entry: AthleteEntry, start: date) -> Iterator[date]:
     """Yield the Mondays of the recorded weeks; a layoff lies between the last and the start."""
     gap = timedelta(days=entry.last_trained_days_before or 0)
     last = start - gap if gap else start - timedelta(days=1)
-    monday = draw_week.monday_of(last)
+    monday = monday_of(last)
     for back in range(entry.past_weeks - 1, -1, -1):
         yield monday - timedelta(weeks=back)
 

@@ -9,9 +9,9 @@ from functools import partial
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from bot.acts.timing import timing_of
 from bot.app import Holdwell, Wiring
 from bot.rounds.tick import LAST_ROUND
-from bot.rounds.timing import timing_of
 from demo_scenario.athletes import SimulatedAthlete
 from demo_scenario.coaching import SimulatedCoach
 from demo_scenario.hidden import HiddenBody

@@ -13,6 +13,7 @@ from bot.outcomes import Outcome
 from bot.reading.values import CantReason, CantToday
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import absence as words
+from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
 from storage import buttons
 from storage.queries import care, people, training
@@ -180,7 +181,7 @@ def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
         turn.tx, person.id, state=AthleteState.TRAINING, paused_until=None
     )
     today = local_today(turn, person)
-    if not draw_week.draw(turn, person, changed, monday=draw_week.monday_of(today)):
+    if not draw_week.draw(turn, person, changed, monday=monday_of(today)):
         draw_week.redraw(turn, person, changed)
     care.write_audit(
         turn.tx, at=turn.now, what="break.ends", athlete_id=person.id, actor_id=person.id

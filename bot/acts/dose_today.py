@@ -4,6 +4,7 @@ from datetime import date, timedelta
 
 from bot.acts import pain_picture
 from bot.turn import Turn
+from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.reasons import Decision
 from scheduler.training.dose_facts import DoseFacts
@@ -16,7 +17,7 @@ from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord
 
 ABSENCES = {"ill": Absence.ILLNESS, "travelling": Absence.TRAVEL}
-PULLS_COUNTED = 2  # [exposures] cp: the guard for newcomers' pulling covers the first two
+LOOKED_BACK_FIRST = timedelta(days=28)  # [days] ch: who trains has pulled as often as is asked
 
 
 def dose_for(
@@ -40,7 +41,7 @@ def dose_for(
         profile=athlete.profile.facts,
         planned_sets=sets_after_share(sets=item.planned_sets, share=share),
         weeks_trained=weeks_trained(athlete, on),
-        pulling_exposures=_pulling_exposures(turn, person, movement, before=before),
+        pulling_exposures=_pulling_exposures(turn, person, movement, on=on, before=before),
         is_lighter_week=_is_lighter(turn, person, on),
         pain=pain_picture.facts_for(turn, athlete, movement),
         returning=returning(turn, athlete, on=on).value,
@@ -72,26 +73,29 @@ def share_since_drawing(turn: Turn, athlete: Athlete, *, on: date) -> float:
     A week is drawn with the gap that its Monday sees; one that grows long enough in the middle
     of it is made up for here.
     """
-    monday = on - timedelta(days=on.weekday())
-    in_week = returning(turn, athlete, on=monday).value.share_of_sets
+    in_week = returning(turn, athlete, on=monday_of(on)).value.share_of_sets
     return min(1.0, returning(turn, athlete, on=on).value.share_of_sets / in_week)
 
 
 def _is_lighter(turn: Turn, person: Person, on: date) -> bool:
-    monday = date.fromordinal(on.toordinal() - on.weekday())
-    week = training.week(turn.tx, person.id, monday)
+    week = training.week(turn.tx, person.id, monday_of(on))
     return week is not None and week.is_lighter
 
 
 def _pulling_exposures(
-    turn: Turn, person: Person, movement: Movement, *, before: date | None
+    turn: Turn, person: Person, movement: Movement, *, on: date, before: date | None
 ) -> int:
-    """Count exposures of pulling for repetitions, as far as the guard asks."""
+    """Count exposures of pulling for repetitions, as far as the guard for newcomers asks."""
+    enough = turn.house.rulebook.guards.pull_exposures.whole
     if movement.direction.is_push or movement.measure is not Measure.REPS:
-        return PULLS_COUNTED
+        return enough
     keys = [
         key
         for key, other in turn.house.library.movements.items()
         if not other.direction.is_push and other.measure is Measure.REPS
     ]
-    return len(training.exposures(turn.tx, person.id, keys, before=before))
+    for since in (on - LOOKED_BACK_FIRST, None):  # years of history only for who pulled little
+        found = len(training.exposures(turn.tx, person.id, keys, before=before, since=since))
+        if found >= enough:
+            break
+    return found

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from bot.acts.checklist import local_today
 from bot.acts.week_request import REMEMBERED, is_lighter_due, kept_slots, week_request
 from bot.turn import Turn
-from scheduler.calendar.wall_time import due_instant
+from scheduler.calendar.wall_time import due_instant, monday_of
 from scheduler.calendar.zones import zone_named
 from scheduler.training.week_values import DayLetter, Session, Slot, WeekDraft
 from scheduler.training.weeks import draw_week
@@ -14,11 +14,6 @@ from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionState
 
 TURN_LETTERS = (DayLetter.A, DayLetter.B, DayLetter.C)
-
-
-def monday_of(day: date) -> date:
-    """Return the Monday of a day's week."""
-    return day - timedelta(days=day.weekday())
 
 
 def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:

@@ -9,13 +9,14 @@ from bot.acts.checklist import local_today
 from bot.acts.intake_profile import kept_answers, profile_of
 from bot.acts.intake_steps import SIGNS, waits_for_coach
 from bot.acts.tell_athlete import tell
+from bot.acts.timing import timing_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
-from bot.rounds.timing import timing_of
 from bot.turn import Tap, Turn
 from bot.wording import intake_end as words
 from scheduler.calendar.due import session_due
 from scheduler.calendar.values import PlannedSession
+from scheduler.calendar.wall_time import monday_of
 from storage import buttons
 from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
@@ -79,7 +80,7 @@ def begin_training(turn: Turn, person: Person, athlete: Athlete, coach: Person) 
         athlete_id=person.id,
         after={"stage": athlete.stage},
     )
-    draw_week.draw(turn, person, athlete, monday=draw_week.monday_of(today))
+    draw_week.draw(turn, person, athlete, monday=monday_of(today))
     first = _first_session(turn, person, athlete)
     local = first.astimezone(timing_of(person, athlete).zone)
     text = words.begins(
@@ -114,7 +115,7 @@ def _first_session(turn: Turn, person: Person, athlete: Athlete) -> datetime:
 
 
 def _next_week_day(today: date, weekdays: tuple[int, ...]) -> date:
-    return draw_week.monday_of(today) + timedelta(days=7 + min(weekdays))
+    return monday_of(today) + timedelta(days=7 + min(weekdays))
 
 
 def _tell_begun(

@@ -5,7 +5,6 @@ from datetime import timedelta
 from bot.acts import pain_picture
 from bot.acts.change_stage import measures_of
 from bot.acts.checklist import checklist_of, local_today
-from bot.acts.draw_week import monday_of
 from bot.acts.item_facts import sent_items
 from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
 from bot.events import Wrote
@@ -13,6 +12,7 @@ from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plan
 from bot.wording import session as words
+from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
 from scheduler.reasons import Reason
 from storage.queries import care, people, training

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.acts.answer_alert import alert_taps, alert_text
-from bot.rounds.timing import timing_of
+from bot.acts.timing import timing_of
 from bot.turn import Turn
 from bot.wording import unreachable
 from scheduler.calendar.alert_telling import first_telling_at, next_telling_at

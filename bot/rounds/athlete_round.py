@@ -12,7 +12,7 @@ from bot.acts import (
     send_session,
 )
 from bot.acts.checklist import local_today
-from bot.rounds.timing import timing_of
+from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.due import due_for
 from scheduler.calendar.lateness import Fate, fates_of
@@ -24,6 +24,7 @@ from scheduler.calendar.values import (
     PlannedSession,
     Silence,
 )
+from scheduler.calendar.wall_time import monday_of
 from storage.queries import care, due, people, rounds, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionOutline, SessionState
@@ -128,7 +129,7 @@ def _plan(turn: Turn, person: Person, athlete: Athlete) -> None:
             cant_today.end_pause(turn, person, athlete)
         return
     _close_past(turn, person, before=today)
-    draw_week.draw(turn, person, athlete, monday=draw_week.monday_of(today))
+    draw_week.draw(turn, person, athlete, monday=monday_of(today))
     propose_stage.propose_if_complete(turn, person, athlete)
 
 

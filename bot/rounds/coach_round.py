@@ -3,7 +3,7 @@
 from datetime import datetime, timedelta
 
 from bot.acts import send_digest, tell_alerts
-from bot.rounds.timing import timing_of
+from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.due import due_for
 from scheduler.calendar.lateness import Fate, fates_of

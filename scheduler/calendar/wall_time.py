@@ -1,6 +1,6 @@
 """What the clock on the wall says, and which instant that is."""
 
-from datetime import UTC, date, datetime, time, tzinfo
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from enum import StrEnum
 
 
@@ -47,6 +47,11 @@ def wall_time_kind(*, local_date: date, wall_time: time, zone: tzinfo) -> WallTi
 def local_date_of(instant: datetime, zone: tzinfo) -> date:
     """Return the date on the wall calendar at an instant."""
     return _aware(instant).astimezone(zone).date()
+
+
+def monday_of(day: date) -> date:
+    """Return the Monday of a day's week."""
+    return day - timedelta(days=day.weekday())
 
 
 def local_time_of(instant: datetime, zone: tzinfo) -> time:
