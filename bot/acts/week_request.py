@@ -1,11 +1,12 @@
 """What the drawing of a week asks, gathered from what is stored."""
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from datetime import date, timedelta
 
 from bot.acts import pain_picture
 from bot.acts.dose_today import returning, weeks_trained
 from bot.turn import Turn
+from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Arm, Chain, Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
@@ -38,6 +39,7 @@ def week_request(
     ``sessions`` are those of the last weeks and of this one, the earliest first.
     """
     past = [session for session in sessions if session.on < monday]
+    weeks = training.weeks(turn.tx, person.id)
     back = returning(turn, athlete, on=monday).value
     picture = pain_picture.picture_of(turn, athlete)
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
@@ -53,9 +55,9 @@ def week_request(
         is_inversion_ok=athlete.profile.may_invert,
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
-        next_letter=_next_letter(training.weeks(turn.tx, person.id), monday),
+        next_letter=_next_letter(weeks, monday),
         history=movements_in_use(turn, past, monday=monday, eased=picture.no_step),
-        last_ordinary_sets=_last_ordinary_sets(training.weeks(turn.tx, person.id), past),
+        last_ordinary_sets=_last_ordinary_sets(weeks, past),
         sets_share=min(lighter_share, back.share_of_sets),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
         wanted=_wanted(turn, athlete, picture),
@@ -66,22 +68,19 @@ def week_request(
 def is_lighter_due(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Decision[bool]:
     """Decide whether the week is a lighter one, from what the past weeks were."""
     weeks = [week for week in training.weeks(turn.tx, person.id) if week.monday < monday]
-    kinds = [_kind_of(turn, person, week) for week in weeks]
+    trained = {monday_of(day) for day in training.trained_days(turn.tx, person.id, before=monday)}
+    kinds = [_kind_of(week, trained) for week in weeks]
     return lighter_week(
         past=kinds, stage=athlete.stage, signals=LighterSignals(), rulebook=turn.house.rulebook
     )
 
 
-def _kind_of(turn: Turn, person: Person, week: WeekRecord) -> WeekKind:
+def _kind_of(week: WeekRecord, trained: Set[date]) -> WeekKind:
     if week.is_lighter:
         return WeekKind.LIGHTER
     if week.sets_share < 1:
         return WeekKind.RETURNING
-    sessions = training.sessions_between(
-        turn.tx, person.id, first=week.monday, last=week.monday + timedelta(days=6)
-    )
-    trained = any(session.state is SessionState.TRAINED for session in sessions)
-    return WeekKind.ORDINARY if trained else WeekKind.MISSED
+    return WeekKind.ORDINARY if week.monday in trained else WeekKind.MISSED
 
 
 def movements_in_use(
