@@ -41,7 +41,11 @@ def give_sets(
         if not mine:
             continue
         limit, why = weekly_limit(direction, request=request, rulebook=rulebook)
-        used = sum(pick.sets for pick in kept if pick.place.direction is direction)
+        used = sum(
+            pick.sets
+            for pick in kept
+            if pick.place.direction is direction and pick.place.pair is not None
+        )
         given = _share_out(mine, limit=limit - used, request=request, rulebook=rulebook)
         if request.sets_share < 1:
             cut = max(len(mine), floor(request.sets_share * sum(given.values()) + 1e-9))

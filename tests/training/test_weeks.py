@@ -315,6 +315,24 @@ def test_rest_of_the_week_leaves_out_what_hurts_and_keeps_what_was_done() -> Non
     )
 
 
+def test_week_drawn_anew_behind_a_sent_day_gives_the_other_days_their_sets_as_before() -> None:
+    """An accessory of the sent day is outside the balance and takes no set from anybody."""
+    first = week()
+    monday = tuple(slot for slot in first.slots if slot.on == MONDAY)
+    assert any(not slot.is_main for slot in monday)
+    again = redraw_rest_of_week(
+        asked(),
+        kept=monday,
+        open_from=MONDAY + timedelta(days=1),
+        rested=LeftOut(),
+        eased=LeftOut(),
+        library=LIBRARY,
+        rulebook=RULEBOOK,
+    )
+    sets = [(slot.on, slot.direction, slot.sets) for slot in main_slots(first)]
+    assert [(slot.on, slot.direction, slot.sets) for slot in main_slots(again)] == sets
+
+
 def test_session_length_is_warm_up_and_sets_of_work_and_rest() -> None:
     slots = [
         Slot(
