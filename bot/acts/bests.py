@@ -8,7 +8,7 @@ from math import inf
 from bot.turn import Turn
 from bot.wording import changes
 from bot.wording.tongue import Tongue
-from scheduler.training.exposure_reading import is_easier
+from scheduler.training.exposure_reading import best_value
 from scheduler.training.values import Exposure, Rung
 from storage.queries import training
 
@@ -32,7 +32,7 @@ def bests_between(
         movement = turn.house.library.movements.get(key)
         if movement is None or not now or not before:
             continue
-        best_now, best_before = _longest(now), _longest(before)
+        best_now, best_before = best_value(now), best_value(before)
         if best_now > best_before:
             line = changes.best_line(tongue, movement, now=best_now, before=best_before)
             found.append(Best(line, best_now / best_before if best_before else inf))
@@ -44,10 +44,3 @@ def _alike(exposures: Sequence[Exposure]) -> dict[tuple[str, Rung], list[Exposur
     for one in exposures:
         found.setdefault((one.dose.movement_key, one.dose.rung), []).append(one)
     return found
-
-
-def _longest(exposures: Sequence[Exposure]) -> float:
-    return max(
-        (done.value for one in exposures for done in one.sets if not is_easier(done, one)),
-        default=0.0,
-    )

@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from bot.acts import draw_week, find_athlete, propose_stage
-from bot.acts.checklist import checklist_of, local_today
+from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
 from bot.acts.tell_athlete import tell
@@ -14,7 +14,6 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_checklist, coach_stage
-from scheduler.catalogue.values import Measure
 from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.people import Athlete, Person
@@ -89,12 +88,6 @@ def _ask_once_more(turn: Turn, coach: Person, named: Named, *, stage: int, why: 
         ],
         subject=subject_of(person),
     )
-
-
-def measures_of(turn: Turn, stage: int) -> dict[str, Measure]:
-    """Return how each standard of a stage is measured."""
-    rows = turn.house.rulebook.standards.get(stage, ())
-    return {row.key: row.measure for row in rows}
 
 
 def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:

@@ -7,7 +7,7 @@ from bot.acts import pain_picture
 from bot.turn import Turn
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
-from scheduler.catalogue.values import Role
+from scheduler.catalogue.values import Measure, Role
 from scheduler.training.gates import Checklist, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
@@ -60,3 +60,9 @@ def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, 
 def local_today(turn: Turn, person: Person) -> date:
     """Return the person's own date."""
     return local_date_of(turn.now, zone_named(person.zone))
+
+
+def measures_of(turn: Turn, stage: int) -> dict[str, Measure]:
+    """Return how each standard of a stage is measured."""
+    rows = turn.house.rulebook.standards.get(stage, ())
+    return {row.key: row.measure for row in rows}

@@ -1,15 +1,12 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
-from collections.abc import Sequence
-
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.session_card import Step
 from bot.turn import Turn
 from bot.wording import changes
 from bot.wording import session as words
-from scheduler.training.exposure_reading import is_easier
-from scheduler.training.values import Exposure
+from scheduler.training.exposure_reading import best_value
 from storage.queries import care, people, training
 from storage.records.people import Person
 from storage.records.training import ItemRecord, SessionRecord, SessionState
@@ -81,15 +78,8 @@ def _best(turn: Turn, person: Person, session: SessionRecord, item: ItemRecord) 
     same = [one for one in earlier if item.dose and one.dose.rung == item.dose.rung]
     if now is None or not same:
         return None
-    best_now, best_before = _longest([now]), _longest(same)
+    best_now, best_before = best_value([now]), best_value(same)
     if best_now <= best_before:
         return None
     facts = item_facts(turn, session, item)
     return changes.best_line(turn.tongue(person), facts.movement, now=best_now, before=best_before)
-
-
-def _longest(exposures: Sequence[Exposure]) -> float:
-    return max(
-        (done.value for one in exposures for done in one.sets if not is_easier(done, one)),
-        default=0.0,
-    )

@@ -30,7 +30,10 @@ def accept(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     turn.say(
         coach,
         coach_decisions.accepted(
-            turn.tongue(coach), name=named.person.name, title=title_of(turn, coach, proposal)
+            turn.tongue(coach),
+            name=named.person.name,
+            title=title_of(turn, coach, proposal),
+            kind=proposal.kind,
         ),
         subject=subject_of(named.person),
     )

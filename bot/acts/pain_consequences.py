@@ -205,6 +205,15 @@ def _withdraw(turn: Turn, person: Person, after: PainPicture) -> None:
                 answered_by_id=person.id,
                 tell_at=None,
             )
+            care.write_audit(
+                turn.tx,
+                at=turn.now,
+                what="alert.withdrawn",
+                athlete_id=person.id,
+                actor_id=person.id,
+                reasons=alert.reasons,
+                before={"alert": alert.id},
+            )
 
 
 def _propose_patterns(

@@ -1,14 +1,19 @@
 """When the checklist is complete: propose the next stage to the coach, who decides."""
 
-from bot.acts.checklist import checklist_of
+from bot.acts.checklist import checklist_of, measures_of
 from bot.acts.find_athlete import subject_of
+from bot.acts.timing import timing_of
 from bot.turn import Tap, Turn
 from bot.wording import proposing
-from storage.queries import care, people
+from scheduler.calendar.waking_hours import is_awake
+from scheduler.training.gates import Checklist
+from storage.queries import care, due, people
+from storage.records.care import Proposal
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
 KIND = "stage_up"
+TOLD = "proposal_told"
 
 
 def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
@@ -20,8 +25,7 @@ def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
     since = athlete.stage_since.isoformat()
     if any(one.facts.get("stage_since") == since for one in earlier):
         return False
-    coach = people.person(turn.tx, athlete.coach_id)
-    proposal = care.propose(
+    care.propose(
         turn.tx,
         athlete_id=person.id,
         kind=KIND,
@@ -33,11 +37,40 @@ def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
         },
         at=turn.now,
     )
+    return True
+
+
+def tell_waiting(turn: Turn, coach: Person) -> None:
+    """Put what was proposed overnight before the coach, once, in their waking hours."""
+    if not is_awake(turn.now, timing=timing_of(coach)):
+        return
+    names = {person.id: person for person, _ in people.athletes_of(turn.tx, coach.id)}
+    for proposal in care.proposals(turn.tx, list(names), kind=KIND):
+        is_new = due.take(
+            turn.tx,
+            person_id=coach.id,
+            kind=TOLD,
+            subject=str(proposal.id),
+            due_at=proposal.made_at,
+            now=turn.now,
+        )
+        if is_new:
+            _tell(turn, coach, names[proposal.athlete_id], proposal)
+
+
+def _tell(turn: Turn, coach: Person, person: Person, proposal: Proposal) -> None:
     tongue = turn.tongue(coach)
     about = {"proposal": proposal.id}
+    from_stage = int(proposal.facts["from_stage"])
     turn.say(
         coach,
-        proposing.stage_up(tongue, person.name, athlete.stage + 1, asked),
+        proposing.stage_up(
+            tongue,
+            person.name,
+            int(proposal.facts["stage"]),
+            Checklist.model_validate(proposal.facts["checklist"]),
+            measures=measures_of(turn, from_stage),
+        ),
         kind=MessageKind.NOTICE,
         subject=subject_of(person),
         taps=[
@@ -47,4 +80,3 @@ def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
             ]
         ],
     )
-    return True

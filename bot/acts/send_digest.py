@@ -22,6 +22,7 @@ WEEK = timedelta(days=7)  # [days] definition
 BESTS_MOST = 5  # [lines] ch: the best one of an athlete each; the rest is a count
 BUTTONS_MOST = 20  # [decisions] ch: more are decided one by one under /roster
 STAGE_CHANGES = ("stage.changed", "stage.taken_back")
+UNBALANCED_FROM_SETS = 2  # [sets] ch: below it a ratio of whole sets says nothing
 
 
 def send_digest(turn: Turn, coach: Person, on: date) -> None:
@@ -125,7 +126,8 @@ def _unbalanced(
         push, pull = figures.push.done, figures.pull.done
         is_low = push < bounds.least * pull
         is_high = bounds.most is not None and push > bounds.most * pull
-        if is_low or is_high:
+        # One set of a small week is no imbalance, whatever its ratio.
+        if (is_low or is_high) and abs(push - pull) >= UNBALANCED_FROM_SETS:
             found.append((name, push, pull))
     return tuple(found)
 

@@ -22,6 +22,9 @@ def tell(turn: Turn, received: Received, reference: str) -> None:
     words = words_of(received.raw)
     athlete = people.athlete(turn.tx, person.id) if person else None
     if person is None or athlete is None:
+        if person is not None:
+            said = plain.set_aside_to_coach_self(turn.tongue(person), reference=reference)
+            turn.say(person, said, kind=MessageKind.SAFETY)
         for owner in people.owners(turn.tx):
             _say_aside(turn, owner, person.name if person else "?", words, reference)
         return

@@ -5,8 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import decide_proposal, find_athlete, week_figures
-from bot.acts.change_stage import measures_of
-from bot.acts.checklist import checklist_of, local_today
+from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of

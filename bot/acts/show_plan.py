@@ -3,8 +3,7 @@
 from datetime import timedelta
 
 from bot.acts import pain_picture
-from bot.acts.change_stage import measures_of
-from bot.acts.checklist import checklist_of, local_today
+from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.item_facts import sent_items
 from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
 from bot.events import Wrote

@@ -3,6 +3,7 @@
 from datetime import date, datetime, timedelta
 
 from bot.acts import (
+    begin_again,
     cant_today,
     close_session,
     draw_week,
@@ -68,8 +69,13 @@ def go(turn: Turn, person_id: int, since: datetime) -> None:
 
 
 def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
+    mornings = tuple(
+        MorningAfter(subject=subject, reported_on=on)
+        for subject, on in morning_question.owed(turn, person, athlete)
+    )
     if athlete.state is AthleteState.PAUSED:
-        return Owed(recurring=frozenset({DueKind.WEEK_DRAWING}))
+        # A break stops sessions; what hurt yesterday is asked about all the same.
+        return Owed(mornings=mornings, recurring=frozenset({DueKind.WEEK_DRAWING}))
     today = local_today(turn, person)
     sessions = rounds.outlines(
         turn.tx, person.id, first=today - LOOK_BACK, last=today + timedelta(days=1)
@@ -85,10 +91,7 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
             for session in sessions
             if session.state in {SessionState.PLANNED, SessionState.SENT}
         ),
-        mornings=tuple(
-            MorningAfter(subject=subject, reported_on=on)
-            for subject, on in morning_question.owed(turn, person, athlete)
-        ),
+        mornings=mornings,
         silences=_silences(sessions),
         recurring=frozenset({DueKind.WEEK_DRAWING}),
     )
@@ -129,6 +132,10 @@ def _plan(turn: Turn, person: Person, athlete: Athlete) -> None:
             cant_today.end_pause(turn, person, athlete)
         return
     _close_past(turn, person, before=today)
+    if athlete.state is not AthleteState.TRAINING:
+        return
+    if begin_again.hold_if_long_away(turn, person, athlete):
+        return
     draw_week.draw(turn, person, athlete, monday=monday_of(today))
     propose_stage.propose_if_complete(turn, person, athlete)
 

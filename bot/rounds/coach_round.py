@@ -2,7 +2,7 @@
 
 from datetime import datetime, timedelta
 
-from bot.acts import send_digest, tell_alerts
+from bot.acts import propose_stage, send_digest, tell_alerts
 from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.due import due_for
@@ -16,6 +16,7 @@ HANDLED_FROM = timedelta(days=21)  # [days] ch: behind the last digest that may 
 def go(turn: Turn, person_id: int, since: datetime) -> None:
     """Do what is due for one coach."""
     coach = people.person(turn.tx, person_id)
+    propose_stage.tell_waiting(turn, coach)
     alerts = care.open_alerts(turn.tx, coach_id=coach.id)
     timing = timing_of(coach)
     dues = due_for(

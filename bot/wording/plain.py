@@ -60,6 +60,15 @@ def set_aside_to_person(tongue: Tongue, *, coach: str, reference: str) -> str:
     )
 
 
+def set_aside_to_coach_self(tongue: Tongue, *, reference: str) -> str:
+    """Our fault: a coach's own message could not be handled, and nothing of it was done."""
+    return tongue.say(
+        "I could not handle your message, that is my fault ({reference}). Nothing of it was done. "
+        "If it was about somebody's safety, please reach them another way.",
+        reference=reference,
+    )
+
+
 def set_aside_to_coach(tongue: Tongue, *, name: str, words: str, reference: str) -> str:
     """The coach gets what could not be handled, as it was written."""
     return tongue.say(

@@ -95,19 +95,20 @@ def level_of_recurrence(scores: Sequence[SessionScore], *, latest_session: int) 
 
 
 def level_of_no_fall(scores: Sequence[SessionScore]) -> Decision[Level]:
-    """Return rest for ease at three sessions running whose last number is below none of the first.
+    """Return rest for ease at three sessions running whose last number did not fall.
 
     Args:
         scores: the region's sessions with a number, in order, each with the level it ended at.
 
-    Sessions without an answer are passed over: silence neither raises nor lowers. Source: ch.
+    Sessions without an answer are passed over: silence neither raises nor lowers. A last number
+    of 0 is a fall, whatever the first was. Source: ch.
 
     """
     last = [s for s in scores if s.score is not None][-EASE_RUNNING:]
     if len(last) < EASE_RUNNING or any(s.level < Level.EASE for s in last):
         return Decision(value=Level.NONE, reasons=())
     first, newest = last[0].score or 0, last[-1].score or 0
-    if newest < first:
+    if newest < first or newest == 0:
         return Decision(value=Level.NONE, reasons=())
     why = reason(PainReason.EASE_WITHOUT_FALL, CH, sessions=EASE_RUNNING, first=first, score=newest)
     return Decision(value=Level.REST, reasons=(why,))

@@ -101,3 +101,15 @@ def _by_arm(exposure: Exposure, movement: Movement) -> tuple[tuple[SetDone, ...]
         return (exposure.sets,)
     arms = frozenset[Side]().union(*(one.side.arms for one in exposure.sets))
     return tuple(sets_of_arm(exposure, arm=arm) for arm in sorted(arms))
+
+
+def best_value(exposures: Sequence[Exposure]) -> float:
+    """Return the best single set [s, repetitions or m] at the planned resistance or more.
+
+    Parameters: ``exposures`` of one movement. A set at a lighter resistance is no best; 0 where
+    nothing counts.
+    """
+    return max(
+        (done.value for one in exposures for done in one.sets if not is_easier(done, one)),
+        default=0.0,
+    )

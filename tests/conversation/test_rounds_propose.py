@@ -169,7 +169,7 @@ def test_the_rulebook_says_how_far_back_sessions_must_have_been_kept(tmp_path: P
 def test_the_coachs_tap_moves_the_athlete_and_tells_them(tmp_path: Path) -> None:
     stage = Stage(tmp_path)
     show_standards(stage, days_ago=(6, 4, 2))
-    stage.go_to(MONDAY, 4)
+    stage.go_to(MONDAY, 7, 30)
     stage.tap("Move up", chat_id=COACH_CHAT)
     assert stage.athlete.stage == 2
     assert "2" in stage.last()
@@ -178,7 +178,7 @@ def test_the_coachs_tap_moves_the_athlete_and_tells_them(tmp_path: Path) -> None
 def test_a_proposal_that_was_declined_is_not_repeated(tmp_path: Path) -> None:
     stage = Stage(tmp_path)
     show_standards(stage, days_ago=(6, 4, 2))
-    stage.go_to(MONDAY, 4)
+    stage.go_to(MONDAY, 7, 30)
     stage.tap("Not yet", chat_id=COACH_CHAT)
     stage.go_to(TUESDAY, 12)
     assert len(proposals(stage)) == 1

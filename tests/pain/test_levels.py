@@ -145,6 +145,13 @@ def test_ease_at_three_sessions_running_with_no_fall_rests():
     assert level(*(e for d, s in scores for e in (session(d), report(d, s)))) is REST
 
 
+def test_nothing_at_the_third_session_is_a_fall_also_after_a_zero_at_the_first():
+    scores = [(0, 4), (2, 4), (4, 0)]
+    assert level(*(e for d, s in scores for e in (session(d), report(d, s)))) is not REST
+    zero_first = [report(0, 3), session(1), report(1, 0), session(3), report(3, 3)]
+    assert level(*zero_first, session(5), report(5, 0)) is not REST
+
+
 def test_ease_at_three_sessions_running_that_falls_stays_ease():
     scores = [(0, 5), (2, 4), (4, 4)]
     assert level(*(e for d, s in scores for e in (session(d), report(d, s)))) is EASE

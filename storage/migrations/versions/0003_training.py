@@ -17,6 +17,11 @@ def upgrade() -> None:
     _create_set_done()
 
 
+def _coded(name: str, *values: str) -> sa.Enum:
+    """A code as text with a CHECK constraint, the same on every database."""
+    return sa.Enum(*values, name=name, native_enum=False, create_constraint=True)
+
+
 def downgrade() -> None:
     """Take back."""
     for table in ("set_done", "item", "session", "week"):
@@ -54,16 +59,7 @@ def _create_session() -> None:
         sa.Column("letter", sa.String(), nullable=False),
         sa.Column(
             "state",
-            sa.Enum(
-                "planned",
-                "sent",
-                "trained",
-                "missed",
-                "called_off",
-                name="session_state",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _coded("session_state", "planned", "sent", "trained", "missed", "called_off"),
             nullable=False,
         ),
         sa.Column("sent_at", sa.DateTime(timezone=True), nullable=True),
@@ -97,39 +93,33 @@ def _create_item() -> None:
         sa.Column("pair", sa.Integer(), nullable=True),
         sa.Column(
             "direction",
-            sa.Enum(
+            _coded(
+                "item_direction",
                 "vertical_push",
                 "horizontal_push",
                 "downward_push",
                 "vertical_pull",
                 "horizontal_pull",
                 "upward_pull",
-                name="item_direction",
-                native_enum=False,
-                create_constraint=True,
             ),
             nullable=False,
         ),
         sa.Column(
             "role",
-            sa.Enum(
-                "main", "accessory", name="item_role", native_enum=False, create_constraint=True
-            ),
+            _coded("item_role", "main", "accessory"),
             nullable=False,
         ),
         sa.Column("movement_key", sa.String(), nullable=False),
         sa.Column(
             "quality",
-            sa.Enum(
+            _coded(
+                "item_quality",
                 "muscular_endurance",
                 "strength_endurance",
                 "general_strength",
                 "dynamic_fresh",
                 "repeated_effort",
                 "maximal_strength",
-                name="item_quality",
-                native_enum=False,
-                create_constraint=True,
             ),
             nullable=False,
         ),
