@@ -20,6 +20,10 @@ def stage(tmp_path: Path) -> Stage:
     return Stage(tmp_path)
 
 
+def state_of(stage: Stage) -> AthleteState:
+    return stage.athlete.state
+
+
 def test_after_twelve_weeks_away_nothing_is_sent_before_the_coach_has_looked(stage):
     # PUBLISHED (caterisano2019, PUBLISHED.md section 9, details from memory): long inactivity;
     # CHOSEN: 84 days, and stage 2 at most.
@@ -27,17 +31,17 @@ def test_after_twelve_weeks_away_nothing_is_sent_before_the_coach_has_looked(sta
         people.change_athlete(turn.tx, stage.person.id, stage=3)
     show_standards(stage, days_ago=(90, 88, 86))
     stage.go_to(MONDAY, 8)
-    assert stage.athlete.state is AthleteState.WAITS_FOR_COACH
+    assert state_of(stage) is AthleteState.WAITS_FOR_COACH
     assert stage.athlete.stage == 2
     assert not [text for text in stage.texts() if "Warm-up" in text]
     assert any("12 weeks" in text for text in stage.texts(COACH_CHAT))
     stage.go_to(TUESDAY, 8)
     assert sum("12 weeks" in text for text in stage.texts(COACH_CHAT)) == 1
     stage.tap("I have looked: let them start", chat_id=COACH_CHAT)
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert state_of(stage) is AthleteState.TRAINING
     stage.go_to(MONDAY + timedelta(days=4), 8)
     assert [text for text in stage.texts() if "Warm-up" in text]
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert state_of(stage) is AthleteState.TRAINING
 
 
 def test_a_proposal_made_at_night_is_told_when_the_coach_is_awake(stage):
