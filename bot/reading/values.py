@@ -100,13 +100,20 @@ class CorrectionKind(StrEnum):
     SETS = "sets"
     OTHER_ARM = "other_arm"
     UNDO = "undo"
+    ITEMS = "items"
 
 
 class Correction(Beside):
-    """The last results are to be changed; ``changes`` only for ``SETS``."""
+    """The last results are to be changed.
+
+    ``changes`` only for ``SETS``; ``items`` only for ``ITEMS``: whole items as they are to stand;
+    ``ref`` where one item was named to be taken back or moved to the other arm.
+    """
 
     kind: CorrectionKind
     changes: tuple[Change, ...] = ()
+    items: tuple[ItemResult, ...] = ()
+    ref: str | None = None
 
 
 class Told(Beside):
