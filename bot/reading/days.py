@@ -1,4 +1,4 @@
-"""Find a named day in a reply: "yesterday", "monday", "2 days ago", "2 march"."""
+"""Find a named day in a reply: "yesterday", "monday", "2 days ago", "2 march", "2026-03-02"."""
 
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
@@ -7,45 +7,54 @@ from bot.reading.clauses import GAP
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
 
-WEEKDAYS: Mapping[str, int] = {
-    word: day
-    for day, words in enumerate(
-        (
-            "monday mon lunes",
-            "tuesday tue tues martes",
-            "wednesday wed miercoles",
-            "thursday thu thurs jueves",
-            "friday fri viernes",
-            "saturday sabado",
-            "sunday domingo",
-        )
-    )
-    for word in words.split()
-}
-MONTHS: Mapping[str, int] = {
-    word: month
-    for month, words in enumerate(
-        (
-            "january jan enero",
-            "february feb febrero",
-            "march marzo",
-            "april apr abril",
-            "may mayo",
-            "june jun junio",
-            "july jul julio",
-            "august aug agosto",
-            "september sept septiembre",
-            "october oct octubre",
-            "november nov noviembre",
-            "december dec diciembre",
-        ),
-        start=1,
-    )
-    for word in words.split()
-}
+
+def _numbered(rows: Sequence[str], *, first: int) -> dict[str, int]:
+    return {word: n for n, words in enumerate(rows, start=first) for word in words.split()}
+
+
+WEEKDAYS: Mapping[str, int] = _numbered(
+    (
+        "monday mon mondays monday's lunes lun",
+        "tuesday tue tues tuesdays tuesday's martes",
+        "wednesday wed weds wednesdays wednesday's miercoles mierc",
+        "thursday thu thurs thur thursdays thursday's jueves jue",
+        "friday fri fridays friday's viernes vie",
+        "saturday saturdays saturday's sabado sab",
+        "sunday sundays sunday's domingo dom",
+    ),
+    first=0,
+)
+ONLY_IN_FRONT: Mapping[str, int] = {"sat": 5, "sun": 6}
+"""Short names that are words of their own elsewhere in a message."""
+MONTHS: Mapping[str, int] = _numbered(
+    (
+        "january jan enero ene",
+        "february feb febrero",
+        "march mar marzo",
+        "april apr abril abr",
+        "may mayo",
+        "june jun junio",
+        "july jul julio",
+        "august aug agosto",
+        "september sept sep septiembre",
+        "october oct octubre",
+        "november nov noviembre",
+        "december dec diciembre dic",
+    ),
+    first=1,
+)
 LATEST_DAY = 31  # [day of the month] the calendar
-DAYS_AGO: Mapping[str, int] = {"yesterday": 1, "yesterdays": 1, "yesterday's": 1, "ayer": 1}
+DAYS_AGO: Mapping[tuple[str, ...], int] = {
+    tuple(phrase.split()): days
+    for days, phrases in {
+        2: "day before yesterday|antes de ayer|anteayer|antier",
+        1: "yesterday|yesterdays|yesterday's|ayer|last night|anoche",
+    }.items()
+    for phrase in phrases.split("|")
+}
 """Words that name a day by themselves [days before today]."""
+AGO = frozenset({"ago", "back"})
+READ = frozenset({Mark.WORD, Mark.RISKY, Mark.CHAT, Mark.FILLER, Mark.ORDINAL, Mark.PART})
 
 
 def find_day(
@@ -53,7 +62,7 @@ def find_day(
 ) -> tuple[date | None, list[Token]]:
     """Return the day that is named, and the other tokens; ``is_ahead`` for a day still to come."""
     for at, token in enumerate(tokens):
-        if token.mark is not Mark.WORD:
+        if token.mark not in READ:
             continue
         day, start, end = _day_at(tokens, at, today)
         if is_ahead and day is not None and day < today and token.text in WEEKDAYS:
@@ -65,25 +74,66 @@ def find_day(
 
 def _day_at(tokens: Sequence[Token], at: int, today: date) -> tuple[date | None, int, int]:
     word = tokens[at].text
-    if word in DAYS_AGO:
-        return today - timedelta(days=DAYS_AGO[word]), at, at + 1
-    if word in WEEKDAYS:
-        return today - timedelta(days=(today.weekday() - WEEKDAYS[word]) % 7), at, at + 1
-    before = tokens[at - 1] if at > 0 and tokens[at - 1].is_bare else None
-    if before is None or before.value > LATEST_DAY:
-        return None, at, at
-    if word == "days" and at + 1 < len(tokens) and tokens[at + 1].text == "ago":
-        return today - timedelta(days=int(before.value)), at - 1, at + 2
-    if word in MONTHS:
-        return _date(before.value, MONTHS[word], today), at - 1, at + 1
+    for words, days in DAYS_AGO.items():
+        if tuple(t.text for t in tokens[at : at + len(words)]) == words:
+            return today - timedelta(days=days), at, at + len(words)
+    weekday = WEEKDAYS.get(word, ONLY_IN_FRONT.get(word) if at == 0 else None)
+    if weekday is not None:
+        start = at - 1 if at > 0 and tokens[at - 1].text == "last" else at
+        return today - timedelta(days=(today.weekday() - weekday) % 7), start, at + 1
+    if _is_iso(word):
+        return date.fromisoformat(word), at, at + 1
+    return _counted(tokens, at, today)
+
+
+def _is_iso(word: str) -> bool:
+    try:
+        date.fromisoformat(word)
+    except ValueError:
+        return False
+    return len(word) == len("2026-01-01")
+
+
+def _counted(tokens: Sequence[Token], at: int, today: date) -> tuple[date | None, int, int]:
+    """Read a day with a figure: "2 days ago", "hace 2 dias", "2 march", "2nd of march"."""
+    word = tokens[at].text
+    before, start = _figure_before(tokens, at)
+    after = tokens[at + 1] if at + 1 < len(tokens) else None
+    if word in {"days", "day"} and before is not None and after is not None and after.text in AGO:
+        return today - timedelta(days=before), start, at + 2
+    is_hace = word == "hace" and after is not None and after.is_bare and after.value <= LATEST_DAY
+    if is_hace and after is not None and at + 2 < len(tokens):
+        if tokens[at + 2].text in {"dias", "dia"}:
+            return today - timedelta(days=int(after.value)), at, at + 3
+    if word in MONTHS and before is not None:
+        return _date(before, MONTHS[word], today), start, at + 1
+    if word in MONTHS and after is not None and word != "may":
+        n = after.n if after.mark is Mark.ORDINAL else int(after.value) if after.is_bare else 0
+        if 1 <= n <= LATEST_DAY:
+            return _date(n, MONTHS[word], today), at, at + 2
     return None, at, at
 
 
-def _date(day: float, month: int, today: date) -> date | None:
+def _figure_before(tokens: Sequence[Token], at: int) -> tuple[int | None, int]:
+    """Return the day of the month, or count of days, before a word, and where it begins."""
+    i = at - 1
+    if i >= 1 and tokens[i].text in {"of", "de"}:
+        i -= 1
+    if i < 0:
+        return None, at
+    token = tokens[i]
+    if token.mark is Mark.ORDINAL and 1 <= token.n <= LATEST_DAY:
+        return token.n, i
+    if token.is_bare and token.value.is_integer() and token.value <= LATEST_DAY:
+        return int(token.value), i
+    return None, at
+
+
+def _date(day: int, month: int, today: date) -> date | None:
     """Return the latest such date that is not after today, or None where there is none."""
     for year in (today.year, today.year - 1):
         try:
-            named = date(year, month, int(day))
+            named = date(year, month, day)
         except ValueError:
             continue
         if named <= today:

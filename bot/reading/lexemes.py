@@ -20,6 +20,8 @@ class Lexeme:
     is_glued: bool = False
 
 
+NUMBERED = r"(?:item|exercise|ex\.?|ejercicio|ej\.?|number|numero|num\.?|nr\.?) ?|no\. ?|n\. ?|#"
+"""What may stand before the number of an item at the beginning of a line."""
 PATTERNS: tuple[tuple[str, str], ...] = (
     ("line", r"\n"),
     (
@@ -29,8 +31,14 @@ PATTERNS: tuple[tuple[str, str], ...] = (
             r"\s?(?:/|out of|sobre)\s?(?:10|ten|diez)(?![\d/]|[.,:]\d|[ \t]?x[ \t]?\d)"
         ),
     ),
-    ("front", r"(?m:^)[ \t]*(?:item |no\.? ?|#)?\d{1,2}(?:\)|[.:](?=[ \t]))"),
-    ("front", r"(?<![^\s,;])\d{1,2}\)(?=\s)|#\d{1,2}\b|\bitem \d{1,2}\b"),
+    ("date", r"\d{4}-\d{2}-\d{2}(?!\d)"),
+    ("front", rf"(?m:^)[ \t]*(?:{NUMBERED})?\d{{1,2}}(?:\)|[.:](?=[ \t]))"),
+    ("front", rf"(?m:^)[ \t]*(?:{NUMBERED})\d{{1,2}}\b(?![ \t]*(?:sets?|series|reps?)\b)"),
+    ("front", r"(?m:^)[ \t]*\(\d{1,2}\)(?=[ \t])"),
+    (
+        "front",
+        r"(?<![^\s,;])\d{1,2}\)(?=\s)|#\d{1,2}\b|\b(?:item|exercise|ex|ejercicio|ej) ?\d{1,2}\b[:.]?",
+    ),
     ("clock", r"(?<![\d:])\d{0,2}:[0-5]\d(?![\d:])"),
     ("quote", r"\d{1,2}'(?:\s?[0-5]?\d)?(?:\"|'')?(?!\d)|\d{1,3}(?:\"|'')"),
     (
@@ -40,6 +48,7 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     ("list", r"\d{1,4}(?:,\d{1,4}){2,}(?!\d)|\d{1,4}(?:\.\d{1,4}){2,}(?!\d)"),
     ("pair", r"\d{1,4},\d{1,4}(?!\d)"),
     ("ordinal", r"\d{1,2}(?:st|nd|rd|th)\b"),
+    ("listed", r"(?<=[\s,;])[1-9][.:](?=[ \t])"),
     ("number", r"\d{1,5}(?:\.\d{1,2})?(?!\d)|(?<!\d)\.\d{1,2}(?!\d)"),
     ("word", r"[^\W\d_]+(?:'[^\W\d_]+)*"),
     ("?", r"\?"),
@@ -53,13 +62,50 @@ PATTERNS: tuple[tuple[str, str], ...] = (
 )
 MASTER = re.compile("|".join(f"(?P<k{n}>{pattern})" for n, (_, pattern) in enumerate(PATTERNS)))
 HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
-EACH_SHORT = re.compile(r"\b(?:e/s|e\.s\.|c/lado)(?!\w)")
+EACH_SHORT = re.compile(r"\b(?:e/s|e\.s\.|c/lado|c/l)(?!\w)")
+UNIT_CROSS = re.compile(r"(?<=\d)(kgs?|lbs?|m|s|secs?|mts?)x(?=\d)")
+DASHED_LINE = re.compile(r"(?m)^[ \t]*(\d{1,2})[ \t]+-[ \t]+(?=\S)")
+ARROW = re.compile(r"-+>|=>|→")
+SHORT_MINUTES = re.compile(r"(?<=\d)['\"]{2}")
 NUMERAL = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def cut(text: str) -> Iterator[Lexeme]:
     """Yield the pieces of ``text`` in order; signs without meaning are left out."""
     text = HYPHEN.sub(" ", EACH_SHORT.sub(" each side ", text))
+    text = ARROW.sub(" should be ", UNIT_CROSS.sub(r"\1 x ", SHORT_MINUTES.sub('"', text)))
+    yield from _in_turn(list(_pieces(_with_brackets(text))))
+
+
+def _with_brackets(text: str) -> str:
+    """Write "1 - 20 20" as "1) 20 20" where every line begins so, each number above the last."""
+    found = [int(match[1]) for match in DASHED_LINE.finditer(text)]
+    lines = [line for line in text.split("\n") if line.strip()]
+    is_list = len(found) == len(lines) > 1 and found == sorted(set(found))
+    return DASHED_LINE.sub(r"\1) ", text) if is_list else text
+
+
+def _in_turn(pieces: list[Lexeme]) -> Iterator[Lexeme]:
+    """Take "2." or "2:" within a line for the next item's where the line began with "1." or "1:"."""
+    turn = 0
+    for at, piece in enumerate(pieces):
+        if piece.kind == "line":
+            turn = 0
+        elif piece.kind == "front":
+            turn = int(piece.choices[0][0])
+        is_next = piece.kind == "listed" and turn and piece.choices[0][0] == turn + 1
+        if is_next:
+            turn += 1
+        if piece.kind == "listed":
+            kind = "front" if is_next else "number"
+            yield Lexeme(kind, piece.text, piece.choices, piece.is_glued)
+            if not is_next and piece.text.endswith("."):
+                yield Lexeme("stop", ".", is_glued=True)
+        else:
+            yield piece
+
+
+def _pieces(text: str) -> Iterator[Lexeme]:
     end = 0
     for match in MASTER.finditer(text):
         kind = PATTERNS[int((match.lastgroup or "k0")[1:])][0]
@@ -88,7 +134,7 @@ def _choices(kind: str, text: str) -> Choices:
         return (float(whole), float(decimals)), (float(f"{whole}.{decimals}"),)
     if kind == "number":
         return ((float(text.rstrip(").")),),)
-    return ((float(numerals[0]),),) if kind in {"front", "ordinal"} else ()
+    return ((float(numerals[0]),),) if kind in {"front", "ordinal", "listed"} else ()
 
 
 def _seconds(text: str, numerals: list[str]) -> tuple[float, ...]:

@@ -1,40 +1,39 @@
 """From pieces of text to tokens: item numbers and names, phrases, number words, then units."""
 
+import re
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
-from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import KnownItem, ReadingContext
 from bot.reading.lexemes import MARK_OF_SIGN, Lexeme, cut
 from bot.reading.names import NameIndex
-from bot.reading.number_words import number_at
+from bot.reading.number_words import ONE, PLURALS, number_at
 from bot.reading.script import plain
 from bot.reading.tokens import Token
-from bot.reading.units import join_units
-from bot.reading.words import ORDINALS, PHRASES, Mark
+from bot.reading.units import UNITS, join_units
+from bot.reading.vocabulary import Vocabulary, vocabulary
+from bot.reading.words import Mark
 
 WORDLIKE = frozenset({"word", "number", "ordinal"})
-
-
-def _phrase_table() -> dict[tuple[str, ...], Mark]:
-    """Turn the data into a table; what stands first in the data wins."""
-    table: dict[tuple[str, ...], Mark] = {}
-    for words, mark in ((ORDINALS, Mark.ORDINAL), (SITES, Mark.SITE), (WEAK_SITES, Mark.WEAK_SITE)):
-        for phrase in words:
-            table[tuple(phrase.split())] = mark
-    for mark, phrases in PHRASES.items():
-        for phrase in phrases.split("|"):
-            table.setdefault(tuple(phrase.split()), mark)
-    return table
-
-
-PHRASE_TABLE = _phrase_table()
-LONGEST_PHRASE = max(len(phrase) for phrase in PHRASE_TABLE)
+STRETCHED = re.compile(r"(.)\1{2,}")
+BETWEEN_LETTERS = re.compile(r"(?<=[^\W\d_])'(?=[^\W\d_])")
+BEFORE_WHICH_ONE_COUNTS = frozenset(
+    {
+        *UNITS,
+        *(Mark.SET, Mark.SETS, Mark.MORE, Mark.LEFT_OVER, Mark.LEFT_WORD, Mark.AND, Mark.OR),
+        *(Mark.COMMA, Mark.STOP_SIGN, Mark.LINE, Mark.TIMES, Mark.PLUS, Mark.HALF, Mark.SLASH),
+    }
+)
+"""Marks in front of which "one" is a number; elsewhere it points at something."""
 
 
 def tokenise(text: str, context: ReadingContext) -> tuple[Token, ...]:
     """Return the tokens of a reply."""
-    items = known_items(context)
-    return tuple(join_units(list(_marked(list(cut(plain(text))), items, context.language))))
+    said = plain(text)
+    if context.language == "fr":
+        said = BETWEEN_LETTERS.sub(" ", said)
+    tokens = list(_Marker(known_items(context), context.language).marked(list(cut(said))))
+    return tuple(join_units(_exercises(_ones(tokens), known_items(context))))
 
 
 def known_items(context: ReadingContext) -> tuple[KnownItem, ...]:
@@ -43,80 +42,143 @@ def known_items(context: ReadingContext) -> tuple[KnownItem, ...]:
     return tuple(item for session in sessions for item in session.items)
 
 
-def _marked(
-    lexemes: Sequence[Lexeme], items: Sequence[KnownItem], language: str
-) -> Iterator[Token]:
-    index = NameIndex(items)
-    at = 0
-    while at < len(lexemes):
-        token, used = _next(lexemes, at, index, language)
-        if token.mark is Mark.ITEM and not token.refs:
-            refs = frozenset(item.ref for item in items if item.number == token.n)
-            token = _numbered(lexemes[at], token.n, refs)
-        yield token
-        at += used
+class _Marker:
+    """Turns pieces into tokens, with the names of the items and the words of a language."""
 
+    def __init__(self, items: Sequence[KnownItem], language: str) -> None:
+        self._items = items
+        self._index = NameIndex(items)
+        self._language = language
+        self._words: Vocabulary = vocabulary(language)
 
-def _numbered(lexeme: Lexeme, number: int, refs: frozenset[str]) -> Token:
-    """Take a number in front for an item's, or for a figure where no item has it."""
-    if refs:
-        return Token(Mark.ITEM, lexeme.text, n=number, refs=refs)
-    return Token(Mark.NUMBER, lexeme.text, choices=((float(number),),))
+    def marked(self, lexemes: Sequence[Lexeme]) -> Iterator[Token]:
+        at = 0
+        while at < len(lexemes):
+            tokens, used = self._next(lexemes, at)
+            yield from tokens
+            at += used
 
+    def _next(self, lexemes: Sequence[Lexeme], at: int) -> tuple[list[Token], int]:
+        """Return the tokens that begin at ``at``, and how many pieces they take."""
+        lexeme = lexemes[at]
+        if lexeme.kind == "front":
+            return [self._numbered(lexeme)], 1
+        if lexeme.kind in MARK_OF_SIGN:
+            mark = MARK_OF_SIGN[lexeme.kind]
+            token = Token(mark, lexeme.text, choices=lexeme.choices, is_glued=lexeme.is_glued)
+            return [token], 1
+        words = self._words_from(lexemes, at)
+        named = self._index.at(words) if lexeme.kind == "word" else None
+        if named and self._is_longest(words, named[1]):
+            token = Token(Mark.ITEM, lexeme.text, refs=named[0], is_mended=named[2])
+            return [token], named[1]
+        return self._phrase(lexeme, words) or self._figure_or_word(lexeme, words)
 
-def _next(lexemes: Sequence[Lexeme], at: int, index: NameIndex, language: str) -> tuple[Token, int]:
-    """Return the token that begins at ``at``, and how many pieces it takes."""
-    lexeme = lexemes[at]
-    if lexeme.kind == "front":
-        return Token(Mark.ITEM, lexeme.text, n=int(lexeme.choices[0][0])), 1
-    if lexeme.kind in MARK_OF_SIGN:
-        mark = MARK_OF_SIGN[lexeme.kind]
-        return Token(mark, lexeme.text, choices=lexeme.choices, is_glued=lexeme.is_glued), 1
-    words = _words_from(lexemes, at)
-    named = index.at(words) if lexeme.kind == "word" else None
-    if named and _is_longest(words, named[1]):
-        return Token(Mark.ITEM, lexeme.text, refs=named[0], is_mended=named[2]), named[1]
-    return _phrase(lexeme, words) or _figure_or_word(lexeme, words, language)
+    def _numbered(self, lexeme: Lexeme) -> Token:
+        """Take a number in front for an item's, or for a figure where no item has it."""
+        number = int(lexeme.choices[0][0])
+        refs = frozenset(item.ref for item in self._items if item.number == number)
+        if refs:
+            return Token(Mark.ITEM, lexeme.text, n=number, refs=refs)
+        return Token(Mark.NUMBER, lexeme.text, choices=((float(number),),))
 
+    def _is_longest(self, words: Sequence[str], used: int) -> bool:
+        """Tell whether no phrase says more than the name ("pull" within a longer phrase)."""
+        lengths = range(used + 1, min(self._words.longest, len(words)) + 1)
+        return not any(tuple(words[:length]) in self._words.phrases for length in lengths)
 
-def _is_longest(words: Sequence[str], used: int) -> bool:
-    """Tell whether no phrase says more than the name ("pull" within a longer phrase)."""
-    return not any(
-        tuple(words[:length]) in PHRASE_TABLE for length in range(used + 1, LONGEST_PHRASE + 1)
-    )
+    def _words_from(self, lexemes: Sequence[Lexeme], at: int) -> list[str]:
+        """Return the run of words and numbers from ``at``, as far as a phrase can reach."""
+        words = []
+        for lexeme in lexemes[at : at + self._words.longest]:
+            if lexeme.kind not in WORDLIKE:
+                break
+            words.append(lexeme.text.replace("'", ""))
+        return words
 
+    def _phrase(self, lexeme: Lexeme, words: Sequence[str]) -> tuple[list[Token], int] | None:
+        phrases = self._words.phrases
+        for used in range(min(self._words.longest, len(words)), 0, -1):
+            meaning = phrases.get(tuple(words[:used]))
+            if meaning:
+                text = " ".join(words[:used])
+                token = Token(meaning.mark, text, n=meaning.n, is_glued=lexeme.is_glued)
+                return [replace(token, sites=meaning.sites)], used
+        if lexeme.kind != "word" or self._is_number(words):
+            return None
+        meant = self._words.mended(STRETCHED.sub(r"\1", words[0]))
+        found = phrases.get((meant,))
+        if found is None or meant == words[0]:
+            return None
+        token = Token(found.mark, meant, n=found.n, is_glued=lexeme.is_glued)
+        return [replace(token, sites=found.sites)], 1
 
-def _words_from(lexemes: Sequence[Lexeme], at: int) -> list[str]:
-    """Return the run of words and numbers from ``at``, as far as a phrase can reach."""
-    words = []
-    for lexeme in lexemes[at : at + LONGEST_PHRASE]:
-        if lexeme.kind not in WORDLIKE:
-            break
-        words.append(lexeme.text)
-    return words
+    def _is_number(self, words: Sequence[str]) -> bool:
+        return words[0] in PLURALS or number_at(words, self._language) is not None
 
+    def _figure_or_word(self, lexeme: Lexeme, words: Sequence[str]) -> tuple[list[Token], int]:
+        if lexeme.kind == "word":
+            return self._number_word(lexeme, words)
+        if lexeme.kind == "date":
+            return [Token(Mark.WORD, lexeme.text)], 1
+        if lexeme.kind == "ordinal":
+            return [Token(Mark.ORDINAL, lexeme.text, n=int(lexeme.choices[0][0]))], 1
+        unit = Mark.SECONDS if lexeme.kind in {"clock", "quote"} else None
+        token = Token(Mark.NUMBER, lexeme.text, choices=lexeme.choices, unit=unit)
+        return [replace(token, is_glued=lexeme.is_glued)], 1
 
-def _phrase(lexeme: Lexeme, words: Sequence[str]) -> tuple[Token, int] | None:
-    for used in range(min(LONGEST_PHRASE, len(words)), 0, -1):
-        text = " ".join(words[:used])
-        mark = PHRASE_TABLE.get(tuple(words[:used]))
-        if mark:
-            sites = SITES.get(text) or WEAK_SITES.get(text, ())
-            n = ORDINALS.get(text, 0)
-            return Token(mark, text, n=n, sites=sites, is_glued=lexeme.is_glued), used
-    return None
-
-
-def _figure_or_word(lexeme: Lexeme, words: Sequence[str], language: str) -> tuple[Token, int]:
-    if lexeme.kind == "word":
-        found = number_at(words, language)
+    def _number_word(self, lexeme: Lexeme, words: Sequence[str]) -> tuple[list[Token], int]:
+        found = number_at(words, self._language)
+        if found is None and words[0] in PLURALS:
+            found = PLURALS[words[0]], 1
         if found is None:
-            return Token(Mark.WORD, lexeme.text, is_glued=lexeme.is_glued), 1
+            return [Token(Mark.WORD, lexeme.text, is_glued=lexeme.is_glued)], 1
         value, used = found
-        return Token(Mark.NUMBER, lexeme.text, choices=((float(value),),)), used
-    unit = Mark.SECONDS if lexeme.kind in {"clock", "quote"} else None
-    if lexeme.kind == "ordinal":
-        return Token(Mark.ORDINAL, lexeme.text, n=int(lexeme.choices[0][0])), 1
-    return Token(
-        Mark.NUMBER, lexeme.text, choices=lexeme.choices, unit=unit, is_glued=lexeme.is_glued
-    ), 1
+        token = Token(Mark.NUMBER, words[0], choices=((float(value),),))
+        more = number_at(words[used:], self._language) if words[used:] else None
+        if more is None and words[used:] and words[used] in PLURALS and words[0] not in PLURALS:
+            eights = Token(Mark.NUMBER, words[used], choices=((float(PLURALS[words[used]]),),))
+            return [token, Token(Mark.TIMES, "x"), eights], used + 1
+        return [token], used
+
+
+def _ones(tokens: Sequence[Token]) -> list[Token]:
+    """Take "one", "una" and the like for a number only where something is counted."""
+    kept = []
+    for at, token in enumerate(tokens):
+        if token.mark is Mark.NUMBER and token.text in ONE and not _counts(tokens, at):
+            kept.append(Token(Mark.FILLER, token.text))
+        else:
+            kept.append(token)
+    return kept
+
+
+def _counts(tokens: Sequence[Token], at: int) -> bool:
+    after = tokens[at + 1] if at + 1 < len(tokens) else None
+    before = tokens[at - 1] if at > 0 else None
+    if before is not None and before.mark in {Mark.ORDINAL, Mark.ITEM}:
+        return False
+    if after is None or after.mark in BEFORE_WHICH_ONE_COUNTS:
+        return True
+    is_of = after.text in {"of", "de", "of the"} and at + 2 < len(tokens)
+    return is_of and tokens[at + 2].mark is Mark.NUMBER
+
+
+def _exercises(tokens: Sequence[Token], items: Sequence[KnownItem]) -> list[Token]:
+    """Read "second exercise" and "last exercise" as the item with that place."""
+    named: list[Token] = []
+    last = max((item.number for item in items), default=0)
+    at = 0
+    while at < len(tokens):
+        token = tokens[at]
+        after = tokens[at + 1].mark if at + 1 < len(tokens) else None
+        if token.mark is Mark.ORDINAL and after is Mark.EXERCISE:
+            number = last + 1 + token.n if token.n < 0 else token.n
+            refs = frozenset(item.ref for item in items if item.number == number)
+            mark = Mark.ITEM if refs else Mark.WORD
+            named.append(Token(mark, token.text, n=number if refs else 0, refs=refs))
+            at += 2
+        else:
+            named.append(token)
+            at += 1
+    return named

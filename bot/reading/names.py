@@ -2,24 +2,19 @@
 
 from collections.abc import Mapping, Sequence
 
-from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import KnownItem
 from bot.reading.script import plain
-from bot.reading.words import ORDINALS, PHRASES
+from bot.reading.vocabulary import words_with_meaning
 
 LONGEST_NAME = 5  # [words] CH
 SHORTEST_SLIP = 4  # [letters] CH: shorter words have too many neighbours
 TWO_SLIPS_FROM = 8  # [letters] CH
-NOT_A_PART = frozenset(
-    {
-        word
-        for phrases in PHRASES.values()
-        for phrase in phrases.split("|")
-        for word in phrase.split()
-    }
-    | {word for phrase in (*ORDINALS, *SITES, *WEAK_SITES) for word in phrase.split()}
+NAMING = frozenset({"hang", "row", "press", "carry", "reach", "band", "pull", "push", "wall", "remo"})
+"""Words of names that stay parts of a name, whatever else they mean."""
+NOT_A_PART = (
+    words_with_meaning()
     | {"hold", "held", "holds", "up", "down", "hand", "handed", "armed", "arm", "blade"}
-) - {"hang", "row", "press", "carry", "reach", "band"}
+) - NAMING
 """Words that name no item by themselves: they mean something else in a reply."""
 
 

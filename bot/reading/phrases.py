@@ -16,6 +16,10 @@ OF = frozenset({"of", "de"})
 SIDES = {Mark.LEFT: Side.LEFT, Mark.LEFT_WORD: Side.LEFT, Mark.RIGHT: Side.RIGHT}
 STRAY_UNITS = frozenset({Mark.MINUTES, Mark.HOURS, Mark.KG, Mark.LB, Mark.KILOMETRES})
 HANDS = {"left hand": Side.LEFT, "right hand": Side.RIGHT}
+WISHES = frozenset(
+    {"should be", "should have been", "shouldve been", "ought to be", "was meant to be", "deberia ser"}
+)
+"""Words that correct what was said before; in front of new figures they tell what was wanted."""
 GOVERNING = frozenset(
     {
         Mark.ALL,
@@ -29,6 +33,8 @@ GOVERNING = frozenset(
         Mark.SKIPPED,
         Mark.ABOUT,
         Mark.RISKY,
+        Mark.LATER,
+        Mark.CANT,
         Mark.NOT,
         Mark.SAME,
         Mark.JUNK,
@@ -69,6 +75,10 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
         return _governing(tokens, at, said)
     if token.mark is Mark.AT and _is_figure(tokens, at + 1) and said.figures:
         return _load(tokens, at, said, phrases)
+    if _is_one_of(tokens, at):
+        said.figures += 1
+        _add(single(tokens[at + 2], phrases, is_first=False), said)
+        return 3
     if token.mark in FIGURES:
         return _figures(tokens, at, said, phrases)
     if token.mark is Mark.RATING:
@@ -80,6 +90,17 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
     else:
         _word(token, said)
     return 1
+
+
+def _is_one_of(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "one of 6" stands there: one set, not two figures."""
+    return (
+        tokens[at].is_bare
+        and tokens[at].value == 1
+        and at + 2 < len(tokens)
+        and tokens[at + 1].text in OF
+        and tokens[at + 2].mark is Mark.NUMBER
+    )
 
 
 def _word(token: Token, said: Said) -> None:
@@ -99,6 +120,8 @@ def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
     """Note a governing word, with the count of sets that may follow it."""
     token = tokens[at]
     said.words.add(token.mark)
+    if token.text in WISHES:
+        said.words.add(Mark.RISKY)
     if token.mark is Mark.SAME:
         said.ways.append((Step(repeats=True),))
     if not _is_figure(tokens, at + 1) or not tokens[at + 1].is_bare:

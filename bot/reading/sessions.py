@@ -20,7 +20,8 @@ def in_first(
         own = frozenset(item.ref for item in session.items)
         if not named or named & own:
             mine = [_narrowed(token, own) for token in tokens]
-            desk = Desk(session, context.asked_ref, context.unit == "lb")
+            asked = context.asked_ref if context.asked_ref in own else None
+            desk = Desk(session, asked, context.unit == "lb")
             return read_results(mine, desk), session
     return None, sessions[0]
 

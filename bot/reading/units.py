@@ -17,13 +17,15 @@ UNITS = {
     Mark.REPS: (Mark.REPS, 1.0),
 }
 MOST_MINUTES = 10  # [min] CH: above, "m" before seconds stands for metres
+ARTICLES = frozenset({"a", "an", "un", "one", "uno", "um", "ein", "une"})
+SPELT_OUT = frozenset({"minute", "minuto", "minutes", "minutos"})
 MOST_SETS = 20  # [sets] CH: a larger count is no count of sets
 
 
 def join_units(tokens: Sequence[Token]) -> list[Token]:
     """Return the tokens with every unit drawn into its figure."""
     joined: list[Token] = []
-    tokens = _second_after_first(tokens)
+    tokens = _spoken_minutes(_second_after_first(tokens))
     at = 0
     while at < len(tokens):
         token, used = _join(tokens, at)
@@ -41,6 +43,58 @@ def _second_after_first(tokens: Sequence[Token]) -> list[Token]:
     ]
 
 
+def _spoken_minutes(tokens: Sequence[Token]) -> list[Token]:
+    """Put "minute ten", "a minute and five", "minute and a half", "half a minute" as figures."""
+    turned: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        token, used = _spoken(tokens, at)
+        turned.append(token)
+        at += used
+    return turned
+
+
+def _spoken(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
+    marks = [token.mark for token in tokens[at : at + 6]]
+    if marks[:1] == [Mark.HALF] and Mark.MINUTES in marks[1:3]:
+        between = marks[1 : marks.index(Mark.MINUTES)]
+        if between in ([], [Mark.FILLER]):
+            return _in_seconds(tokens[at], ((30.0,),)), marks.index(Mark.MINUTES) + 1
+    start = 1 if marks[:1] in ([Mark.NUMBER], [Mark.FILLER]) else 0
+    if marks[start : start + 1] != [Mark.MINUTES] or (start and not _is_whole(tokens[at])):
+        return tokens[at], 1
+    whole = tokens[at].value if marks[0] is Mark.NUMBER else 1.0
+    behind = marks[start + 1 :]
+    and_half = [m for m in behind[:3] if m is not Mark.FILLER]
+    if and_half[:2] == [Mark.AND, Mark.HALF]:
+        return _in_seconds(tokens[at], ((60 * whole + 30,),)), start + 1 + behind.index(Mark.HALF) + 1
+    is_and = behind[:2] == [Mark.AND, Mark.NUMBER]
+    is_lone = behind[:1] == [Mark.NUMBER] and tokens[at + start].text in SPELT_OUT
+    if not (is_and or is_lone):
+        return tokens[at], 1
+    rest = tokens[at + start + (2 if is_and else 1)]
+    used = start + (3 if is_and else 2)
+    unit = tokens[at + used].mark if at + used < len(tokens) else None
+    is_seconds = unit is Mark.SECONDS
+    if not rest.is_bare or not 0 < rest.value < 60 or not (is_seconds or _is_word(rest)):
+        return tokens[at], 1
+    together = ((60 * whole + rest.value,),)
+    if not is_seconds and marks[0] is Mark.NUMBER:
+        together = (*together, (60 * whole, rest.value))
+    return _in_seconds(tokens[at], together), used + is_seconds
+
+
+def _is_whole(token: Token) -> bool:
+    """Tell whether a token may count minutes: a small whole figure, or an article."""
+    if token.mark is Mark.FILLER:
+        return token.text in ARTICLES
+    return token.is_bare and token.value.is_integer() and 1 <= token.value <= MOST_MINUTES
+
+
+def _is_word(token: Token) -> bool:
+    return token.text.isalpha()
+
+
 def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     token = tokens[at]
     after = tokens[at + 1] if at + 1 < len(tokens) else None
@@ -52,17 +106,27 @@ def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
         return _bodyweight(tokens, at)
     if token.text == "second":
         return Token(Mark.ORDINAL, token.text, n=2), 1
-    if token.text in {"a", "an", "un"} and after is not None and after.mark is Mark.MINUTES:
-        return _minutes(token, tokens, at, 60.0)
+    if token.text in ARTICLES and after is not None and after.mark in {Mark.MINUTES, Mark.HOURS}:
+        return _minutes(token, tokens, at, 60.0 if after.mark is Mark.MINUTES else 3600.0)
+    if token.mark is Mark.OR and _is_load(tokens, at + 1):
+        return Token(Mark.AT, token.text), 1
     if token.mark is Mark.WORD and after is not None and after.mark is Mark.BAND:
         return Token(Mark.BAND, token.text), 2
     return token, 1
+
+
+def _is_load(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "20 kg" stands there: then "a" in front of it is Spanish for "at"."""
+    marks = [token.mark for token in tokens[at : at + 2]]
+    return len(marks) == 2 and marks[0] is Mark.NUMBER and marks[1] in {Mark.KG, Mark.LB}
 
 
 def _figure(tokens: Sequence[Token], at: int, after: Token) -> tuple[Token, int]:
     token = tokens[at]
     if after.mark is Mark.SETS and token.is_bare and token.value <= MOST_SETS:
         return Token(Mark.COUNT, token.text, n=int(token.value)), 2
+    if after.mark is Mark.SET and token.is_bare and token.value == 1:
+        return Token(Mark.COUNT, token.text, n=1), 2
     glued_minutes = (
         after.mark is Mark.METRES and after.is_glued and _is_glued_figure(tokens, at + 2)
     )
@@ -112,6 +176,8 @@ def _in_seconds(token: Token, choices: tuple[tuple[float, ...], ...]) -> Token:
 def _bodyweight(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     """Read "bw" as no load and "bw+10" or "bw + 10 kg" as a load; less than body weight as junk."""
     sign = tokens[at + 1].mark if at + 1 < len(tokens) else None
+    if sign is Mark.MORE and tokens[at + 1].text == "mas":
+        sign = Mark.PLUS
     figure = tokens[at + 2] if at + 2 < len(tokens) else None
     if sign not in {Mark.PLUS, Mark.DASH} or figure is None or figure.mark is not Mark.NUMBER:
         return Token(Mark.BODYWEIGHT, "bw", choices=((0.0,),), unit=Mark.KG), 1

@@ -25,7 +25,7 @@ MESSAGES_MET_LATER: tuple[tuple[str, str, str], ...] = (
     ("day", "no time for carry", "carry skip"),
     ("day", "press 8 8 8, no hang today", "hang skip; press 8 8 8"),
     ("day", "45 40 38\n8 8 6", "ask which_item"),
-    ("day", "1. as planned 2. 8 8 6", "lost"),
+    ("day", "1. as planned 2. 8 8 6", "hang 40p 40p 40p; press 8 8 6"),
     ("day", "won't be able to train, kid is sick", "cant"),
     ("day", "hang 40 40 40 rpe 6 press 8 8 8 rpe 8", "hang 40 40 40; press 8 8 8"),
     ("day", "wrist curl 15 12 wrist 3", "curl 15 12 | pain wrist 3"),

@@ -10,12 +10,11 @@ from bot.reading.known import ItemResult
 from bot.reading.plausible import MOST, MOST_LOAD_KG
 from bot.reading.reply import MOST_TOKENS, read
 from bot.reading.values import Asked, PassedOn, PassedWhy, Reading, Recorded
-from bot.reading.words import ORDINALS, PHRASES
+from bot.reading.vocabulary import vocabulary
 from tests.reading.team import ITEMS, PLACES
 
 WORDS = sorted(
-    {phrase for phrases in PHRASES.values() for phrase in phrases.split("|")}
-    | set(ORDINALS)
+    {" ".join(words) for language in ("en", "es") for words in vocabulary(language).phrases}
     | set(SITES)
     | set(WEAK_SITES)
     | {name for item in ITEMS.values() for name in item.names}
