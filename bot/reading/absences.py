@@ -1,6 +1,7 @@
 """Read "can't today" and its reason."""
 
 from collections.abc import Mapping, Sequence
+from datetime import timedelta
 from typing import Any
 
 from bot.reading.days import find_day
@@ -15,6 +16,10 @@ REASONS = {
     Mark.NO_TIME: CantReason.NO_TIME,
     Mark.NO_EQUIPMENT: CantReason.NO_EQUIPMENT,
 }
+SHORT = 8  # [words] ch: a reason alone, in so few words, is an absence; in more it may be talk
+TOMORROW = frozenset({"tomorrow", "manana"})
+TILL = frozenset({"till", "until", "hasta", "back", "before"})
+TODAY = frozenset({"today", "hoy", "tonight"})
 
 
 def read_absence(
@@ -28,11 +33,33 @@ def read_absence(
     reasons = [reason for mark, reason in REASONS.items() if mark in marks]
     if marks & FIGURES or not (Mark.CANT in marks or reasons):
         return None
-    if marks & {Mark.DONE, Mark.PLANNED, Mark.SKIPPED, Mark.ITEM}:
+    if marks & {Mark.DONE, Mark.PLANNED, Mark.ITEM, Mark.EVERYTHING, Mark.ACTIVITY}:
+        return None
+    if Mark.SKIPPED in marks and context.asked_ref is not None:
+        return None
+    if Mark.CANT not in marks and not _is_plainly_away(tokens):
         return None
     hurts = [CantReason.HURTS] if any(pain.score != 0 for pain in beside["pains"]) else []
     if Mark.RISKY in marks:
         reasons = [reason for reason in reasons if reason is not CantReason.ILL]
-    day, _ = find_day(tokens, context.local_date, is_ahead=True)
     named = [*hurts, *reasons, None]
-    return CantToday(**beside, day=day or context.local_date, reason=named[0])
+    return CantToday(**beside, day=_day(tokens, context), reason=named[0])
+
+
+def _is_plainly_away(tokens: Sequence[Token]) -> bool:
+    """Tell whether a reason without "can't" is the whole message."""
+    words = [t for t in tokens if t.mark not in {Mark.COMMA, Mark.STOP_SIGN, Mark.LINE}]
+    marks = {token.mark for token in words if token.text not in TILL}
+    strange = sum(token.mark is Mark.WORD for token in words)
+    return len(words) <= SHORT and strange <= 1 and not marks & {Mark.LATER, Mark.RISKY, Mark.FINE}
+
+
+def _day(tokens: Sequence[Token], context: ReadingContext) -> Any:
+    words = {word for token in tokens for word in token.text.split()}
+    if not words & TODAY:
+        if words & TOMORROW:
+            return context.local_date + timedelta(days=1)
+        day, _ = find_day(tokens, context.local_date, is_ahead=True)
+        if day is not None and not words & TILL:
+            return day
+    return context.local_date

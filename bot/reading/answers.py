@@ -4,75 +4,129 @@ from collections.abc import Sequence
 from typing import Any
 
 from bot.reading.effort import HIGHEST_EFFORT, MOST_LEFT
-from bot.reading.known import Expects, OpenQuestion, Reserve
+from bot.reading.known import Expects, KnownItem, OpenQuestion, Reserve
 from bot.reading.scores import counted
 from bot.reading.tokens import Token
-from bot.reading.values import PainMention
+from bot.reading.values import Asked, PainMention, QuestionCode, Told
 from bot.reading.words import Mark
+from scheduler.catalogue.values import Measure
 
-PASSED = frozenset(
-    {Mark.FILLER, Mark.COMMA, Mark.STOP_SIGN, Mark.LINE, Mark.AT, Mark.ABOUT, Mark.WORD}
-)
+SIGNS = frozenset({Mark.COMMA, Mark.STOP_SIGN, Mark.LINE})
+PASSED = SIGNS | {Mark.FILLER, Mark.AT, Mark.ABOUT, Mark.CHAT, Mark.FINE, Mark.SORE}
 BETWEEN = frozenset({Mark.DASH, Mark.OR, Mark.AND})
-NOTHING = frozenset({Mark.NONE, Mark.NOT})
+NOTHING = frozenset({Mark.NONE, Mark.NOTHING_LEFT})
+BESIDE_RESERVE = frozenset({Mark.MORE, Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.COULD, Mark.REPS})
+MOST_LEFT_REPS = 15  # [repetitions] ch: a larger figure is no reserve of repetitions
+YES_LETTERS = frozenset({"y", "s"})
+NO_LETTERS = frozenset({"n"})
 
 Answer = dict[str, Any]
 """What the answer adds to a reading, by its field."""
 
 
-def read_answer(tokens: Sequence[Token], question: OpenQuestion) -> Answer:
-    """Return the answer; empty when the tokens are no answer to this question."""
-    spoken = [token for token in tokens if token.mark not in PASSED]
-    is_nothing = len(spoken) == 1 and spoken[0].mark in NOTHING
-    figures = [token for token in spoken if token.is_bare or token.mark is Mark.RATING]
-    rest = [token for token in spoken if token not in figures]
+def read_answer(
+    tokens: Sequence[Token], question: OpenQuestion, item: KnownItem | None = None
+) -> Answer | Asked:
+    """Return the answer; empty when the tokens are no answer to this question.
+
+    ``item`` is the one that the question is about. Two figures ("6 or 7") are asked about.
+    """
+    if _is_led_by_a_stranger(tokens):
+        return {}
+    spoken = [token for token in tokens if token.mark not in PASSED | {Mark.WORD}]
     match question.expects:
         case Expects.YES_OR_NO:
-            return _yes_or_no(spoken)
+            return _yes_or_no(tokens)
         case Expects.RESERVE:
-            return _reserve(spoken, is_nothing=is_nothing)
+            return _reserve(spoken, item)
         case Expects.EFFORT:
-            return _effort(figures, rest)
+            return _effort(spoken)
         case Expects.PAIN:
-            return _pain(figures, rest, question, is_nothing=is_nothing)
+            return _pain(tokens, spoken, question)
 
 
-def _yes_or_no(spoken: Sequence[Token]) -> Answer:
+def _is_led_by_a_stranger(tokens: Sequence[Token]) -> bool:
+    """Tell whether unknown words stand before the figure: "call me at 7"."""
+    figures = [i for i, token in enumerate(tokens) if token.mark in {Mark.NUMBER, Mark.RATING}]
+    return bool(figures) and any(t.mark is Mark.WORD for t in tokens[: figures[0]])
+
+
+def _yes_or_no(tokens: Sequence[Token]) -> Answer:
+    spoken = [t for t in tokens if t.mark not in SIGNS | {Mark.FILLER, Mark.CHAT, Mark.FINE}]
+    letters = [t.text for t in tokens if t.mark not in SIGNS]
     marks = {token.mark for token in spoken}
-    if marks in ({Mark.YES}, {Mark.NOT}):
-        return {"is_yes": marks == {Mark.YES}}
+    if marks == {Mark.YES} or (len(letters) == 1 and letters[0] in YES_LETTERS):
+        return {"is_yes": True}
+    if marks == {Mark.NOT} or (len(letters) == 1 and letters[0] in NO_LETTERS):
+        return {"is_yes": False}
     return {}
 
 
-def _reserve(spoken: Sequence[Token], *, is_nothing: bool) -> Answer:
-    if is_nothing:
-        return {"reserve": Reserve(left=0)}
-    is_figure = bool(spoken) and spoken[0].mark is Mark.NUMBER and len(spoken[0].choices[0]) == 1
-    marks = [token.mark for token in spoken[1:]]
-    if not is_figure or marks not in ([], [Mark.PLUS]) or not 0 <= spoken[0].value <= MOST_LEFT:
+def _reserve(spoken: Sequence[Token], item: KnownItem | None) -> Answer | Asked:
+    marks = {token.mark for token in spoken}
+    if marks and marks <= NOTHING | {Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.MORE}:
+        return {"reserve": Reserve(left=0)} if marks & NOTHING else {}
+    if marks == {Mark.NOT}:
+        nothing = Told(reserve=Reserve(left=0))
+        return Asked(question=QuestionCode.IS_THIS_MEANT, options=(nothing,))
+    values = _only_figures(spoken, BESIDE_RESERVE | {Mark.PLUS, Mark.AT_LEAST})
+    if any(token.unit not in {None, Mark.SECONDS, Mark.REPS} for token in spoken):
         return {}
-    if spoken[0].unit not in {None, Mark.SECONDS, Mark.REPS}:
+    most = MOST_LEFT_REPS if item and item.measure is Measure.REPS else MOST_LEFT
+    if not 1 <= len(values) <= 2 or not all(0 <= value <= most for value in values):
         return {}
-    return {"reserve": Reserve(left=spoken[0].value, is_at_least=bool(marks))}
+    is_open = any(t.mark is Mark.AT_LEAST or t.mark is Mark.PLUS for t in spoken)
+    is_open = is_open or any(t.text in {"or more", "o mas"} for t in spoken)
+    told = [Told(reserve=Reserve(left=value, is_at_least=is_open)) for value in values]
+    if len(told) == 1:
+        return {"reserve": told[0].reserve}
+    return Asked(question=QuestionCode.SEVERAL_READINGS, options=tuple(told))
 
 
-def _effort(figures: Sequence[Token], rest: Sequence[Token]) -> Answer:
-    is_one = len(figures) == 1 and not rest and len(figures[0].choices[0]) == 1
-    if is_one and 0 <= figures[0].value <= HIGHEST_EFFORT:
-        return {"effort": figures[0].value}
-    return {}
+def _effort(spoken: Sequence[Token]) -> Answer | Asked:
+    values = _only_figures(spoken, frozenset({Mark.EFFORT}))
+    if not 1 <= len(values) <= 2 or not all(0 <= value <= HIGHEST_EFFORT for value in values):
+        return {}
+    if len(values) == 1:
+        return {"effort": values[0]}
+    told = tuple(Told(effort=value) for value in values)
+    return Asked(question=QuestionCode.SEVERAL_READINGS, options=told)
 
 
-def _pain(
-    figures: Sequence[Token], rest: Sequence[Token], question: OpenQuestion, *, is_nothing: bool
-) -> Answer:
+def _only_figures(spoken: Sequence[Token], beside: frozenset[Mark]) -> list[float]:
+    """Return the one figure, or the two of a range; none where anything else is said."""
+    figures = [t for t in spoken if t.mark in {Mark.NUMBER, Mark.RATING}]
+    rest = [t.mark for t in spoken if t not in figures and t.mark not in beside]
+    if any(mark not in BETWEEN for mark in rest) or len(rest) > len(figures):
+        return []
+    values = [value for token in figures for value in token.choices[-1]]
+    is_range = len(figures) == 2 and any(mark in BETWEEN for mark in rest)
+    is_rated_range = len(figures) == 1 and len(values) == 2
+    return values if len(values) == 1 or is_range or is_rated_range else []
+
+
+def _pain(tokens: Sequence[Token], spoken: Sequence[Token], question: OpenQuestion) -> Answer:
     sites = (question.site,) if question.site else ()
-    if is_nothing:
+    is_known = bool(question.site)
+    said = {token.mark for token in tokens if token.mark not in SIGNS | {Mark.FILLER, Mark.CHAT}}
+    if (
+        said
+        and said <= {Mark.NONE, Mark.NOT, Mark.FINE}
+        and (said & {Mark.NONE, Mark.NOT} or not is_known)
+    ):
         return {"pains": (PainMention(sites=sites, side=question.side, score=0),)}
-    if not 1 <= len(figures) <= 2 or any(token.mark not in BETWEEN for token in rest):
+    if said == {Mark.YES} and not is_known:
+        return {"pains": (PainMention(must_ask=True),)}
+    values = [v for t in spoken if t.mark in {Mark.NUMBER, Mark.RATING} for v in t.choices[-1]]
+    rest = [t.mark for t in spoken if t.mark not in {Mark.NUMBER, Mark.RATING}]
+    if any(t.mark is Mark.NUMBER and not t.is_bare for t in spoken if t.unit is not None):
         return {}
-    if len(figures) == 2 and not rest:
+    if not 1 <= len(values) <= 2 or any(
+        mark not in BETWEEN | {Mark.PAIN, Mark.MORE} for mark in rest
+    ):
         return {}
-    score, must_ask = counted([value for token in figures for value in token.choices[0]])
+    if len(values) == 2 and not set(rest) & BETWEEN and len(spoken) > 1:
+        return {}
+    score, must_ask = counted(values)
     mention = PainMention(sites=sites, side=question.side, score=score, must_ask=must_ask)
     return {"pains": (mention,)}

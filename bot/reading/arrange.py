@@ -117,7 +117,8 @@ def _by_arm(
     if not asked:
         return {Side.BOTH: list(raws)}, QuestionCode.WHICH_SIDE if sides - {None} else None, False
     if sides <= {None}:
-        is_told = Mark.EACH_SIDE in said.words or (Mark.EACH in said.words and said.item.sets == 1)
+        is_row = said.item.sets in {1, len(raws)}
+        is_told = Mark.EACH_SIDE in said.words or (Mark.EACH in said.words and is_row)
         is_told = (is_told and len(asked) > 1) or _is_lone_arm(said)
         each = {arm: list(raws) for arm in asked}
         return each, None if is_told else QuestionCode.WHICH_SIDE, False

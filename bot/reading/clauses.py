@@ -24,6 +24,7 @@ PASSED_OVER = (
         Mark.ABOUT,
         Mark.PART,
         Mark.NOT,
+        Mark.SAME,
     }
 )
 GAP = Token(Mark.COMMA, "")

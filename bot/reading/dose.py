@@ -83,7 +83,7 @@ def _assembled(steps: Sequence[Step]) -> Draft:
         elif step.n:
             n = step.n
         elif step.repeats and sets:
-            sets.append(replace(sets[-1], n=0))
+            sets += _repeated(sets, side)
         for said in step.sets:
             sets.append(
                 replace(
@@ -96,6 +96,14 @@ def _assembled(steps: Sequence[Step]) -> Draft:
             n = n + 1 if n == -2 else 0
     lone = load if not sets else next((s.load_kg for s in steps if s.load_kg is not None), None)
     return Draft(tuple(sets), all(step.is_sure for step in steps), lone)
+
+
+def _repeated(sets: Sequence[RawSet], side: Side | None) -> list[RawSet]:
+    """Return the last set again; behind the name of the other arm the whole row of the first."""
+    others = [s for s in sets if s.side not in {None, side}]
+    if side is not None and others and not any(s.side is side for s in sets):
+        return [replace(one, side=side) for one in others]
+    return [replace(sets[-1], n=0)]
 
 
 def _loaded(sets: list[RawSet], waiting: int, load_kg: float) -> float | None:

@@ -64,45 +64,92 @@ def _is_comma_effort(token: Token) -> bool:
     )
 
 
-def find_reserve(tokens: Sequence[Token]) -> list[tuple[int, Reserve, list[int]]]:
-    """Return (where, reserve, tokens used) for each "2 left in the tank" or "nothing left"."""
+def find_reserve(
+    tokens: Sequence[Token], *, has_arms: bool = True
+) -> list[tuple[int, Reserve, list[int]]]:
+    """Return (where, reserve, tokens used) for each "2 left in the tank" or "nothing left".
+
+    ``has_arms`` where "left" may be an arm: then "2 left" alone says nothing of what was left.
+    """
     found = []
     for at, token in enumerate(tokens):
         if token.mark is Mark.NOTHING_LEFT:
             found.append((at, Reserve(left=0), [at]))
-        elif token.mark is Mark.LEFT_OVER or _is_left_at_the_end(tokens, at):
-            used = _reserve_figure(tokens, at)
+        elif token.mark is Mark.COULD:
+            used = _could_figure(tokens, at)
             if used:
-                value = tokens[used[0]].value
-                is_at_least = any(tokens[i].mark is Mark.PLUS for i in used)
-                found.append((at, Reserve(left=value, is_at_least=is_at_least), [*used, at]))
+                found.append((at, _reserve_of(tokens, used), [*used, at]))
+        elif token.mark is Mark.LEFT_OVER or _is_left_at_the_end(tokens, at, has_arms=has_arms):
+            used = _reserve_figure(tokens, at)
+            if used and not any(i in taken for _, _, taken in found for i in used):
+                found.append((at, _reserve_of(tokens, used), [*used, at]))
     return found
 
 
-def _is_left_at_the_end(tokens: Sequence[Token], at: int) -> bool:
+def _reserve_of(tokens: Sequence[Token], used: Sequence[int]) -> Reserve:
+    value = next(tokens[i].value for i in used if tokens[i].mark is Mark.NUMBER)
+    marks = {tokens[i].mark for i in used}
+    is_open = any(tokens[i].text in {"or more", "o mas"} for i in used)
+    return Reserve(left=value, is_at_least=is_open or bool(marks & {Mark.PLUS, Mark.AT_LEAST}))
+
+
+def _could_figure(tokens: Sequence[Token], at: int) -> list[int]:
+    """Return the tokens of "could have done 2 more": a figure that more or the end follows."""
+    i = at + 1
+    while i < len(tokens) and tokens[i].mark in PASSED | {Mark.AT_LEAST}:
+        i += 1
+    if i >= len(tokens) or not _is_reserve(tokens[i]):
+        return []
+    behind = tokens[i + 1].mark if i + 1 < len(tokens) else None
+    if behind in {Mark.MORE, Mark.LEFT_OVER, Mark.LEFT_WORD}:
+        return list(range(at + 1, i + 2))
+    is_end = behind in {None, Mark.COMMA, Mark.STOP_SIGN, Mark.LINE}
+    return list(range(at + 1, i + 1)) if is_end and tokens[at].text in SAYS_MORE else []
+
+
+def _is_left_at_the_end(tokens: Sequence[Token], at: int, *, has_arms: bool) -> bool:
     """Tell whether "left" means what remains ("had 2 left"): no right arm in the message."""
-    return (
-        tokens[at].mark is Mark.LEFT_WORD
-        and not any(t.mark in {Mark.RIGHT, Mark.LEFT} for t in tokens)
-        and at >= 2
-        and tokens[at - 2].text in {"had", "with", "about"}
-    )
+    if tokens[at].mark is not Mark.LEFT_WORD or at < 1:
+        return False
+    if any(t.mark in {Mark.RIGHT, Mark.LEFT, Mark.EACH_SIDE} for t in tokens):
+        return False
+    if at >= 2 and tokens[at - 2].text in HAVING:
+        return True
+    is_end = at + 1 == len(tokens) or tokens[at + 1].mark in {Mark.COMMA, Mark.STOP_SIGN, Mark.LINE}
+    return not has_arms and is_end
 
 
 def _reserve_figure(tokens: Sequence[Token], at: int) -> list[int]:
     """Return the tokens of the figure just before, or just behind, the words."""
     before = [at - 1] if at > 0 else []
-    if before and tokens[before[0]].mark is Mark.PLUS and at > 1:
+    if before and tokens[before[0]].mark in {Mark.PLUS, Mark.MORE} and at > 1:
         before = [at - 2, at - 1]
-    if before and tokens[before[0]].text in {"more", "mas"} and at > 1:
-        before = [at - 2, at - 1]
-    behind = [at + 1] if at + 1 < len(tokens) else []
+    first = at + 1
+    while first < len(tokens) and tokens[first].text in BEHIND_WORDS:
+        first += 1
+    behind = [first] if first < len(tokens) else []
+    if behind and first + 1 < len(tokens) and tokens[first + 1].mark is Mark.PLUS:
+        behind = [first, first + 1]
     ways = [used for used in (before, behind) if used and _is_reserve(tokens[used[0]])]
     if len(ways) == 2:
         alone = [before] * (not _is_bare(tokens, before[0] - 1))
-        alone += [behind] * (not _is_bare(tokens, behind[0] + 1))
+        alone += [behind] * (not _is_bare(tokens, behind[-1] + 1))
         ways = alone if len(alone) == 1 else []
+    if ways and ways[0] == before and at > 1 and tokens[before[0] - 1].mark is Mark.AT_LEAST:
+        return [before[0], before[0] - 1, *before[1:]]
     return ways[0] if ways else []
+
+
+HAVING = frozenset({"had", "with", "about", "i had", "still", "have", "only", "maybe", "had about"})
+BEHIND_WORDS = frozenset({"was", "is", "of", "about", "maybe", "de", "era", "="})
+SAYS_MORE = frozenset(
+    {
+        *("could have done another", "couldve done another", "could have held another"),
+        *("could have gone another", "me quedaban", "me quedaba", "quedaban", "me sobraban"),
+        *("me sobraba", "sobraban", "me quedaron", "quedaba", "me faltaban para el fallo"),
+    }
+)
+"""Words that tell what was left even where no "more" stands behind the figure."""
 
 
 def _is_bare(tokens: Sequence[Token], at: int) -> bool:

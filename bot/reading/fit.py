@@ -11,6 +11,8 @@ from bot.reading.values import Assumption, AssumptionCode, QuestionCode
 from bot.reading.words import Mark
 
 MOST_FIGURES = 40  # [figures] CH: more were never said about one item
+DOUBTS = frozenset({Mark.RISKY, Mark.NOT, Mark.LATER, Mark.CANT})
+"""Words that may say that the figures were not done, or not yet."""
 WORST_FIRST = (
     QuestionCode.WHICH_UNIT,
     QuestionCode.LOAD_UNEXPECTED,
@@ -52,14 +54,16 @@ def fit(said: Said) -> Outcome:
     if Mark.JUNK in said.words or said.figures > MOST_FIGURES:
         return Outcome()
     outcome = _fit_figures(said) if said.figures else _fit_words(said)
-    doubts = said.words & {Mark.RISKY, Mark.NOT}
+    doubts = said.words & DOUBTS
+    if said.figures and Mark.SKIPPED in said.words:
+        doubts.add(Mark.SKIPPED)
     if outcome.is_sure and doubts and not _is_about_stopping(said):
         return Outcome(outcome.options, QuestionCode.IS_THIS_MEANT)
     return outcome
 
 
 def _is_about_stopping(said: Said) -> bool:
-    return Mark.STOPPED in said.words and Mark.RISKY not in said.words
+    return Mark.STOPPED in said.words and not said.words & (DOUBTS - {Mark.NOT})
 
 
 def _fit_words(said: Said) -> Outcome:
@@ -80,6 +84,8 @@ def _fit_words(said: Said) -> Outcome:
             return Outcome((_planned(item, upto=max(1, item.sets - 1)),), QuestionCode.WHICH_SET)
         if Mark.STOPPED in said.words:
             return Outcome(as_planned, QuestionCode.FEWER_NUMBERS)
+        if Mark.ABOUT in said.words:
+            return Outcome(as_planned, QuestionCode.IS_THIS_MEANT)
         return Outcome(as_planned)
     return Outcome()
 

@@ -15,6 +15,17 @@ from bot.reading.vocabulary import Vocabulary, vocabulary
 from bot.reading.words import Mark
 
 WORDLIKE = frozenset({"word", "number", "ordinal"})
+WRITTEN_OUT = {"i'll": "iwill", "we'll": "wewill", "i'd": "iwould"}
+"""Words that are other words without their apostrophe."""
+COLOURS = frozenset(
+    {
+        *("red", "blue", "green", "black", "yellow", "purple", "orange", "grey", "gray", "white"),
+        *("pink", "light", "medium", "heavy", "strong", "thin", "thick", "silver", "gold"),
+        *("roja", "azul", "verde", "negra", "amarilla", "morada", "naranja", "gris", "blanca"),
+        *("ligera", "media", "fuerte", "fina", "gruesa", "rosa", "rojo", "negro"),
+    }
+)
+BAND_WORDS = frozenset({"band", "bands", "banda", "goma"})
 STRETCHED = re.compile(r"(.)\1{2,}")
 BETWEEN_LETTERS = re.compile(r"(?<=[^\W\d_])'(?=[^\W\d_])")
 BEFORE_WHICH_ONE_COUNTS = frozenset(
@@ -68,6 +79,8 @@ class _Marker:
             token = Token(mark, lexeme.text, choices=lexeme.choices, is_glued=lexeme.is_glued)
             return [token], 1
         words = self._words_from(lexemes, at)
+        if (band := _band(words)) is not None:
+            return [Token(Mark.BAND, band)], 2
         named = self._index.at(words) if lexeme.kind == "word" else None
         if named and self._is_longest(words, named[1]):
             token = Token(Mark.ITEM, lexeme.text, refs=named[0], is_mended=named[2])
@@ -93,7 +106,7 @@ class _Marker:
         for lexeme in lexemes[at : at + self._words.longest]:
             if lexeme.kind not in WORDLIKE:
                 break
-            words.append(lexeme.text.replace("'", ""))
+            words.append(WRITTEN_OUT.get(lexeme.text) or lexeme.text.replace("'", ""))
         return words
 
     def _phrase(self, lexeme: Lexeme, words: Sequence[str]) -> tuple[list[Token], int] | None:
@@ -140,6 +153,14 @@ class _Marker:
             eights = Token(Mark.NUMBER, words[used], choices=((float(PLURALS[words[used]]),),))
             return [token, Token(Mark.TIMES, "x"), eights], used + 1
         return [token], used
+
+
+def _band(words: Sequence[str]) -> str | None:
+    """Return the colour of "red band" or "goma roja"."""
+    for colour, band in (words[:2], words[1::-1]) if len(words) > 1 else ():
+        if colour in COLOURS and band in BAND_WORDS:
+            return colour
+    return None
 
 
 def _ones(tokens: Sequence[Token]) -> list[Token]:

@@ -9,7 +9,9 @@ from bot.reading.vocabulary import words_with_meaning
 LONGEST_NAME = 5  # [words] CH
 SHORTEST_SLIP = 4  # [letters] CH: shorter words have too many neighbours
 TWO_SLIPS_FROM = 8  # [letters] CH
-NAMING = frozenset({"hang", "row", "press", "carry", "reach", "band", "pull", "push", "wall", "remo"})
+NAMING = frozenset(
+    {"hang", "row", "press", "carry", "reach", "band", "pull", "push", "wall", "remo"}
+)
 """Words of names that stay parts of a name, whatever else they mean."""
 NOT_A_PART = (
     words_with_meaning()
@@ -61,9 +63,10 @@ class NameIndex:
             head = words[:used]
             if len(head) < used or any(_means_something_else(word) for word in head):
                 continue
-            refs = self._near("".join(stem(word) for word in head))
-            if refs:
-                return refs, used, True
+            for typed in ("".join(stem(word) for word in head), "".join(head)):
+                refs = self._near(typed)
+                if refs:
+                    return refs, used, True
         return None
 
     def _near(self, typed: str) -> frozenset[str]:

@@ -13,12 +13,13 @@ from bot.reading.clauses import (
     clauses,
 )
 from bot.reading.known import Expects, ReadingContext
-from bot.reading.scores import counted, rating_anywhere, scores_after, scores_before
+from bot.reading.scores import counted, is_score, rating_anywhere, scores_after, scores_before
 from bot.reading.tokens import Token
 from bot.reading.values import PainMention
 from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
+AGAIN = frozenset({"again", "otra vez"})
 FORCED_STOPS = frozenset({"had to stop", "tuve que parar"})
 
 
@@ -33,7 +34,7 @@ def find_pain(
     for clause in clauses(tokens):
         found = _mentions(clause, is_asked=is_asked)
         if is_right_behind and not found and mentions[-1].score is None:
-            _lone_rating(clause, mentions)
+            _lone_rating(clause, mentions, is_asked=is_asked)
         if any(token.mark not in CLAUSE_ENDS for token in clause.tokens):
             is_right_behind = bool(found)
         mentions += found
@@ -49,6 +50,8 @@ def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
     anchors = [i for i in clause.find(Mark.SITE) if has_words or not _is_fine(clause.tokens, i)]
     if has_words or clause.has(Mark.RATING) or is_asked:
         anchors = sorted(anchors + clause.find(Mark.WEAK_SITE))
+    if not anchors and (has_words or is_asked):
+        anchors = [i for i in clause.find(Mark.PART) if clause.tokens[i].text == "back"]
     if not anchors and has_words:
         anchors = [
             i
@@ -64,8 +67,12 @@ def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
 
 def _is_fine(tokens: Sequence[Token], at: int) -> bool:
     """Tell whether the words say that nothing is wrong there: "wrist fine"."""
-    after = [t for t in tokens[at + 1 : at + 4] if t.mark is not Mark.FILLER]
-    return bool(after) and after[0].mark is Mark.FINE
+    after = [t for t in tokens[at + 1 : at + 7] if t.mark is not Mark.FILLER]
+    if not after or after[0].mark is not Mark.FINE:
+        return False
+    is_rated = any(t.mark is Mark.RATING for t in tokens[at + 1 :])
+    lone = [t for t in tokens[at + 1 :] if t.mark is Mark.NUMBER]
+    return not is_rated and not (len(lone) == 1 and is_score(lone[0]))
 
 
 def _mention(clause: Clause, at: int, end: int, *, is_only: bool) -> PainMention:
@@ -78,6 +85,11 @@ def _mention(clause: Clause, at: int, end: int, *, is_only: bool) -> PainMention
     is_denied = not scores and _is_denied(tokens)
     if is_denied:
         clause.taken.update(clause.find(Mark.NOT))
+        clause.taken.update(
+            i
+            for i, (a, b) in enumerate(itertools.pairwise(tokens))
+            if _is_zero(a) and b.mark is Mark.PAIN
+        )
     score, must_ask = (0, False) if is_denied else counted(scores)
     return PainMention(
         sites=_sites(tokens, at),
@@ -94,17 +106,23 @@ def _is_denied(tokens: Sequence[Token]) -> bool:
         return True
     marks = [t.mark for t in tokens if t.mark not in SIDE_MARKS and t.mark is not Mark.FILLER]
     pairs = list(itertools.pairwise(marks))
+    if any(_is_zero(a) and b.mark is Mark.PAIN for a, b in itertools.pairwise(tokens)):
+        return True
     triples = list(zip(marks, marks[1:], marks[2:], strict=False))
     return (Mark.NOT, Mark.PAIN) in pairs or any(
         (Mark.NOT, place, Mark.PAIN) in triples for place in (Mark.SITE, Mark.WEAK_SITE)
     )
 
 
+def _is_zero(token: Token) -> bool:
+    return token.is_bare and token.value == 0
+
+
 def _take_words(clause: Clause) -> None:
     clause.taken.update(
         i
         for i, token in enumerate(clause.tokens)
-        if token.mark in WORDS_OF_PAIN or token.mark is Mark.PART
+        if token.mark in WORDS_OF_PAIN or token.mark is Mark.PART or token.text in AGAIN
     )
 
 
@@ -134,10 +152,13 @@ def _side(clause: Clause, at: int) -> Side | None:
     return None
 
 
-def _lone_rating(clause: Clause, mentions: list[PainMention]) -> None:
-    """Give "4/10" in a clause of its own to the pain before it."""
+def _lone_rating(clause: Clause, mentions: list[PainMention], *, is_asked: bool) -> None:
+    """Give "4/10" in a clause of its own to the pain before it; "4" where pain was asked about."""
     ratings = clause.find(Mark.RATING)
-    others = {t.mark for t in clause.tokens} - PASSED_OVER - CLAUSE_ENDS - {Mark.RATING}
+    if is_asked and not ratings:
+        ratings = [i for i in clause.find(Mark.NUMBER) if is_score(clause.tokens[i])]
+    others = {t.mark for t in clause.tokens} - PASSED_OVER - CLAUSE_ENDS
+    others -= {Mark.RATING, Mark.NUMBER} if is_asked else {Mark.RATING}
     if len(ratings) == 1 and not others:
         score, must_ask = counted(clause.tokens[ratings[0]].choices[0])
         mentions[-1] = mentions[-1].model_copy(update={"score": score, "must_ask": must_ask})

@@ -9,6 +9,7 @@ from bot.reading.known import KnownItem
 from bot.reading.plausible import is_planned_load
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
+from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
 FIGURES = frozenset({Mark.NUMBER, Mark.BODYWEIGHT, Mark.COUNT})
@@ -17,7 +18,14 @@ SIDES = {Mark.LEFT: Side.LEFT, Mark.LEFT_WORD: Side.LEFT, Mark.RIGHT: Side.RIGHT
 STRAY_UNITS = frozenset({Mark.MINUTES, Mark.HOURS, Mark.KG, Mark.LB, Mark.KILOMETRES})
 HANDS = {"left hand": Side.LEFT, "right hand": Side.RIGHT}
 WISHES = frozenset(
-    {"should be", "should have been", "shouldve been", "ought to be", "was meant to be", "deberia ser"}
+    {
+        "should be",
+        "should have been",
+        "shouldve been",
+        "ought to be",
+        "was meant to be",
+        "deberia ser",
+    }
 )
 """Words that correct what was said before; in front of new figures they tell what was wanted."""
 GOVERNING = frozenset(
@@ -130,10 +138,16 @@ def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
     is_count = figure.is_integer() and figure <= said.item.sets
     after = at + 3 if at + 2 < len(tokens) and tokens[at + 2].mark is Mark.AT else at + 2
     is_all_of_them = token.mark is Mark.ALL and is_count and _is_figure(tokens, after)
-    if is_all_of_them or (token.text.endswith("after") and is_count):
+    is_told = token.mark is Mark.ONLY and is_count and _figures_behind(tokens, at + 2) == figure
+    if is_all_of_them or is_told or (token.text.endswith("after") and is_count):
         said.count = int(figure)
         return 2
     return 1
+
+
+def _figures_behind(tokens: Sequence[Token], at: int) -> int:
+    """Count the figures from ``at`` on, those of a load left out."""
+    return sum(t.mark in FIGURES and t.unit is not Mark.KG for t in tokens[at:])
 
 
 def _is_figure(tokens: Sequence[Token], at: int) -> bool:
@@ -143,6 +157,9 @@ def _is_figure(tokens: Sequence[Token], at: int) -> bool:
 def _load(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
     """Read "@ 20" or "with 20 kg" behind figures; "@ 7" may also be an effort."""
     token = tokens[at + 1]
+    is_pair = token.unit is Mark.SECONDS and said.item.measure is Measure.CARRY_M
+    if is_pair and is_planned_load(phrases.kg(replace(token, unit=None), token.value), said.item):
+        token = replace(token, unit=None)
     if token.mark is Mark.COUNT or token.unit not in {None, Mark.KG}:
         said.words.add(Mark.RISKY)
         return 1

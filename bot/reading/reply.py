@@ -7,7 +7,7 @@ from bot.reading.absences import read_absence
 from bot.reading.activities import find_activities
 from bot.reading.answers import read_answer
 from bot.reading.clauses import GAP
-from bot.reading.corrections import read_correction
+from bot.reading.corrections import Past, read_correction
 from bot.reading.days import find_day
 from bot.reading.effort import find_effort, find_reserve
 from bot.reading.examples import example_reply
@@ -16,9 +16,11 @@ from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
 from bot.reading.pain import find_pain
 from bot.reading.results import with_reserve
+from bot.reading.sentences import has_strange_words, without_plans, without_questions
 from bot.reading.sessions import in_first, which_day
 from bot.reading.tokens import Token
 from bot.reading.values import (
+    Activity,
     Asked,
     NotUnderstood,
     OtherTraining,
@@ -30,7 +32,9 @@ from bot.reading.values import (
     SessionNow,
     Told,
 )
+from bot.reading.vocabulary import READ_IN_FULL
 from bot.reading.words import FIGURES, Mark
+from scheduler.catalogue.values import Sides
 
 MOST_TOKENS = 400  # [tokens] CH: a longer message is a letter, not a reply
 MOST_UNREAD = 8  # [words] CH: figures among more words than this are confirmed first
@@ -64,10 +68,12 @@ def read(text: str, context: ReadingContext) -> Reading:
     pains, tokens = find_pain(tokens, context)
     if len(tokens) > MOST_TOKENS or len(text) > 20 * MOST_TOKENS:
         return PassedOn(pains=pains, why=PassedWhy.TOO_LONG)
+    tokens, has_question, is_doubtful = without_questions(tokens)
+    tokens = without_plans(tokens)
     activities, tokens = find_activities(tokens)
     effort, tokens = find_effort(tokens)
+    activities, effort = _effort_of_its_own(activities, effort, tokens)
     beside: dict[str, Any] = {"pains": pains, "activities": activities, "effort": effort}
-    tokens, has_question, is_doubtful = _without_questions(tokens)
     beside |= {"unread": _unread(tokens), "asks_coach": has_question}
     reading = (
         _asked_for(tokens, context, beside)
@@ -76,60 +82,83 @@ def read(text: str, context: ReadingContext) -> Reading:
         or _results(tokens, context, beside)
         or _remainder(tokens, context, beside)
     )
-    if is_doubtful and isinstance(reading, Recorded):
-        return Asked(**beside, question=QuestionCode.IS_THIS_MEANT, options=(reading,))
+    if context.language not in READ_IN_FULL and _has_words(tokens):
+        return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE)
+    return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
+
+
+def _doubted(
+    reading: Reading, tokens: Sequence[Token], beside: Mapping[str, Any], *, is_doubtful: bool
+) -> Reading:
+    """Ask first where a question mark or strange words make results doubtful."""
+    if not isinstance(reading, Recorded):
+        return reading
+    figures = any(not s.is_as_planned for item in reading.items for s in item.sets)
+    _, undated = find_day(tokens, reading.day)
+    if is_doubtful or (figures and has_strange_words(undated)):
+        kept = reading.model_copy(update={"pains": (), "activities": (), "unread": ""})
+        return Asked(**beside, question=QuestionCode.IS_THIS_MEANT, options=(kept,))
     return reading
 
 
-def _without_questions(tokens: Sequence[Token]) -> tuple[list[Token], bool, bool]:
-    """Leave out the sentences that end in a question mark; also tell whether any did.
+def _effort_of_its_own(
+    activities: tuple[Activity, ...], effort: float | None, tokens: Sequence[Token]
+) -> tuple[tuple[Activity, ...], float | None]:
+    """Give the effort to the one activity where nothing else was told: "climbed 2 h. 7/10"."""
+    if len(activities) != 1 or any(token.mark in FIGURES - {Mark.RATING} for token in tokens):
+        return activities, effort
+    if activities[0].effort is not None or effort is None:
+        return activities, effort
+    return (activities[0].model_copy(update={"effort": effort}),), None
 
-    One with figures and no word such as "should" ("45 40 38 ok?") stays, to be confirmed: then
-    the last value is true.
-    """
-    kept: list[Token] = []
-    start, found, is_doubtful = 0, False, False
-    for token in tokens:
-        if token.mark is Mark.QUESTION:
-            marks = {said.mark for said in kept[start:]}
-            found = True
-            if not marks & FIGURES or Mark.RISKY in marks:
-                del kept[start:]
-            else:
-                is_doubtful = True
-        else:
-            kept.append(token)
-        if token.mark in {Mark.LINE, Mark.STOP_SIGN, Mark.QUESTION}:
-            start = len(kept)
-    return kept, found, is_doubtful
+
+def _has_words(tokens: Sequence[Token]) -> bool:
+    return any(token.mark is Mark.WORD for token in tokens)
 
 
 def _unread(tokens: Sequence[Token]) -> str:
-    return " ".join(token.text for token in tokens if token.mark is Mark.WORD)
+    return " ".join(token.text for token in tokens if token.mark in {Mark.WORD, Mark.CHAT})
 
 
 def _asked_for(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
 ) -> Reading | None:
     """Read a wish for the session now, and corrections of the last results."""
-    spoken = {token.mark for token in tokens} - SILENT
+    spoken = {token.mark for token in tokens} - SILENT - {Mark.CHAT, Mark.YES, Mark.WORD}
     if spoken == {Mark.NOW}:
         return SessionNow(**beside)
-    is_pound = context.unit == "lb"
-    found = read_correction(
-        tokens, context.last, known_items(context), earlier=context.earlier, pound=is_pound
-    )
+    found = read_correction(tokens, _past(context))
     if isinstance(found, NotUnderstood):
         return NotUnderstood(**beside, example=example_reply(context.session))
+    if isinstance(found, Asked):
+        return found.model_copy(update=dict(beside))
     return found.model_copy(update=dict(beside)) if found else None
+
+
+def _past(context: ReadingContext) -> Past:
+    items = known_items(context)
+    session = context.session
+    return Past(
+        last=context.last,
+        earlier=context.earlier,
+        items=items,
+        asked=next((item for item in items if item.ref == context.asked_ref), None),
+        session_ref=session.ref if session else "",
+        day=session.day if session else context.local_date,
+        pound=context.unit == "lb",
+    )
 
 
 def _answer(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
-) -> Told | None:
+) -> Told | Asked | None:
     if context.question is None:
         return None
-    answer = read_answer(tokens, context.question)
+    ref = context.question.item_ref
+    item = next((one for one in known_items(context) if one.ref == ref), None)
+    answer = read_answer(tokens, context.question, item)
+    if isinstance(answer, Asked):
+        return answer.model_copy(update=dict(beside))
     if not answer:
         return None
     return Told(**{**beside, **answer, "pains": (*beside["pains"], *answer.get("pains", ()))})
@@ -139,7 +168,7 @@ def _results(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
 ) -> Reading | None:
     """Read the results; a lone figure may be one of them or something else."""
-    tokens, reserves = _take_reserves(tokens)
+    tokens, reserves = _take_reserves(tokens, context)
     as_sets = _as_sets(tokens, reserves, context, beside)
     claim = lone_claim(tokens, beside)
     if claim is None:
@@ -169,12 +198,19 @@ def _as_sets(
 
 
 def _take_reserves(
-    tokens: Sequence[Token],
+    tokens: Sequence[Token], context: ReadingContext
 ) -> tuple[list[Token], list[tuple[frozenset[str], Reserve]]]:
     """Take out what was left, each with the items named before it."""
     rest = list(tokens)
     reserves = []
-    for at, reserve, used in find_reserve(tokens):
+    named = frozenset[str]().union(*(t.refs for t in tokens if t.mark is Mark.ITEM))
+    meant = named or {context.asked_ref}
+    has_arms = any(
+        item.sides is Sides.EACH
+        for item in known_items(context)
+        if item.ref in meant or meant == {None}
+    )
+    for at, reserve, used in find_reserve(tokens, has_arms=has_arms):
         before = [token.refs for token in tokens[:at] if token.mark is Mark.ITEM]
         reserves.append((before[-1] if before else frozenset[str](), reserve))
         for i in used:

@@ -4,16 +4,18 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from bot.reading.desk import MOST_OPTIONS, Desk
-from bot.reading.fit import Fit, Outcome
+from bot.reading.fit import DOUBTS, Fit, Outcome
 from bot.reading.in_order import lines_in_order
-from bot.reading.known import KnownItem, Reserve
+from bot.reading.known import ItemResult, KnownItem, Reserve
 from bot.reading.segments import Segment, segments
 from bot.reading.tokens import Token
 from bot.reading.values import Asked, Assumption, AssumptionCode, QuestionCode, Recorded
-from bot.reading.words import Mark
+from bot.reading.words import FIGURES, Mark
 from scheduler.catalogue.values import Measure
 
 Found = Recorded | Asked | None
+WHOLE_DOUBTS = DOUBTS | {Mark.STOPPED, Mark.SKIPPED, Mark.BUT, Mark.ABOUT, Mark.NONE, Mark.HALF}
+"""Words beside which "all as planned" is asked about."""
 MEASURES = {
     Mark.SECONDS: {Measure.HOLD_S, Measure.CARRY_S},
     Mark.METRES: {Measure.CARRY_M},
@@ -23,13 +25,35 @@ MEASURES = {
 
 def read_results(tokens: Sequence[Token], desk: Desk) -> Found:
     """Return the results that the tokens tell, a question, or None when they tell none."""
-    before, named = segments(tokens)
-    named = _merged([segment for segment in named if segment.says_something])
+    before, every = segments(tokens)
+    named = _merged([segment for segment in every if segment.says_something])
+    if not named and (left_out := [one for one in every if not one.says_something]):
+        if _is_all_but(before):
+            return _all_but(left_out, desk)
     if not named:
         return _unnamed(before, desk) if before.says_something else None
     if not before.says_something:
         return _named(named, desk)
     return _both(before, named, desk)
+
+
+def _is_all_but(before: Segment) -> bool:
+    """Tell whether "everything but" or "all done except" stands before a name."""
+    marks = {token.mark for token in before.tokens}
+    whole = {Mark.ALL, Mark.EVERYTHING, Mark.DONE, Mark.PLANNED}
+    return bool(marks & whole) and Mark.BUT in marks and not marks & FIGURES
+
+
+def _all_but(left_out: Sequence[Segment], desk: Desk) -> Asked | None:
+    """Ask whether the rest was done as planned, and the named ones not at all."""
+    refs = frozenset[str]().union(*(segment.refs for segment in left_out))
+    rest = [fit for fit in planned(desk) if fit.result.ref not in refs]
+    skipped = [
+        Fit(ItemResult(ref=item.ref, is_skipped=True))
+        for item in desk.open_items
+        if item.ref in refs
+    ]
+    return desk.asks(QuestionCode.WHOLE_SESSION, [[*rest, *skipped], rest]) if rest else None
 
 
 def _merged(named: Sequence[Segment]) -> list[Segment]:
@@ -108,7 +132,7 @@ def _begins_with_a_stranger(tokens: Sequence[Token]) -> bool:
 def _whole(marks: set[Mark], desk: Desk, *, is_said: bool) -> Found:
     """Record the whole session as planned when that was said, else ask."""
     fits = planned(desk)
-    doubts = marks & {Mark.RISKY, Mark.NOT, Mark.STOPPED, Mark.SKIPPED, Mark.BUT}
+    doubts = marks & WHOLE_DOUBTS
     if is_said and not doubts and (desk.asked is None or len(fits) == 1):
         return desk.recorded(fits)
     lone = [f for f in fits if desk.asked and f.result.ref == desk.asked.ref] or fits[:1]

@@ -76,7 +76,9 @@ def scores_before(clause: Clause, at: int) -> tuple[float, ...]:
     first = i
     if i >= 2 and tokens[i - 1].mark in {Mark.DASH, Mark.OR} and is_score(tokens[i - 2]):
         first, words = i - 2, words + 1
-    if tokens[i].mark is not Mark.RATING and (not words or _has_figures(tokens[:first])):
+    is_named = first > 0 and tokens[first - 1].mark is Mark.PAIN
+    is_lone = bool(words) and not _has_figures(tokens[:first])
+    if tokens[i].mark is not Mark.RATING and not is_lone and not is_named:
         return ()
     used = list(range(first, i + 1))
     clause.taken.update(used)

@@ -6,12 +6,13 @@ from dataclasses import replace
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
 
+POUND_KG = 0.45359237  # [kg] the international pound, exact by definition
 UNITS = {
     Mark.SECONDS: (Mark.SECONDS, 1.0),
     Mark.HOURS: (Mark.SECONDS, 3600.0),
     Mark.MINUTES: (Mark.SECONDS, 60.0),
     Mark.KG: (Mark.KG, 1.0),
-    Mark.LB: (Mark.KG, 0.45359237),  # [kg] the international pound, exact by definition
+    Mark.LB: (Mark.KG, POUND_KG),
     Mark.METRES: (Mark.METRES, 1.0),
     Mark.KILOMETRES: (Mark.METRES, 1000.0),
     Mark.REPS: (Mark.REPS, 1.0),
@@ -67,7 +68,9 @@ def _spoken(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     behind = marks[start + 1 :]
     and_half = [m for m in behind[:3] if m is not Mark.FILLER]
     if and_half[:2] == [Mark.AND, Mark.HALF]:
-        return _in_seconds(tokens[at], ((60 * whole + 30,),)), start + 1 + behind.index(Mark.HALF) + 1
+        return _in_seconds(tokens[at], ((60 * whole + 30,),)), start + 1 + behind.index(
+            Mark.HALF
+        ) + 1
     is_and = behind[:2] == [Mark.AND, Mark.NUMBER]
     is_lone = behind[:1] == [Mark.NUMBER] and tokens[at + start].text in SPELT_OUT
     if not (is_and or is_lone):

@@ -181,6 +181,7 @@ class PassedWhy(StrEnum):
     A_QUESTION = "reading.a_question"
     NOT_A_RESULT = "reading.not_a_result"
     NO_WORDS = "reading.no_words"
+    OTHER_LANGUAGE = "reading.other_language"
 
 
 class PassedOn(Beside):

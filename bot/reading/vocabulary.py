@@ -111,14 +111,14 @@ def _ordinals(ordinals: Mapping[str, int]) -> Iterable[tuple[str, Meaning]]:
     return ((words, Meaning(Mark.ORDINAL, n=n)) for words, n in ordinals.items())
 
 
-def _places(
-    places: Mapping[str, tuple[Site, ...]], mark: Mark
-) -> Iterable[tuple[str, Meaning]]:
+def _places(places: Mapping[str, tuple[Site, ...]], mark: Mark) -> Iterable[tuple[str, Meaning]]:
     return ((words, Meaning(mark, sites=sites)) for words, sites in places.items())
 
 
 def _phrases(phrases: Mapping[Mark, str]) -> Iterable[tuple[str, Meaning]]:
-    return ((words, Meaning(mark)) for mark, several in phrases.items() for words in several.split("|"))
+    return (
+        (words, Meaning(mark)) for mark, several in phrases.items() for words in several.split("|")
+    )
 
 
 def _without(

@@ -49,10 +49,7 @@ ORDINALS: Mapping[str, int] = {
     "dritter satz": 3,
     "letzter satz": -1,
 }
-_ONES = (
-    "null eins zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn vierzehn "
-    "funfzehn sechzehn siebzehn achtzehn neunzehn"
-).split()
+_ONES = ["null", "eins", "zwei", "drei", "vier", "funf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwolf", "dreizehn", "vierzehn", "funfzehn", "sechzehn", "siebzehn", "achtzehn", "neunzehn"]
 _TENS = {
     "zwanzig": 20,
     "dreissig": 30,

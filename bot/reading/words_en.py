@@ -67,8 +67,7 @@ PHRASES: Mapping[Mark, str] = {
     "not doing|not doing this one|wasn't able to do|couldn't do|could not do|can't do|"
     "cannot do|couldn't do it|couldn't do this one|left off|ran out of time for|"
     "didn't have time for|had no time for|no chance to do|bailed on|leaving out",
-    Mark.BUT: "but|except|apart from|except for|other than|all bar|aside from|minus the|all but|"
-    "everything but|but not",
+    Mark.BUT: "but|except|apart from|except for|other than|aside from|minus the|bar the|but not",
     Mark.ABOUT: "about|around|roughly|approx|approximately|ish|maybe|almost|nearly|probably|"
     "i think|i guess|i believe|or so|something like|circa|give or take|somewhere around|"
     "somewhere about|reckon|i reckon|like maybe",
@@ -93,8 +92,8 @@ PHRASES: Mapping[Mark, str] = {
     "everybody|everyone else|we|your|theirs|competition|video|watched|saw|"
     "total|in total|altogether|combined|sum|average|avg|mean of|median|max|"
     "heart rate|pulse|hr was|bpm was|degrees|temperature|birthday|number is|phone",
-    Mark.LATER: "tomorrow|next|next time|next week|will|i'll|going to|gonna|see you|hopefully|"
-    "looking forward|later|tonight|soon|plan to|want to|let's|we'll",
+    Mark.LATER: "tomorrow|next|next time|next week|will|iwill|going to|gonna|see you|hopefully|"
+    "looking forward|later|tonight|soon|plan to|want to|let's|wewill|i will",
     Mark.NOT: "not|no|nope|nor|nah",
     Mark.COULD: "could have done|could've done|could of done|coulda done|could have got|"
     "could've got|could have gone|could have managed|could've managed|could have held|"
@@ -240,7 +239,7 @@ PHRASES: Mapping[Mark, str] = {
     Mark.FILLER: "i|my|a|an|the|of|in|on|for|was|were|is|it|got|did|get|had|have|this|that|me|"
     "feels|felt|like|level|score|also|too|today|reached|held|hit|managed|made|my set|bit|little|"
     "today i|with the|out|am|i'm|im|been|be|some|really|very|quite|so far|please|ones|this one|"
-    "that one|training|session|train|pretty|i'd|i've|i'd say|say|id say|would say|i got|"
+    "that one|training|session|train|pretty|iwould|i've|iwould say|say|id say|would say|i got|"
     "i did|i had|id call it|call it|it's|that's|there|there was|these|those|them|as|"
     "as well|well|did the|was the|went|go|from|into|its|are|which|who|one was|s was|"
     "a bit|a little|bit of|kind of|sort of|kinda|sorta|just now|right now|exactly|only a|"
@@ -249,7 +248,7 @@ PHRASES: Mapping[Mark, str] = {
     "started with|started at|started on|opened with|went with|here|here's|managed to get|"
     "managed to hold|able to|was able to|able to get|could hold|got to|made it to|up|"
     "banged out|cranked out|knocked out|squeezed out|ground out|put up|churned out|"
-    "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of",
+    "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|iwould call it|iwould call that a",
     Mark.CHAT: "hey|hi|hello|coach|morning|evening|afternoon|good morning|good evening|yo|hiya|"
     "thanks|thank you|thank|thx|cheers|ty|lol|haha|hahaha|wow|phew|ugh|man|dude|bro|mate|boss|guys|"
     "easy|hard|tough|heavy|light|brutal|rough|smooth|clean|ugly|shaky|wobbly|slow|fast|quick|"

@@ -45,10 +45,7 @@ ORDINALS: Mapping[str, int] = {
     "troisieme serie": 3,
     "derniere serie": -1,
 }
-_SMALL = (
-    "zero un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze "
-    "seize"
-).split()
+_SMALL = ["zero", "un", "deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf", "dix", "onze", "douze", "treize", "quatorze", "quinze", "seize"]
 NUMBERS: Mapping[str, int] = {word: value for value, word in enumerate(_SMALL)} | {
     "une": 1,
     "vingt": 20,
