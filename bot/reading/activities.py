@@ -73,7 +73,7 @@ def _start(rest: Sequence[Token]) -> int:
 
 
 def _end(tokens: Sequence[Token], at: int) -> int:
-    """Return where the telling ends: at the sentence, or at an item of today with figures behind."""
+    """Return where the telling ends: at the sentence, or at an item of today with its figures."""
     is_class = tokens[at].text in GENERAL
     for i in range(at + 1, len(tokens)):
         if tokens[i].mark is Mark.LINE or (tokens[i].mark is Mark.STOP_SIGN and i > at + 1):

@@ -12,7 +12,9 @@ from bot.reading.words import Mark
 from scheduler.catalogue.values import Measure
 
 SIGNS = frozenset({Mark.COMMA, Mark.STOP_SIGN, Mark.LINE})
-PASSED = SIGNS | {Mark.FILLER, Mark.AT, Mark.ABOUT, Mark.CHAT, Mark.FINE, Mark.SORE}
+PASSED = SIGNS | {
+    *(Mark.FILLER, Mark.AT, Mark.ABOUT, Mark.CHAT, Mark.FINE, Mark.SORE, Mark.BUT),
+}
 BETWEEN = frozenset({Mark.DASH, Mark.OR, Mark.AND})
 NOTHING = frozenset({Mark.NONE, Mark.NOTHING_LEFT})
 BESIDE_RESERVE = frozenset({Mark.MORE, Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.COULD, Mark.REPS})
@@ -33,6 +35,7 @@ def read_answer(
     """
     if _is_led_by_a_stranger(tokens):
         return {}
+    tokens = _without_of_ten(tokens)
     spoken = [token for token in tokens if token.mark not in PASSED | {Mark.WORD}]
     match question.expects:
         case Expects.YES_OR_NO:
@@ -43,6 +46,18 @@ def read_answer(
             return _effort(spoken)
         case Expects.PAIN:
             return _pain(tokens, spoken, question)
+
+
+def _without_of_ten(tokens: Sequence[Token]) -> list[Token]:
+    """Leave out the "de 10" of "7 de 10"."""
+    kept = list(tokens)
+    for at in range(len(tokens) - 2):
+        of, ten = tokens[at + 1], tokens[at + 2]
+        is_ten = ten.is_bare and ten.value == HIGHEST_EFFORT
+        if tokens[at].is_bare and of.text in {"de", "of", "von", "sur"} and is_ten:
+            del kept[at + 1 : at + 3]
+            break
+    return kept
 
 
 def _is_led_by_a_stranger(tokens: Sequence[Token]) -> bool:
@@ -84,6 +99,8 @@ def _reserve(spoken: Sequence[Token], item: KnownItem | None) -> Answer | Asked:
 
 
 def _effort(spoken: Sequence[Token]) -> Answer | Asked:
+    if any(token.mark is Mark.NUMBER and token.unit is not None for token in spoken):
+        return {}
     values = _only_figures(spoken, frozenset({Mark.EFFORT}))
     if not 1 <= len(values) <= 2 or not all(0 <= value <= HIGHEST_EFFORT for value in values):
         return {}
@@ -105,28 +122,44 @@ def _only_figures(spoken: Sequence[Token], beside: frozenset[Mark]) -> list[floa
     return values if len(values) == 1 or is_range or is_rated_range else []
 
 
+A_LITTLE = frozenset({"a bit", "a little", "bit", "little", "some", "un poco", "algo", "poco"})
+BESIDE_SCORE = BETWEEN | {Mark.PAIN, Mark.MORE, Mark.ABOUT, Mark.YES}
+
+
 def _pain(tokens: Sequence[Token], spoken: Sequence[Token], question: OpenQuestion) -> Answer:
+    """Read a score, "no", or "a bit"; of two scores the highest counts and is asked again."""
     sites = (question.site,) if question.site else ()
-    is_known = bool(question.site)
-    said = {token.mark for token in tokens if token.mark not in SIGNS | {Mark.FILLER, Mark.CHAT}}
-    if (
-        said
-        and said <= {Mark.NONE, Mark.NOT, Mark.FINE}
-        and (said & {Mark.NONE, Mark.NOT} or not is_known)
-    ):
-        return {"pains": (PainMention(sites=sites, side=question.side, score=0),)}
-    if said == {Mark.YES} and not is_known:
+    if _is_a_little(tokens) and not sites:
         return {"pains": (PainMention(must_ask=True),)}
-    values = [v for t in spoken if t.mark in {Mark.NUMBER, Mark.RATING} for v in t.choices[-1]]
-    rest = [t.mark for t in spoken if t.mark not in {Mark.NUMBER, Mark.RATING}]
-    if any(t.mark is Mark.NUMBER and not t.is_bare for t in spoken if t.unit is not None):
+    if _is_denied(tokens, is_known=bool(sites)):
+        return {"pains": (PainMention(sites=sites, side=question.side, score=0),)}
+    figures = [token for token in spoken if token.mark in {Mark.NUMBER, Mark.RATING}]
+    values = [value for token in figures for value in token.choices[-1]]
+    rest = {token.mark for token in spoken} - {Mark.NUMBER, Mark.RATING}
+    if any(token.unit is not None for token in figures) or not rest <= BESIDE_SCORE:
         return {}
-    if not 1 <= len(values) <= 2 or any(
-        mark not in BETWEEN | {Mark.PAIN, Mark.MORE} for mark in rest
-    ):
-        return {}
-    if len(values) == 2 and not set(rest) & BETWEEN and len(spoken) > 1:
+    between = {token.mark for token in tokens} & (BETWEEN | {Mark.ABOUT})
+    is_range = len(values) == 2 and (between or len(figures) == 1)
+    if len(values) != 1 and not is_range:
         return {}
     score, must_ask = counted(values)
     mention = PainMention(sites=sites, side=question.side, score=score, must_ask=must_ask)
     return {"pains": (mention,)}
+
+
+def _is_a_little(tokens: Sequence[Token]) -> bool:
+    """Tell whether nothing but "yes", "a bit" or "yes, a little" is said."""
+    marks = {token.mark for token in tokens} - SIGNS
+    is_yes = marks <= {Mark.YES, Mark.FILLER, Mark.CHAT} and Mark.YES in marks
+    is_little = bool(A_LITTLE & {token.text for token in tokens})
+    beside = {Mark.FILLER, Mark.YES, Mark.ABOUT, Mark.CHAT, Mark.WORD, Mark.PAIN}
+    return is_yes or (is_little and marks <= beside)
+
+
+def _is_denied(tokens: Sequence[Token], *, is_known: bool) -> bool:
+    """Tell whether "no", "none" or, to "does anything hurt?", "all good" is said; never "not"."""
+    said = {token.mark for token in tokens if token.mark not in SIGNS | {Mark.FILLER, Mark.CHAT}}
+    if any(token.text == "not" for token in tokens) or not said:
+        return False
+    denying = said & {Mark.NONE, Mark.NOT}
+    return said <= {Mark.NONE, Mark.NOT, Mark.FINE} and bool(denying or not is_known)

@@ -156,14 +156,15 @@ CHANGING = frozenset({"change", "cambia", "cambiar", "set", "correct", "fix", "p
 def _placed(tokens: Sequence[Token], past: Past) -> Found:
     """Change the sets that are named, of the last item that was recorded."""
     last, earlier = past.named(tokens)
-    result = (last or earlier or [None])[-1]
-    item = past.item(result.ref) if result else None
+    found = last or earlier
+    result = found[-1] if found else None
+    item = past.item(result.ref) if result is not None else None
     if result is None or item is None:
         return None
     told = [t for t in tokens if t.mark in PLACING | {Mark.NUMBER, Mark.AT, Mark.EACH_SIDE}]
-    if past.asked is not None and past.asked.ref != item.ref:
-        if fit(said_about(past.asked, told, pound=past.pound)).is_sure:
-            return None
+    is_other = past.asked is not None and past.asked.ref != item.ref
+    if past.asked and is_other and fit(said_about(past.asked, told, pound=past.pound)).is_sure:
+        return None
     new = amended(result, item, told, pound=past.pound)
     if new is not None:
         return as_correction(result, new)
@@ -192,8 +193,8 @@ def _swapped(swap: Swap, tokens: Sequence[Token], past: Past) -> Found:
             if places:
                 return _decided([_change(ref, s, new) for ref, s in places], past)
     for new, old in swap.ways:
-        result = (last or [None])[-1]
-        item = past.item(result.ref) if result else None
+        result = last[-1] if last else None
+        item = past.item(result.ref) if result is not None else None
         if result is not None and item is not None and item.load_kg:
             found = reloaded(result, item, new=new, old_load=old, unit=swap.unit, pound=past.pound)
             if found is not None:
@@ -204,8 +205,9 @@ def _swapped(swap: Swap, tokens: Sequence[Token], past: Past) -> Found:
 def _again(tokens: Sequence[Token], past: Past) -> Found:
     """Read "I meant 45 38 38" as the last item anew, and "sorry 38" as a question which set."""
     last, earlier = past.named(tokens)
-    result = (last or earlier or [None])[-1]
-    item = past.item(result.ref) if result else None
+    found = last or earlier
+    result = found[-1] if found else None
+    item = past.item(result.ref) if result is not None else None
     told = [t for t in tokens if t.mark not in PASSED | {Mark.ITEM, Mark.UNDO}]
     if result is None or item is None or any(t.mark is Mark.WORD for t in told):
         return None

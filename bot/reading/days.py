@@ -102,9 +102,9 @@ def _counted(tokens: Sequence[Token], at: int, today: date) -> tuple[date | None
     if word in {"days", "day"} and before is not None and after is not None and after.text in AGO:
         return today - timedelta(days=before), start, at + 2
     is_hace = word == "hace" and after is not None and after.is_bare and after.value <= LATEST_DAY
-    if is_hace and after is not None and at + 2 < len(tokens):
-        if tokens[at + 2].text in {"dias", "dia"}:
-            return today - timedelta(days=int(after.value)), at, at + 3
+    is_days = at + 2 < len(tokens) and tokens[at + 2].text in {"dias", "dia"}
+    if is_hace and is_days and after is not None:
+        return today - timedelta(days=int(after.value)), at, at + 3
     if word in MONTHS and before is not None:
         return _date(before, MONTHS[word], today), start, at + 1
     if word in MONTHS and after is not None and word != "may":

@@ -71,7 +71,7 @@ def drafts(ways: Sequence[tuple[Step, ...]]) -> list[Draft]:
 
 
 def _assembled(steps: Sequence[Step]) -> Draft:
-    steps = _sides_in_front(steps)
+    steps = _places_in_front(_sides_in_front(steps))
     sets: list[RawSet] = []
     side, load, n, waiting = None, None, 0, 0
     for step in steps:
@@ -124,6 +124,38 @@ def _sides_in_front(steps: Sequence[Step]) -> list[Step]:
     group: list[Step] = []
     for step in steps:
         if step.side:
+            turned += [step, *group]
+            group = []
+        else:
+            group.append(step)
+    return turned + group
+
+
+def _places_in_front(steps: Sequence[Step]) -> list[Step]:
+    """Turn "45 on the first, 40 on the second" into "first 45, second 40".
+
+    A place that stands behind as many sets as it counts names the last of them.
+    """
+    kinds = ["place" if s.n else "sets" if s.sets else "" for s in steps]
+    spoken = [kind for kind in kinds if kind]
+    pairs = len(spoken) // 2
+    if spoken == ["sets", "place"] * pairs and pairs:
+        return _swapped_pairs(steps)
+    kept: list[Step] = []
+    count = 0
+    for step in steps:
+        if step.n and step.n == count:
+            continue
+        kept.append(step)
+        count += len(step.sets)
+    return kept
+
+
+def _swapped_pairs(steps: Sequence[Step]) -> list[Step]:
+    turned: list[Step] = []
+    group: list[Step] = []
+    for step in steps:
+        if step.n:
             turned += [step, *group]
             group = []
         else:

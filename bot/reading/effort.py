@@ -22,10 +22,17 @@ def find_effort(tokens: Sequence[Token]) -> tuple[float | None, list[Token]]:
     efforts = set()
     for at, token in enumerate(tokens):
         where = _figure_beside(tokens, at) if token.mark is Mark.EFFORT else None
-        if where is not None:
+        if where is not None and not _is_range(tokens, where):
             efforts.add(tokens[where].choices[-1][0])
             rest[at] = rest[where] = GAP
     return efforts.pop() if len(efforts) == 1 else None, rest
+
+
+def _is_range(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "or 8" or "-8" follows: then the effort is asked about."""
+    marks = [token.mark for token in tokens[at + 1 : at + 3]]
+    is_joined = len(marks) == 2 and marks[0] in {Mark.OR, Mark.DASH}
+    return is_joined and marks[1] is Mark.NUMBER and _is_effort(tokens[at + 2])
 
 
 def find_lone_rating(tokens: Sequence[Token]) -> tuple[float | None, list[Token]]:

@@ -11,7 +11,7 @@ from bot.reading.values import Assumption, AssumptionCode, QuestionCode
 from bot.reading.words import Mark
 
 MOST_FIGURES = 40  # [figures] CH: more were never said about one item
-DOUBTS = frozenset({Mark.RISKY, Mark.NOT, Mark.LATER, Mark.CANT})
+DOUBTS = frozenset({Mark.RISKY, Mark.NOT, Mark.LATER, Mark.CANT, Mark.HALF})
 """Words that may say that the figures were not done, or not yet."""
 WORST_FIRST = (
     QuestionCode.WHICH_UNIT,

@@ -56,6 +56,11 @@ def swap_of(tokens: Sequence[Token]) -> Swap | None:
 
 def _without_edges(kinds: list[str]) -> list[str]:
     """Leave out a sorry in front and behind: it frames the swap."""
+    kinds = [
+        kind
+        for at, kind in enumerate(kinds)
+        if not (kind in {"meant", "being"} and at > 0 and kinds[at - 1] == "not")
+    ]
     while kinds and kinds[0] in {"sorry", "meant", "but", "being"}:
         kinds = kinds[1:]
     while kinds and kinds[-1] in {"sorry", "meant", "being"}:
@@ -71,6 +76,8 @@ def _kind(token: Token) -> str:
         return "instead"
     if token.text in CHANGING:
         return "change"
+    if token.mark is Mark.TIMES and token.text == "por":
+        return "to"
     if token.text in BEING:
         return "being"
     kinds = {

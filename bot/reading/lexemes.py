@@ -37,13 +37,16 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     ("front", r"(?m:^)[ \t]*\(\d{1,2}\)(?=[ \t])"),
     (
         "front",
-        r"(?<![^\s,;])\d{1,2}\)(?=\s)|#\d{1,2}\b|\b(?:item|exercise|ex|ejercicio|ej) ?\d{1,2}\b[:.]?",
+        (
+            r"(?<![^\s,;])\d{1,2}\)(?=\s)|#\d{1,2}\b|"
+            r"\b(?:item|exercise|ex|ejercicio|ej) ?\d{1,2}\b[:.]?"
+        ),
     ),
     ("clock", r"(?<![\d:])\d{0,2}:[0-5]\d(?![\d:])"),
     ("quote", r"\d{1,2}'(?:\s?[0-5]?\d)?(?:\"|'')?(?!\d)|\d{1,3}(?:\"|'')"),
     (
         "junk",
-        r"\d+e[+-]?\d+|\d{6,}[\d.,]*|\d+\.\d{3,}(?![.\d])|(?<![\w)\]\s.,;:/-])-\d+|(?<!\S)-\d+",
+        r"\d{1,2}(?:[:.]\d\d)?\s?[ap]\.?m\b|\d+e[+-]?\d+|\d{6,}[\d.,]*|\d+\.\d{3,}(?![.\d])|(?<![\w)\]\s.,;:/-])-\d+|(?<!\S)-\d+",
     ),
     ("list", r"\d{1,4}(?:,\d{1,4}){2,}(?!\d)|\d{1,4}(?:\.\d{1,4}){2,}(?!\d)"),
     ("pair", r"\d{1,4},\d{1,4}(?!\d)"),
@@ -86,9 +89,9 @@ def _with_brackets(text: str) -> str:
 
 
 def _in_turn(pieces: list[Lexeme]) -> Iterator[Lexeme]:
-    """Take "2." or "2:" within a line for the next item's where the line began with "1." or "1:"."""
+    """Take "2." within a line for the next item's where the line began with "1."."""
     turn = 0
-    for at, piece in enumerate(pieces):
+    for piece in pieces:
         if piece.kind == "line":
             turn = 0
         elif piece.kind == "front":

@@ -25,6 +25,7 @@ COLOURS = frozenset(
         *("ligera", "media", "fuerte", "fina", "gruesa", "rosa", "rojo", "negro"),
     }
 )
+SECOND = frozenset({"second", "segundo"})
 BAND_WORDS = frozenset({"band", "bands", "banda", "goma"})
 STRETCHED = re.compile(r"(.)\1{2,}")
 BETWEEN_LETTERS = re.compile(r"(?<=[^\W\d_])'(?=[^\W\d_])")
@@ -64,16 +65,20 @@ class _Marker:
 
     def marked(self, lexemes: Sequence[Lexeme]) -> Iterator[Token]:
         at = 0
+        before: Token | None = None
         while at < len(lexemes):
-            tokens, used = self._next(lexemes, at)
+            tokens, used = self._next(lexemes, at, before)
             yield from tokens
+            before = tokens[-1]
             at += used
 
-    def _next(self, lexemes: Sequence[Lexeme], at: int) -> tuple[list[Token], int]:
+    def _next(
+        self, lexemes: Sequence[Lexeme], at: int, before: Token | None
+    ) -> tuple[list[Token], int]:
         """Return the tokens that begin at ``at``, and how many pieces they take."""
         lexeme = lexemes[at]
         if lexeme.kind == "front":
-            return [self._numbered(lexeme)], 1
+            return self._numbered(lexeme, before), 1
         if lexeme.kind in MARK_OF_SIGN:
             mark = MARK_OF_SIGN[lexeme.kind]
             token = Token(mark, lexeme.text, choices=lexeme.choices, is_glued=lexeme.is_glued)
@@ -87,13 +92,18 @@ class _Marker:
             return [token], named[1]
         return self._phrase(lexeme, words) or self._figure_or_word(lexeme, words)
 
-    def _numbered(self, lexeme: Lexeme) -> Token:
-        """Take a number in front for an item's, or for a figure where no item has it."""
+    def _numbered(self, lexeme: Lexeme, before: Token | None) -> list[Token]:
+        """Take a number in front for an item's, or for a figure where no item has it.
+
+        Behind "second" the word "exercise" names the item, and the number is a figure.
+        """
         number = int(lexeme.choices[0][0])
+        figure = Token(Mark.NUMBER, lexeme.text, choices=((float(number),),))
+        is_placed = before is not None and (before.mark is Mark.ORDINAL or before.text in SECOND)
+        if is_placed and lexeme.text[0].isalpha():
+            return [Token(Mark.EXERCISE, lexeme.text), figure]
         refs = frozenset(item.ref for item in self._items if item.number == number)
-        if refs:
-            return Token(Mark.ITEM, lexeme.text, n=number, refs=refs)
-        return Token(Mark.NUMBER, lexeme.text, choices=((float(number),),))
+        return [Token(Mark.ITEM, lexeme.text, n=number, refs=refs)] if refs else [figure]
 
     def _is_longest(self, words: Sequence[str], used: int) -> bool:
         """Tell whether no phrase says more than the name ("pull" within a longer phrase)."""
@@ -177,7 +187,7 @@ def _ones(tokens: Sequence[Token]) -> list[Token]:
 def _counts(tokens: Sequence[Token], at: int) -> bool:
     after = tokens[at + 1] if at + 1 < len(tokens) else None
     before = tokens[at - 1] if at > 0 else None
-    if before is not None and before.mark in {Mark.ORDINAL, Mark.ITEM}:
+    if before is not None and before.mark in {Mark.ORDINAL, Mark.ITEM, Mark.CHAT, Mark.FINE}:
         return False
     if after is None or after.mark in BEFORE_WHICH_ONE_COUNTS:
         return True
@@ -193,8 +203,10 @@ def _exercises(tokens: Sequence[Token], items: Sequence[KnownItem]) -> list[Toke
     while at < len(tokens):
         token = tokens[at]
         after = tokens[at + 1].mark if at + 1 < len(tokens) else None
-        if token.mark is Mark.ORDINAL and after is Mark.EXERCISE:
-            number = last + 1 + token.n if token.n < 0 else token.n
+        is_second = token.text in SECOND
+        if (token.mark is Mark.ORDINAL or is_second) and after is Mark.EXERCISE:
+            n = 2 if is_second else token.n
+            number = last + 1 + n if n < 0 else n
             refs = frozenset(item.ref for item in items if item.number == number)
             mark = Mark.ITEM if refs else Mark.WORD
             named.append(Token(mark, token.text, n=number if refs else 0, refs=refs))

@@ -4,8 +4,13 @@ from collections.abc import Mapping, Sequence
 
 from bot.reading import words_de, words_fr, words_pt
 
-_EN_SMALL = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"]
-_EN_TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"]
+_EN_SMALL_WORDS = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen "
+    "fourteen fifteen sixteen seventeen eighteen nineteen"
+)
+_EN_SMALL = _EN_SMALL_WORDS.split()
+_EN_TENS_WORDS = "twenty thirty forty fifty sixty seventy eighty ninety"
+_EN_TENS = _EN_TENS_WORDS.split()
 _EN_ODD = {
     "fourty": 40,
     "fourteeen": 14,
@@ -50,8 +55,15 @@ PLURALS: Mapping[str, int] = {
     for word in words.split()
 }
 """A value in several sets: "two eights and a seven"."""
-_ES_SMALL = ["cero", "uno", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez", "once", "doce", "trece", "catorce", "quince", "dieciseis", "diecisiete", "dieciocho", "diecinueve", "veinte", "veintiuno", "veintidos", "veintitres", "veinticuatro", "veinticinco", "veintiseis", "veintisiete", "veintiocho", "veintinueve"]
-_ES_TENS = ["treinta", "cuarenta", "cincuenta", "sesenta", "setenta", "ochenta", "noventa"]
+_ES_SMALL_WORDS = (
+    "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece "
+    "catorce quince dieciseis diecisiete dieciocho diecinueve veinte veintiuno "
+    "veintidos veintitres veinticuatro veinticinco veintiseis veintisiete veintiocho "
+    "veintinueve"
+)
+_ES_SMALL = _ES_SMALL_WORDS.split()
+_ES_TENS_WORDS = "treinta cuarenta cincuenta sesenta setenta ochenta noventa"
+_ES_TENS = _ES_TENS_WORDS.split()
 SPANISH: Mapping[str, int] = (
     {word: value for value, word in enumerate(_ES_SMALL)}
     | {word: 10 * tens for tens, word in enumerate(_ES_TENS, start=3)}

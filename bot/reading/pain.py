@@ -20,6 +20,14 @@ from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
 AGAIN = frozenset({"again", "otra vez"})
+TIRED = frozenset(
+    {
+        *("tired", "pumped", "pump", "toast", "fried", "cooked", "smoked", "dead", "gassed"),
+        *("spent", "exhausted", "knackered", "shaky", "done", "shot", "wrecked", "cansado"),
+        *("cansada", "cansados", "cansadas", "agotados", "cargados", "gave", "gone", "blown"),
+    }
+)
+"""Words for tiredness, which is no pain."""
 FORCED_STOPS = frozenset({"had to stop", "tuve que parar"})
 
 
@@ -60,7 +68,7 @@ def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
         ][:1]
     ends = [*anchors[1:], *[len(clause.tokens)] * bool(anchors)]
     return [
-        _mention(clause, i, end, is_only=len(anchors) == 1)
+        _mention(clause, i, end, is_only=len(anchors) == 1, is_asked=is_asked)
         for i, end in zip(anchors, ends, strict=True)
     ]
 
@@ -68,16 +76,17 @@ def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
 def _is_fine(tokens: Sequence[Token], at: int) -> bool:
     """Tell whether the words say that nothing is wrong there: "wrist fine"."""
     after = [t for t in tokens[at + 1 : at + 7] if t.mark is not Mark.FILLER]
-    if not after or after[0].mark is not Mark.FINE:
+    is_well = bool(after) and (after[0].mark is Mark.FINE or after[0].text in TIRED)
+    if not is_well:
         return False
     is_rated = any(t.mark is Mark.RATING for t in tokens[at + 1 :])
     lone = [t for t in tokens[at + 1 :] if t.mark is Mark.NUMBER]
     return not is_rated and not (len(lone) == 1 and is_score(lone[0]))
 
 
-def _mention(clause: Clause, at: int, end: int, *, is_only: bool) -> PainMention:
+def _mention(clause: Clause, at: int, end: int, *, is_only: bool, is_asked: bool) -> PainMention:
     tokens = clause.tokens
-    scores = scores_after(clause, at, end) or scores_before(clause, at)
+    scores = scores_after(clause, at, end) or scores_before(clause, at, is_asked=is_asked)
     if not scores and is_only:
         scores = rating_anywhere(clause)
     _take_words(clause)
@@ -106,6 +115,9 @@ def _is_denied(tokens: Sequence[Token]) -> bool:
         return True
     marks = [t.mark for t in tokens if t.mark not in SIDE_MARKS and t.mark is not Mark.FILLER]
     pairs = list(itertools.pairwise(marks))
+    sites = {Mark.SITE, Mark.WEAK_SITE}
+    if any(a in sites and b is Mark.NONE for a, b in pairs):
+        return True
     if any(_is_zero(a) and b.mark is Mark.PAIN for a, b in itertools.pairwise(tokens)):
         return True
     triples = list(zip(marks, marks[1:], marks[2:], strict=False))

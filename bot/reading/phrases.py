@@ -43,6 +43,7 @@ GOVERNING = frozenset(
         Mark.RISKY,
         Mark.LATER,
         Mark.CANT,
+        Mark.HALF,
         Mark.NOT,
         Mark.SAME,
         Mark.JUNK,
@@ -83,9 +84,10 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
         return _governing(tokens, at, said)
     if token.mark is Mark.AT and _is_figure(tokens, at + 1) and said.figures:
         return _load(tokens, at, said, phrases)
-    if _is_one_of(tokens, at):
-        said.figures += 1
-        _add(single(tokens[at + 2], phrases, is_first=False), said)
+    if _is_count_of(tokens, at, said.item):
+        figures = [Token(Mark.COUNT, token.text, n=int(token.value)), tokens[at + 2]]
+        said.figures += 2
+        _add(chained(figures, phrases), said)
         return 3
     if token.mark in FIGURES:
         return _figures(tokens, at, said, phrases)
@@ -94,17 +96,18 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
         said.ways.append(slashed(figures, phrases))
         said.figures += len(figures)
     elif token.mark is Mark.PLUS and not _is_figure(tokens, at + 1):
-        said.words.add(Mark.ABOUT)
+        said.words.add(Mark.RISKY)
     else:
         _word(token, said)
     return 1
 
 
-def _is_one_of(tokens: Sequence[Token], at: int) -> bool:
-    """Tell whether "one of 6" stands there: one set, not two figures."""
+def _is_count_of(tokens: Sequence[Token], at: int, item: KnownItem) -> bool:
+    """Tell whether "one of 6" or "two of 8" stands there: a count of sets, not two figures."""
     return (
         tokens[at].is_bare
-        and tokens[at].value == 1
+        and tokens[at].value.is_integer()
+        and 1 <= tokens[at].value <= item.sets
         and at + 2 < len(tokens)
         and tokens[at + 1].text in OF
         and tokens[at + 2].mark is Mark.NUMBER

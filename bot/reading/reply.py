@@ -11,12 +11,20 @@ from bot.reading.corrections import Past, read_correction
 from bot.reading.days import find_day
 from bot.reading.effort import find_effort, find_reserve
 from bot.reading.examples import example_reply
-from bot.reading.known import ReadingContext, Reserve
+from bot.reading.known import Expects, ReadingContext, Reserve
 from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
 from bot.reading.pain import find_pain
 from bot.reading.results import with_reserve
-from bot.reading.sentences import has_strange_words, without_plans, without_questions
+from bot.reading.sentences import (
+    begins_like_a_question,
+    has_strange_words,
+    is_about_something_else,
+    without_cheers,
+    without_idle_buts,
+    without_plans,
+    without_questions,
+)
 from bot.reading.sessions import in_first, which_day
 from bot.reading.tokens import Token
 from bot.reading.values import (
@@ -69,7 +77,7 @@ def read(text: str, context: ReadingContext) -> Reading:
     if len(tokens) > MOST_TOKENS or len(text) > 20 * MOST_TOKENS:
         return PassedOn(pains=pains, why=PassedWhy.TOO_LONG)
     tokens, has_question, is_doubtful = without_questions(tokens)
-    tokens = without_plans(tokens)
+    tokens = without_cheers(without_plans(without_idle_buts(tokens)))
     activities, tokens = find_activities(tokens)
     effort, tokens = find_effort(tokens)
     activities, effort = _effort_of_its_own(activities, effort, tokens)
@@ -95,7 +103,8 @@ def _doubted(
         return reading
     figures = any(not s.is_as_planned for item in reading.items for s in item.sets)
     _, undated = find_day(tokens, reading.day)
-    if is_doubtful or (figures and has_strange_words(undated)):
+    strange = has_strange_words(undated) if figures else is_about_something_else(undated)
+    if is_doubtful or strange or (figures and begins_like_a_question(tokens)):
         kept = reading.model_copy(update={"pains": (), "activities": (), "unread": ""})
         return Asked(**beside, question=QuestionCode.IS_THIS_MEANT, options=(kept,))
     return reading
@@ -156,11 +165,16 @@ def _answer(
         return None
     ref = context.question.item_ref
     item = next((one for one in known_items(context) if one.ref == ref), None)
+    expects = context.question.expects
+    if expects is Expects.EFFORT and beside["effort"] is not None:
+        return None
     answer = read_answer(tokens, context.question, item)
     if isinstance(answer, Asked):
         return answer.model_copy(update=dict(beside))
     if not answer:
         return None
+    if beside["pains"] and all(pain.score == 0 for pain in answer.get("pains", ())):
+        answer = {name: value for name, value in answer.items() if name != "pains"}
     return Told(**{**beside, **answer, "pains": (*beside["pains"], *answer.get("pains", ()))})
 
 

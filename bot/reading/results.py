@@ -26,10 +26,10 @@ MEASURES = {
 def read_results(tokens: Sequence[Token], desk: Desk) -> Found:
     """Return the results that the tokens tell, a question, or None when they tell none."""
     before, every = segments(tokens)
-    named = _merged([segment for segment in every if segment.says_something])
-    if not named and (left_out := [one for one in every if not one.says_something]):
-        if _is_all_but(before):
-            return _all_but(left_out, desk)
+    left_out = [one for one in every if not one.says_something]
+    named = _merged(_spread(every, desk))
+    if not named and left_out and _is_all_but(before):
+        return _all_but(left_out, desk)
     if not named:
         return _unnamed(before, desk) if before.says_something else None
     if not before.says_something:
@@ -54,6 +54,49 @@ def _all_but(left_out: Sequence[Segment], desk: Desk) -> Asked | None:
         if item.ref in refs
     ]
     return desk.asks(QuestionCode.WHOLE_SESSION, [[*rest, *skipped], rest]) if rest else None
+
+
+def _spread(every: Sequence[Segment], desk: Desk) -> list[Segment]:
+    """Share what is said of several names, and of "the rest" with all other open items.
+
+    "Hang and press as planned" is about both. Figures behind two names are asked about.
+    """
+    spread: list[Segment] = []
+    waiting: list[Segment] = []
+    for segment in every:
+        if not segment.says_something:
+            waiting += [segment] if segment.is_bare and not segment.is_rest else []
+            continue
+        alone = not any(one.refs - segment.refs for one in waiting)
+        if segment.is_shared:
+            spread += [replace(one, tokens=list(segment.tokens)) for one in waiting]
+        spread.append(segment if alone or segment.is_shared else _doubtful(segment))
+        waiting = []
+    if spread and any(one.refs - spread[-1].refs for one in waiting):
+        spread[-1] = _doubtful(spread[-1])
+    told = frozenset[str]().union(*(segment.refs for segment in every))
+    return [one for segment in spread for one in _unfolded(segment, told, desk)]
+
+
+def _doubtful(segment: Segment) -> Segment:
+    return replace(segment, is_strange=True)
+
+
+def _unfolded(segment: Segment, told: frozenset[str], desk: Desk) -> list[Segment]:
+    if not segment.is_rest:
+        return [segment]
+    is_plain = not segment.has_figures and not any(t.mark is Mark.DONE for t in segment.tokens)
+    return [
+        replace(
+            segment,
+            refs=frozenset({item.ref}),
+            tokens=list(segment.tokens),
+            is_strange=segment.is_strange or not is_plain,
+            is_rest=False,
+        )
+        for item in desk.open_items
+        if item.ref not in told
+    ]
 
 
 def _merged(named: Sequence[Segment]) -> list[Segment]:

@@ -63,7 +63,7 @@ def _is_figure(tokens: Sequence[Token], at: int) -> bool:
     return at < len(tokens) and tokens[at].mark in {Mark.NUMBER, Mark.TIMES, Mark.COUNT}
 
 
-def scores_before(clause: Clause, at: int) -> tuple[float, ...]:
+def scores_before(clause: Clause, at: int, *, is_asked: bool = False) -> tuple[float, ...]:
     """Return the figure of "4/10 in my wrist", "a 4 in my wrist" or "5-6 left wrist"."""
     tokens = clause.tokens
     i = at - 1
@@ -77,7 +77,7 @@ def scores_before(clause: Clause, at: int) -> tuple[float, ...]:
     if i >= 2 and tokens[i - 1].mark in {Mark.DASH, Mark.OR} and is_score(tokens[i - 2]):
         first, words = i - 2, words + 1
     is_named = first > 0 and tokens[first - 1].mark is Mark.PAIN
-    is_lone = bool(words) and not _has_figures(tokens[:first])
+    is_lone = (bool(words) or is_asked) and not _has_figures(tokens[:first])
     if tokens[i].mark is not Mark.RATING and not is_lone and not is_named:
         return ()
     used = list(range(first, i + 1))

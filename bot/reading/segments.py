@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.reading.tokens import Token
-from bot.reading.words import Mark
+from bot.reading.words import FIGURES, Mark
 
 SAYING = frozenset(
     {
@@ -22,6 +22,13 @@ SAYING = frozenset(
 """Marks that say something about an item."""
 
 
+JOINING = frozenset(
+    {
+        *(Mark.COMMA, Mark.AND, Mark.FILLER, Mark.OR, Mark.SLASH, Mark.PLUS, Mark.DASH, Mark.LINE),
+        *(Mark.ALL, Mark.EACH_SIDE, Mark.STOP_SIGN, Mark.BUT),
+    }
+)
+"""Marks that join names and say nothing about them."""
 SKIPPING = frozenset({Mark.SKIPPED, Mark.NOT, Mark.CANT, Mark.NO_TIME, Mark.NO_EQUIPMENT})
 
 
@@ -30,7 +37,8 @@ class Segment:
     """A stretch of tokens about the items in ``refs``; about none by name when empty.
 
     ``is_strange`` when an unknown word stands right before the name ("bench press");
-    ``number_decided`` when the name behind the item's number had a slip that named another.
+    ``number_decided`` when the name behind the item's number had a slip that named another;
+    ``is_rest`` when it is about all other items ("the rest").
     """
 
     refs: frozenset[str] = frozenset()
@@ -38,11 +46,30 @@ class Segment:
     is_mended: bool = False
     is_strange: bool = False
     number_decided: bool = False
+    is_rest: bool = False
 
     @property
     def says_something(self) -> bool:
         """True when there is a figure or a word such as "done" in it."""
         return any(token.mark in SAYING for token in self.tokens)
+
+    @property
+    def is_bare(self) -> bool:
+        """True when nothing but signs and joining words stands behind the name."""
+        return all(token.mark in JOINING for token in self.tokens)
+
+    @property
+    def is_shared(self) -> bool:
+        """True when what is said behind this name may also be about the names before it."""
+        stood_in_front = any(
+            token.n == IN_FRONT and token.mark is Mark.SKIPPED for token in self.tokens
+        )
+        return not (self.has_figures or self.is_rest or stood_in_front)
+
+    @property
+    def has_figures(self) -> bool:
+        """True when a figure is said about it."""
+        return any(token.mark in FIGURES for token in self.tokens)
 
 
 def segments(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
@@ -69,7 +96,10 @@ def _cut(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
     is_numbered = False  # the last name was an item's number
     for token in tokens:
         here = named[-1] if named else before
-        if token.mark is not Mark.ITEM:
+        if token.mark is Mark.REST:
+            named.append(Segment(is_rest=True))
+            is_numbered = False
+        elif token.mark is not Mark.ITEM:
             here.tokens.append(token)
         elif named and not here.says_something and here.refs & token.refs and not here.tokens:
             here.refs &= token.refs
@@ -99,27 +129,52 @@ def _take_by_number(here: Segment, token: Token) -> None:
 
 
 def _skips_behind(tokens: Sequence[Token]) -> list[Token]:
-    """Turn "skipped the carry" and "no carry" into "carry skipped"."""
-    turned = list(tokens)
-    for at, token in enumerate(tokens):
-        if token.mark not in SKIPPING:
+    """Turn "skipped the carry and the row" and "no carry" into "carry skipped, row skipped"."""
+    turned: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        names = _names_behind(tokens, at) if _is_skipping(tokens, at) else []
+        if not names:
+            turned.append(tokens[at])
+            at += 1
             continue
-        after = at + 1
-        while after < len(tokens) and tokens[after].mark is Mark.FILLER:
-            after += 1
-        if (
-            after < len(tokens)
-            and tokens[after].mark is Mark.ITEM
-            and not _figure(tokens, after + 1)
-        ):
-            turned[at : after + 1] = [
-                *[Token(Mark.COMMA, "")] * (after - at),
-                tokens[after],
-            ]
-            turned[at] = tokens[after]
-            turned[after] = Token(Mark.SKIPPED, token.text)
+        for name in names:
+            skipped = Token(Mark.SKIPPED, tokens[at].text, n=IN_FRONT)
+            turned += [tokens[name], skipped, Token(Mark.COMMA, "")]
+        at = names[-1] + 1
     return turned
 
 
-def _figure(tokens: Sequence[Token], at: int) -> bool:
-    return at < len(tokens) and tokens[at].mark in {Mark.NUMBER, Mark.COUNT}
+def _is_skipping(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether a word takes back what it stands before; "not" alone does not."""
+    token = tokens[at]
+    return token.mark in SKIPPING and token.text not in {"not", "nor"}
+
+
+def _names_behind(tokens: Sequence[Token], at: int) -> list[int]:
+    """Return where the names stand that a skipping word covers, up to one with figures."""
+    names: list[int] = []
+    between = {Mark.FILLER} | ({Mark.COMMA, Mark.AND, Mark.OR, Mark.SLASH})
+    i = at + 1
+    while i < len(tokens):
+        if tokens[i].mark in NAMES:
+            if _says(tokens, i + 1):
+                break
+            names.append(i)
+        elif tokens[i].mark not in (between if names else {Mark.FILLER}):
+            break
+        i += 1
+    return names
+
+
+IN_FRONT = -1
+"""Marks a word that stood in front of its name: it says nothing about the names before it."""
+NAMES = frozenset({Mark.ITEM, Mark.REST})
+
+
+def _says(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether something of its own is said right behind a name."""
+    marks = {Mark.NUMBER, Mark.COUNT, Mark.PLANNED, Mark.DONE, Mark.SKIPPED}
+    while at < len(tokens) and tokens[at].mark is Mark.FILLER:
+        at += 1
+    return at < len(tokens) and tokens[at].mark in marks

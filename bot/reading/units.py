@@ -79,10 +79,10 @@ def _spoken(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     used = start + (3 if is_and else 2)
     unit = tokens[at + used].mark if at + used < len(tokens) else None
     is_seconds = unit is Mark.SECONDS
-    if not rest.is_bare or not 0 < rest.value < 60 or not (is_seconds or _is_word(rest)):
+    if not rest.is_bare or not 0 < rest.value < 60:
         return tokens[at], 1
-    together = ((60 * whole + rest.value,),)
-    if not is_seconds and marks[0] is Mark.NUMBER:
+    together: tuple[tuple[float, ...], ...] = ((60 * whole + rest.value,),)
+    if not is_seconds and (marks[0] is Mark.NUMBER or not rest.text.isalpha()):
         together = (*together, (60 * whole, rest.value))
     return _in_seconds(tokens[at], together), used + is_seconds
 
@@ -92,10 +92,6 @@ def _is_whole(token: Token) -> bool:
     if token.mark is Mark.FILLER:
         return token.text in ARTICLES
     return token.is_bare and token.value.is_integer() and 1 <= token.value <= MOST_MINUTES
-
-
-def _is_word(token: Token) -> bool:
-    return token.text.isalpha()
 
 
 def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:

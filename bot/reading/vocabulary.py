@@ -23,7 +23,7 @@ OTHER_MEANINGS: Mapping[str, frozenset[str]] = {
     "es": words_es.NOT_ENGLISH,
     "pt": frozenset({"a", "as", "no", "do", "me", "sting", "both", "l r"}),
     "de": frozenset({"both", "k", "tender", "stings"}),
-    "fr": frozenset({"pain", "pains", "a", "sting", "both", "tender"}),
+    "fr": frozenset({"pain", "pains", "a", "sting", "both", "tender", "l", "r"}),
 }
 SLIP_FROM = 6  # [letters] ch: a letter left out of a shorter word makes another word too often
 SWAP_FROM = 5  # [letters] ch
@@ -94,6 +94,7 @@ def _entries(language: str) -> Iterable[tuple[str, Meaning]]:
         yield from _ordinals(other.ORDINALS)
         yield from _places(SITES, Mark.SITE)
         yield from _places(WEAK_SITES, Mark.WEAK_SITE)
+        yield from _phrases({Mark.CHAT: words_en.COMPARED})
         yield from _phrases(own.PHRASES)
         yield from _without(_phrases(other.PHRASES), OTHER_MEANINGS.get(language, frozenset()))
         return

@@ -38,6 +38,7 @@ class Mark(Enum):
     PLANNED = auto()
     DONE = auto()
     EVERYTHING = auto()
+    REST = auto()
     SAME = auto()
     SKIPPED = auto()
     BUT = auto()

@@ -17,7 +17,7 @@ PHRASES: Mapping[Mark, str] = {
     Mark.RIGHT: "re|rechts|rechter arm|rechte seite|rechte hand|rechte|r",
     Mark.SET: "satz",
     Mark.SETS: "satze|saetze|satzen|durchgange|runden|sets",
-    Mark.FILLER: "die|der|das|ein|eine|einen|es|waren|war|heute|hab|habe|ich|gemacht|geschafft|"
+    Mark.FILLER: "die|der|das|einen|es|waren|war|heute|hab|habe|ich|gemacht|geschafft|"
     "im|den|dem|von|geschaft|sind",
     Mark.SECONDS: "s|sek|sekunde|sekunden|sec",
     Mark.MINUTES: "min|minute|minuten",
@@ -49,7 +49,11 @@ ORDINALS: Mapping[str, int] = {
     "dritter satz": 3,
     "letzter satz": -1,
 }
-_ONES = ["null", "eins", "zwei", "drei", "vier", "funf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwolf", "dreizehn", "vierzehn", "funfzehn", "sechzehn", "siebzehn", "achtzehn", "neunzehn"]
+_ONES_WORDS = (
+    "null eins zwei drei vier funf sechs sieben acht neun zehn elf zwolf dreizehn "
+    "vierzehn funfzehn sechzehn siebzehn achtzehn neunzehn"
+)
+_ONES = _ONES_WORDS.split()
 _TENS = {
     "zwanzig": 20,
     "dreissig": 30,

@@ -54,8 +54,10 @@ PHRASES: Mapping[Mark, str] = {
     Mark.DONE: "done|finished|completed|did it|all done|did them|nailed it|got it done|"
     "done and dusted|complete|did that|smashed it|crushed it|did this",
     Mark.EVERYTHING: "everything|whole session|all of it|the lot|whole thing|entire session|"
-    "the whole lot|full session|everything else|the rest|rest|all the rest|all the others|"
-    "all others|others|the others|did everything|did it all|whole workout|all else",
+    "the whole lot|full session|did everything|did it all|whole workout",
+    Mark.REST: "everything else|the rest|rest|all the rest|all the others|all others|others|"
+    "the others|all else|the other ones|the remaining ones|rest of it|the rest of it|"
+    "everything after that|the rest of the session|rest of the session",
     Mark.SAME: "same|same again|ditto|again|same thing|same as before|idem|same for the rest",
     Mark.SKIPPED: "skipped|skip|skipped it|left out|did not do|didn't do|not done|skipping|"
     "skip it|skipped this|skip this|skipped that|skip that|skipping it|leaving it out|left it out|"
@@ -86,7 +88,8 @@ PHRASES: Mapping[Mark, str] = {
     "not sure|unsure|don't know|dunno|can't remember|don't remember|forgot|forget|not certain|"
     "vs|versus|compared|compared to|prescribed|wrote|written|asked for|told me|told|"
     "yesterday's target|attempt|attempted|attempting|shy of|short of|off|away from|ago|since|"
-    "missing|impossible|improved by|increase|increased by|by mistake|fewer|less|better than|"
+    "missing|impossible|assisted yet|not done yet|not yet|haven't|yet to|still to do|"
+    "improved by|increase|increased by|by mistake|fewer|less|better than|"
     "longer than|shorter than|worse than|heavier|lighter|heavier than|lighter than|was it|"
     "do i|did i|what if|until|till|feel like i could|swear|somebody|someone|guy|girl|anyone|"
     "everybody|everyone else|we|your|theirs|competition|video|watched|saw|"
@@ -248,7 +251,8 @@ PHRASES: Mapping[Mark, str] = {
     "started with|started at|started on|opened with|went with|here|here's|managed to get|"
     "managed to hold|able to|was able to|able to get|could hold|got to|made it to|up|"
     "banged out|cranked out|knocked out|squeezed out|ground out|put up|churned out|"
-    "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|iwould call it|iwould call that a",
+    "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|"
+    "iwould call it|iwould call that a",
     Mark.CHAT: "hey|hi|hello|coach|morning|evening|afternoon|good morning|good evening|yo|hiya|"
     "thanks|thank you|thank|thx|cheers|ty|lol|haha|hahaha|wow|phew|ugh|man|dude|bro|mate|boss|guys|"
     "easy|hard|tough|heavy|light|brutal|rough|smooth|clean|ugly|shaky|wobbly|slow|fast|quick|"
@@ -259,7 +263,7 @@ PHRASES: Mapping[Mark, str] = {
     "barely|nearly there|progress|improving|improvement|new|best|yay|woohoo|woo|boom|"
     "slippery|sweaty|hot|cold|humid|outside in|bar|floor|mat|gym|home|at home|grip|hands|"
     "form|technique|tempo|control|pace|breathing|focus|music|energy|mood|chalk|shoes|"
-    "legs|core|back|workout|work|working|everything felt|getting|getting there|better today|"
+    "legs|core|back|workout|everything felt|getting|getting there|better today|"
     "definitely felt|though|tho|however|anyway|anyways|btw|fyi|fwiw|tbh|imo|ngl|"
     "especially|towards|toward|end|the end|start|beginning|time|minute in|by|burn|pump|"
     "pumped|loved|love|enjoyed|enjoy|hated|hate|proud|pleased|surprised|glad|psyched|stoked|"
@@ -281,6 +285,16 @@ PHRASES: Mapping[Mark, str] = {
 }
 """The first mark that has a phrase keeps it."""
 
+HOW = ("better", "harder", "easier", "worse", "stronger", "heavier", "longer", "more", "tougher")
+COMPARED = "|".join(
+    f"{how} than {when}"
+    for how in HOW
+    for when in (
+        *("last time", "last week", "last session", "monday", "before", "ever", "expected"),
+        *("usual", "planned", "i thought", "it looks", "normal", "yesterday", "the last time"),
+    )
+)
+"""Remarks that compare: they say nothing of these figures, wherever they stand behind them."""
 ORDINALS: Mapping[str, int] = {
     phrase: number
     for number, phrases in {

@@ -45,8 +45,10 @@ PHRASES: Mapping[Mark, str] = {
     "tal como estaba previsto|tal y como estaba previsto|como lo planeado|todo segun el plan",
     Mark.DONE: "hecho|hecha|terminado|terminada|listo|lista|hechas|hechos|completado|completada|"
     "completo|completa|acabado|acabada|ya esta|cumplido|ya hice|termine|acabe",
-    Mark.EVERYTHING: "todo|toda la sesion|la sesion entera|entera|toda|todo lo demas|lo demas|"
-    "el resto|todo el resto|los demas|las demas|todo el entreno|todo el entrenamiento",
+    Mark.EVERYTHING: "todo|toda la sesion|la sesion entera|entera|toda|todo el entreno|"
+    "todo el entrenamiento",
+    Mark.REST: "todo lo demas|lo demas|el resto|todo el resto|los demas|las demas|resto|"
+    "los otros|las otras|el resto de la sesion",
     Mark.SAME: "igual|lo mismo|idem|misma|mismo|otra vez igual|iguales|igual que antes",
     Mark.SKIPPED: "me salte|no hice|saltado|saltada|salto|me la salte|me lo salte|no la hice|"
     "no lo hice|sin hacer|saltar|lo salto|la salto|me salto|omito|omitido|omitida|no hecho|"
@@ -54,14 +56,15 @@ PHRASES: Mapping[Mark, str] = {
     "no he hecho|no pude hacer|este no|esta no|este no lo hice|esta no la hice|salteado|"
     "me salteo|no realice|no toque|la deje fuera|lo deje fuera|no hago|no puedo hacer|"
     "no voy a hacer|no me dio tiempo al|no me dio tiempo de",
-    Mark.BUT: "pero|excepto|menos|salvo|menos la|menos el|todo menos|excepto la|quitando|"
+    Mark.BUT: "pero|excepto|menos|salvo|menos la|menos el|excepto la|quitando|"
     "a excepcion de|aparte de|con excepcion de",
     Mark.ABOUT: "unos|unas|casi|aprox|aproximadamente|mas o menos|alrededor de|como unos|quiza|"
     "quizas|creo|creo que|diria|diria que|sobre|cerca de|tal vez|a lo mejor|o asi|puede que|"
     "yo diria|yo diria que|calculo|calculo que|masomenos",
     Mark.RISKY: "deberia|quiero|queria|antes|ella|amigo|amiga|hijo|hija|sin|menos de|mas de|"
     "objetivo|meta|la semana pasada|semana pasada|la ultima vez|ultima vez|el mes pasado|"
-    "intente|intento|intentar|intentando|no pude|no llegue|no consegui|no logre|no se|"
+    "todavia no|aun no|intente|intento|intentar|intentando|no pude|no llegue|no consegui|"
+    "no logre|no se|"
     "no recuerdo|no me acuerdo|no estoy seguro|no estoy segura|hermano|hermana|mujer|marido|"
     "novio|novia|companero|companera|colega|dijo|dice|dijiste|tocaba|tocaban|tocan|toca|puse|"
     "tenia que|habia que|suelo|normalmente|record|marca|mejor marca|peso|pesaba|kilometros por|"
@@ -190,8 +193,8 @@ PHRASES: Mapping[Mark, str] = {
     "quiero la sesion de hoy ahora|quiero la sesion de hoy ya|empezar ya|empezar ahora|"
     "mandame la sesion ahora|mandame la sesion de hoy ya|mandame la sesion de hoy ahora|"
     "me mandas la sesion|me mandas la sesion de hoy|me mandas la sesion ahora",
-    Mark.FILLER: "de|del|la|el|los|las|en|a la|mi|un poco|hice|hoy|fue|aguante|he|una|estoy|es|"
-    "un|al|mis|lo|le|se|me|ha|han|que|hecho unos|saque|consegui|logre|llegue a|tengo|tuve|"
+    Mark.FILLER: "de|del|la|el|los|las|en|a la|mi|un poco|hice|hoy|fue|aguante|he|estoy|es|"
+    "al|mis|lo|le|se|me|ha|han|que|hecho unos|saque|consegui|logre|llegue a|tengo|tuve|"
     "tenido|muy|bastante|este|esta|estos|estas|ese|esa|eso|son|fueron de|hago|hecho los|"
     "para|por favor|ha sido|han sido|sido|salieron|me salieron|salio|sali|quedaron|estuve|"
     "estuvo|aguantado|aguantando|pude|nivel|un total de|con un|fui|nivel de|sesion|"

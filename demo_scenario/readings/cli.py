@@ -18,6 +18,7 @@ def read_messages(
             help="one JSON object a line: contexts, and messages with the reading that is expected"
         ),
     ],
+    *,
     timing: Annotated[
         bool, typer.Option("--timing", help="also time the reader: each message ten times")
     ] = False,

@@ -102,7 +102,7 @@ def _check_numbers(place: PlaceLine) -> None:
     """Refuse a number of an item that no session has."""
     sessions = [*([place.session] if place.session else []), *place.others]
     known = {item.number for session in sessions for item in session.items}
-    asked = {
+    asked: dict[str, list[int | None]] = {
         "asked_item": [place.asked_item],
         "question.item": [place.question.item if place.question else None],
         "recorded": [one.item for one in place.recorded],
