@@ -9,6 +9,7 @@ from bot.acts.session_card import reported_at
 from bot.acts.still_open import answerable_session
 from bot.events import Tapped
 from bot.outcomes import Outcome
+from bot.reading.known import ItemResult
 from bot.reading.values import Change, Correction, CorrectionKind
 from bot.turn import Tap, Turn
 from bot.wording import asking
@@ -40,10 +41,12 @@ def apply(turn: Turn, person: Person, correction: Correction, session: SessionRe
     match correction.kind:
         case CorrectionKind.SETS:
             return _change_sets(turn, person, correction.changes, session)
+        case CorrectionKind.ITEMS:
+            return _change_items(turn, person, correction.items, session)
         case CorrectionKind.OTHER_ARM:
-            return _other_arm(turn, person, session)
+            return _other_arm(turn, person, session, correction.ref)
         case CorrectionKind.UNDO:
-            return _undo(turn, person, session)
+            return _undo(turn, person, session, correction.ref)
 
 
 def which(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
@@ -114,6 +117,25 @@ def _change_sets(
     return _corrected(turn, person, session, notes, what="result.changed")
 
 
+def _change_items(
+    turn: Turn, person: Person, results: tuple[ItemResult, ...], session: SessionRecord
+) -> Outcome:
+    """Put whole items in the place of what was recorded; what was stays on record as replaced."""
+    notes = []
+    for result in results:
+        found = next((one for one in session.items if str(one.id) == result.ref), None)
+        if found is None or not found.sets:
+            continue
+        record_results.store_item(turn, person, found, result, message_id=found.sets[0].message_id)
+        facts = item_facts(turn, session, found)
+        values = [asking.done_line(turn.tongue(person), one) for one in result.sets]
+        notes.append(asking.corrected(turn.tongue(person), facts.movement.name, values))
+    if not notes:
+        turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    return _corrected(turn, person, session, notes, what="result.changed")
+
+
 def _set_of(item: ItemRecord, change: Change) -> SetRecord | None:
     return next(
         (one for one in item.sets if one.number == change.number and one.done.side is change.side),
@@ -121,8 +143,8 @@ def _set_of(item: ItemRecord, change: Change) -> SetRecord | None:
     )
 
 
-def _other_arm(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
-    last = _last_reported(session)
+def _other_arm(turn: Turn, person: Person, session: SessionRecord, ref: str | None) -> Outcome:
+    last = _last_reported(session, ref)
     if last is None or person.chat_id is None:
         turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
@@ -145,15 +167,16 @@ def _other_arm(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
     return _corrected(turn, person, session, [], what="result.other_arm")
 
 
-def _undo(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
-    """Take back all that the latest answer recorded, one item or the whole session."""
-    last = _last_reported(session)
+def _undo(turn: Turn, person: Person, session: SessionRecord, ref: str | None) -> Outcome:
+    """Take back all that the latest answer recorded, or the one item that was named."""
+    last = _last_reported(session, ref)
     if last is None:
         turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
     latest = [
         one for one in sent_items(session) if one.sets and reported_at(one) == reported_at(last)
     ]
+    latest = latest if ref is None else [last]
     for one in latest:
         training.take_back_sets(turn.tx, one.id, at=turn.now)
         training.change_item(
@@ -165,8 +188,8 @@ def _undo(turn: Turn, person: Person, session: SessionRecord) -> Outcome:
     return _corrected(turn, person, session, [note], what="result.taken_back")
 
 
-def _last_reported(session: SessionRecord) -> ItemRecord | None:
-    reported = [one for one in sent_items(session) if one.sets]
+def _last_reported(session: SessionRecord, ref: str | None) -> ItemRecord | None:
+    reported = [one for one in sent_items(session) if one.sets and ref in {None, str(one.id)}]
     return max(reported, key=reported_at, default=None)
 
 

@@ -12,7 +12,7 @@ from bot.acts.other_training import record_activities
 from bot.acts.reading_context import AtHand, at_hand, read_at_hand
 from bot.acts.session_card import Step, next_step
 from bot.acts.show_plan import send_early
-from bot.events import Wrote
+from bot.events import SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.reading.courtesies import is_courtesy
 from bot.reading.red_flags import RedFlagReading
@@ -59,6 +59,25 @@ def hear(
     if reading.activities and not isinstance(reading, OtherTraining):
         record_activities(turn, person, reading.activities)
     return Outcome.ANSWERED if hurt and outcome is Outcome.PASSED_ON else outcome
+
+
+def hear_caption(
+    turn: Turn, person: Person, athlete: Athlete, event: SentMedia, *, flags: RedFlagReading
+) -> Outcome | None:
+    """Act on results and pain that stand under a clip; None where the words were none.
+
+    The clip itself, and the words under it, were passed on already.
+    """
+    if not event.caption:
+        return None
+    said = Wrote(
+        chat_id=event.chat_id, at=event.at, message_id=event.message_id, text=event.caption
+    )
+    question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    reading = read_at_hand(turn, person, said.text, at_hand(turn, person, said, question), question)
+    if isinstance(reading, PassedOn | NotUnderstood) and not reading.pains:
+        return None
+    return hear(turn, person, athlete, said, flags=flags)
 
 
 def pass_on_words(turn: Turn, person: Person, event: Wrote) -> Outcome:
@@ -166,6 +185,8 @@ def _nothing_to_record(
     is_flagged: bool,
 ) -> Outcome:
     """Pain and red flags were heard already; anything else is explained or passed on."""
+    if isinstance(reading, PassedOn) and reading.language is not None and not is_flagged:
+        return pass_on.words(turn, person, event, language=reading.language)
     if is_flagged or reading.pains:
         return Outcome.ANSWERED
     if event.is_edit and training.items_of_message(

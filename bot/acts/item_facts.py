@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 from datetime import timedelta
 
-from bot.reading.known import Estimate, KnownItem, KnownSession
+from bot.acts.own_estimate import estimate_for
+from bot.reading.known import KnownItem, KnownSession
 from bot.turn import Turn
 from bot.wording.session import ItemFacts
 from scheduler.pain.values import Side
@@ -11,9 +12,7 @@ from scheduler.training.values import Exposure
 from storage.queries import training
 from storage.records.training import ItemRecord, SessionRecord
 
-SPREAD_LOG_UNKNOWN = 0.35  # [log units] ch: one exposure says little; about a third up or down
 REMEMBERED = timedelta(weeks=8)  # [weeks] ch: what was done lately says what is plausible
-SETS_REMEMBERED = 4  # [exposures] ch: what was done lately says what is plausible today
 
 
 def sent_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
@@ -75,18 +74,5 @@ def _known_item(
         arms=facts.arms,
         is_main=item.pair is not None,
         is_reported=item.is_reported,
-        estimate=_estimate([one for one in history if one.dose.movement_key == item.movement_key]),
+        estimate=estimate_for(turn, session.athlete_id, item, history=history),
     )
-
-
-def _estimate(history: Sequence[Exposure]) -> Estimate | None:
-    """Guess the best single set from what was done lately, for judging what is plausible."""
-    values = [
-        done.value + (exposure.reserve.left if exposure.reserve else 0.0)
-        for exposure in history[-SETS_REMEMBERED:]
-        for done in exposure.sets[:1]
-        if done.rung is None or done.rung == exposure.dose.rung
-    ]
-    if not values:
-        return None
-    return Estimate(likely=max(values), spread_log=SPREAD_LOG_UNKNOWN)

@@ -3,7 +3,7 @@
 from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import plain, relayed
+from bot.wording import other_languages, plain, relayed
 from storage.queries import care, due, people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -11,14 +11,19 @@ from storage.records.wire import MessageKind
 UNREADABLE = {Media.VOICE, Media.STICKER, Media.OTHER}
 
 
-def words(turn: Turn, person: Person, event: Wrote) -> Outcome:
-    """Pass a text on, with a button to answer it."""
+def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = None) -> Outcome:
+    """Pass a text on, with a button to answer it; ``language`` where it is one we do not speak."""
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         return Outcome.NOT_UNDERSTOOD
     coach = people.person(turn.tx, athlete.coach_id)
     care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
     tell_coach(turn, coach, person, relayed.words(turn.tongue(coach), person.name, event.text))
+    if language is not None:
+        number = coach.emergency_number
+        said = other_languages.passed_on(language, coach=coach.name, number=number)
+        turn.say(person, said, kind=MessageKind.SAFETY)
+        return Outcome.PASSED_ON
     turn.say(person, plain.words_passed_on(turn.tongue(person), coach=coach.name))
     return Outcome.PASSED_ON
 

@@ -141,6 +141,7 @@ def _context(
         question=OpenQuestion(expects=expects, item_ref=item_ref) if expects else None,
         last=_last_results(found.answered) if has_last else (),
         earlier=_earlier_results(found.answered) if has_last else (),
+        decimal_mark="," if person.language == "es" else ".",
         language=person.language,
         local_date=local_today(turn, person),
     )

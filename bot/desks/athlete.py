@@ -95,6 +95,8 @@ def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outco
     if flags.is_private:
         return Outcome.SAFETY
     outcome = pass_on.media(turn, person, athlete, event)
+    if athlete.state not in NOTHING_ASKED:
+        outcome = hear_reading.hear_caption(turn, person, athlete, event, flags=flags) or outcome
     return Outcome.SAFETY if flags.candidates else outcome
 
 

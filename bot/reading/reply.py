@@ -14,6 +14,7 @@ from bot.reading.examples import example_reply
 from bot.reading.known import Expects, ReadingContext, Reserve
 from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
+from bot.reading.other_languages import other_language
 from bot.reading.pain import find_pain
 from bot.reading.results import with_reserve
 from bot.reading.sentences import (
@@ -66,6 +67,25 @@ SILENT = frozenset(
 
 
 def read(text: str, context: ReadingContext) -> Reading:
+    """Return the one reading of a reply, in the athlete's language or in the one it is written in.
+
+    What is in neither English nor Spanish is recorded only where figures and the words beside
+    them are unmistakable; its pain is kept, and anything else goes to the coach.
+    """
+    reading = _read(text, context)
+    if context.language not in READ_IN_FULL or not reading.unread:
+        return reading
+    language = other_language(text[: 20 * MOST_TOKENS])
+    if language is None:
+        return reading
+    other = _read(text, context.model_copy(update={"language": language}))
+    if not isinstance(other, PassedOn):
+        return other
+    pains = reading.pains or other.pains
+    return other.model_copy(update={"pains": pains, "activities": reading.activities})
+
+
+def _read(text: str, context: ReadingContext) -> Reading:
     """Return the one reading of a reply.
 
     The order is that of care: pain is taken out first and kept by every reading; then other
@@ -91,7 +111,7 @@ def read(text: str, context: ReadingContext) -> Reading:
         or _remainder(tokens, context, beside)
     )
     if context.language not in READ_IN_FULL and _has_words(tokens):
-        return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE)
+        return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE, language=context.language)
     return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
 
 

@@ -185,9 +185,10 @@ class PassedWhy(StrEnum):
 
 
 class PassedOn(Beside):
-    """For the coach."""
+    """For the coach; ``language`` where it is another than the bot's two."""
 
     why: PassedWhy
+    language: str | None = None
 
 
 class NotUnderstood(Beside):

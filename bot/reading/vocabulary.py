@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
+from types import ModuleType
 
 from bot.reading import words_de, words_en, words_es, words_fr, words_pt
 from bot.reading.body_words import SITES, SITES_DE, SITES_FR, SITES_PT, WEAK_SITES
@@ -24,6 +25,11 @@ OTHER_MEANINGS: Mapping[str, frozenset[str]] = {
     "pt": frozenset({"a", "as", "no", "do", "me", "sting", "both", "l r"}),
     "de": frozenset({"both", "k", "tender", "stings"}),
     "fr": frozenset({"pain", "pains", "a", "sting", "both", "tender", "l", "r"}),
+}
+FOREIGN: Mapping[str, tuple[ModuleType, Mapping[str, tuple[Site, ...]]]] = {
+    "pt": (words_pt, SITES_PT),
+    "de": (words_de, SITES_DE),
+    "fr": (words_fr, SITES_FR),
 }
 SLIP_FROM = 6  # [letters] ch: a letter left out of a shorter word makes another word too often
 SWAP_FROM = 5  # [letters] ch
@@ -87,6 +93,17 @@ def words_with_meaning() -> frozenset[str]:
     )
 
 
+def foreign_words(language: str) -> frozenset[str]:
+    """Return every word of a language's own phrases and places."""
+    foreign, places = FOREIGN[language]
+    phrases = [
+        *(words for words, _ in _phrases(foreign.PHRASES)),
+        *foreign.ORDINALS,
+        *places,
+    ]
+    return frozenset(word for phrase in phrases for word in phrase.split())
+
+
 def _entries(language: str) -> Iterable[tuple[str, Meaning]]:
     own, other = (words_es, words_en) if language == "es" else (words_en, words_es)
     if language in READ_IN_FULL:
@@ -98,8 +115,7 @@ def _entries(language: str) -> Iterable[tuple[str, Meaning]]:
         yield from _phrases(own.PHRASES)
         yield from _without(_phrases(other.PHRASES), OTHER_MEANINGS.get(language, frozenset()))
         return
-    foreign = {"pt": words_pt, "de": words_de, "fr": words_fr}[language]
-    places = {"pt": SITES_PT, "de": SITES_DE, "fr": SITES_FR}[language]
+    foreign, places = FOREIGN[language]
     yield from _ordinals(foreign.ORDINALS)
     yield from _places(places, Mark.SITE)
     yield from _places(SITES, Mark.SITE)

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from bot.reading.examples import LETTERS
-from bot.reading.known import ItemResult, KnownItem
+from bot.reading.known import ItemResult, KnownItem, SetResult
 from bot.reading.values import (
     Activity,
     Asked,
@@ -99,6 +99,12 @@ def change_line(tongue: Tongue, number: int, old: float, new: float) -> str:
     return tongue.say("set {n}: {old} → {new}", n=number, old=old, new=new)
 
 
+def done_line(tongue: Tongue, one: SetResult) -> str:
+    """Write one set as it stands now: its arm, its figure, its load."""
+    load = "" if one.load_kg is None else f" @ {tongue.number(one.load_kg)} kg"
+    return LETTERS.get(one.side, "") + tongue.number(one.value) + load
+
+
 def taken_back(tongue: Tongue, names: Sequence[str]) -> str:
     """The last results are gone, as asked."""
     return tongue.say("Taken back: {names}. Write the numbers again.", names=", ".join(names))
@@ -163,6 +169,9 @@ def _correction_label(tongue: Tongue, option: Correction) -> str:
         return tongue.say("Take the last one back")
     if option.kind is CorrectionKind.OTHER_ARM:
         return tongue.say("It was the other arm")
+    if option.kind is CorrectionKind.ITEMS:
+        done = [done_line(tongue, one) for item in option.items for one in item.sets]
+        return shortened(", ".join(done), OPTION_UNITS)
     lines = [
         change_line(tongue, change.number, change.old, change.new) for change in option.changes
     ]
