@@ -16,6 +16,7 @@ REASONS = {
     Mark.NO_TIME: CantReason.NO_TIME,
     Mark.NO_EQUIPMENT: CantReason.NO_EQUIPMENT,
 }
+"""The reason that is named first in this order counts where several are."""
 SHORT = 8  # [words] ch: a reason alone, in so few words, is an absence; in more it may be talk
 TOMORROW = frozenset({"tomorrow", "manana"})
 TILL = frozenset({"till", "until", "hasta", "back", "before"})
@@ -23,15 +24,25 @@ TODAY = frozenset({"today", "hoy", "tonight"})
 
 
 def read_absence(
-    tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
+    tokens: Sequence[Token],
+    context: ReadingContext,
+    beside: Mapping[str, Any],
+    *,
+    may_have_figures: bool = False,
 ) -> CantToday | None:
-    """Read "can't today" with its reason; a message with figures is no absence.
+    """Read "can't today" with its reason.
+
+    A message with figures is no absence, unless they were found to be no results
+    (``may_have_figures``): "stuck at work till 9, not happening today".
 
     "My kid is sick" is a reason to stay away but not the athlete's own illness.
     """
     marks = {token.mark for token in tokens}
     reasons = [reason for mark, reason in REASONS.items() if mark in marks]
-    if marks & FIGURES or not (Mark.CANT in marks or reasons):
+    has_figures = bool(marks & FIGURES)
+    if (has_figures and not may_have_figures) or not (Mark.CANT in marks or reasons):
+        return None
+    if has_figures and (Mark.CANT not in marks or Mark.JUNK in marks):
         return None
     if marks & {Mark.DONE, Mark.PLANNED, Mark.ITEM, Mark.EVERYTHING, Mark.ACTIVITY}:
         return None

@@ -17,7 +17,9 @@ PASSED = SIGNS | {
 }
 BETWEEN = frozenset({Mark.DASH, Mark.OR, Mark.AND})
 NOTHING = frozenset({Mark.NONE, Mark.NOTHING_LEFT})
-BESIDE_RESERVE = frozenset({Mark.MORE, Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.COULD, Mark.REPS})
+BESIDE_RESERVE = frozenset(
+    {Mark.EVERYTHING, Mark.MORE, Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.COULD, Mark.REPS}
+)
 MOST_LEFT_REPS = 15  # [repetitions] ch: a larger figure is no reserve of repetitions
 YES_LETTERS = frozenset({"y", "s"})
 NO_LETTERS = frozenset({"n"})
@@ -79,7 +81,7 @@ def _yes_or_no(tokens: Sequence[Token]) -> Answer:
 
 def _reserve(spoken: Sequence[Token], item: KnownItem | None) -> Answer | Asked:
     marks = {token.mark for token in spoken}
-    if marks and marks <= NOTHING | {Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.MORE}:
+    if marks and marks <= NOTHING | {Mark.LEFT_WORD, Mark.LEFT_OVER, Mark.MORE, Mark.EVERYTHING}:
         return {"reserve": Reserve(left=0)} if marks & NOTHING else {}
     if marks == {Mark.NOT}:
         nothing = Told(reserve=Reserve(left=0))
@@ -136,7 +138,8 @@ def _pain(tokens: Sequence[Token], spoken: Sequence[Token], question: OpenQuesti
     figures = [token for token in spoken if token.mark in {Mark.NUMBER, Mark.RATING}]
     values = [value for token in figures for value in token.choices[-1]]
     rest = {token.mark for token in spoken} - {Mark.NUMBER, Mark.RATING}
-    if any(token.unit is not None for token in figures) or not rest <= BESIDE_SCORE:
+    beside = BESIDE_SCORE | ({Mark.NONE, Mark.NOT} if values == [0] else set())
+    if any(token.unit is not None for token in figures) or not rest <= beside:
         return {}
     between = {token.mark for token in tokens} & (BETWEEN | {Mark.ABOUT})
     is_range = len(values) == 2 and (between or len(figures) == 1)

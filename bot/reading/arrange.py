@@ -13,6 +13,7 @@ from bot.reading.words import Mark
 from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
+ADDED_MOST_KG = 25.0  # [kg] CH: more was never hung on a belt without being planned
 UNIT_OF = {
     Measure.HOLD_S: Mark.SECONDS,
     Measure.CARRY_S: Mark.SECONDS,
@@ -73,7 +74,7 @@ def arranged(draft: Draft, said: Said) -> Attempt:
     is_short = {stopped for _, _, stopped in placed.values()}
     attempt = Attempt(
         sets=sets,
-        problem=_first(*problems, _doubt(draft.sets, sets, item), side_problem),
+        problem=_first(*problems, _doubt(draft.sets, sets, said), side_problem),
         is_sure=draft.is_sure,
         is_stopped=True in is_short or (QuestionCode.FEWER_NUMBERS in problems and not is_named),
         assumptions=_assumptions(draft, said, is_left_first=is_left_first),
@@ -93,18 +94,20 @@ def _is_possible(raw: RawSet, item: KnownItem) -> bool:
     return is_possible(raw.value, raw.load_kg, item)
 
 
-def _doubt(
-    raws: Sequence[RawSet], sets: Sequence[SetResult], item: KnownItem
-) -> QuestionCode | None:
+def _doubt(raws: Sequence[RawSet], sets: Sequence[SetResult], said: Said) -> QuestionCode | None:
     """Return why the figures themselves must be asked about."""
+    item = said.item
     if any(raw.unit not in {None, UNIT_OF[item.measure]} for raw in raws):
         return QuestionCode.WHICH_UNIT
-    is_new_load = item.load_kg is None and any(raw.load_kg for raw in raws)
+    loads = [raw.load_kg for raw in raws if raw.load_kg]
+    is_told = said.has_told_load and all(load <= ADDED_MOST_KG for load in loads)
+    is_new_load = item.load_kg is None and bool(loads) and not is_told
     is_new_band = item.band is None and any(s.band for s in sets)
     if is_new_load or is_new_band:
         return QuestionCode.LOAD_UNEXPECTED
     told = (s for s in sets if not s.is_as_planned)
-    if not all(is_plausible(s.value, s.load_kg, item) for s in told):
+    is_bare = item.load_kg is None
+    if not all(is_plausible(s.value, None if is_bare else s.load_kg, item) for s in told):
         return QuestionCode.IMPLAUSIBLE
     return None
 
@@ -153,6 +156,8 @@ def _results(
     results = []
     for number, raw in sorted(placed.items()):
         told = planned_load_kg if raw is None else raw.load_kg
+        if told == 0 and item.load_kg is None:
+            told = None  # body weight, where no load was planned
         results.append(
             SetResult(
                 number=number,

@@ -15,7 +15,9 @@ def _by_word(table: Mapping[str, tuple[Site, ...]]) -> dict[str, tuple[Site, ...
 SITES: Mapping[str, tuple[Site, ...]] = _by_word(
     {
         "wrist|wrists|muneca|munecas": (Site.WRIST,),
-        "elbow|elbows|codo|codos|tennis elbow|golfers elbow": ELBOW,
+        "elbow|elbows|codo|codos": ELBOW,
+        "tennis elbow|codo de tenista": (Site.ELBOW_OUTER,),
+        "golfers elbow|codo de golfista": (Site.ELBOW_INNER,),
         "shoulder|shoulders|hombro|hombros|rotator cuff|delt|delts|deltoid|deltoide": SHOULDER,
         "shoulder blade|shoulder blades|omoplato|omoplatos|escapula": (Site.UPPER_BACK,),
         "neck|cuello|cervicales": (Site.NECK,),

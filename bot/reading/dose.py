@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
-from itertools import product
+from itertools import islice, product
 from math import prod
 
 from bot.reading.known import KnownItem
@@ -14,6 +14,7 @@ from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
 MOST_TIMES_THE_SETS = 2  # [-] CH: more figures than this are no row of sets
+MOST_ROWS = 16  # [readings] CH: of one row of figures with commas in them
 MOST_WAYS = 512  # [readings] CH: with more ways than this nothing is tried, so nothing recorded
 
 
@@ -94,6 +95,8 @@ def _assembled(steps: Sequence[Step]) -> Draft:
                 )
             )
             n = n + 1 if n == -2 else 0
+            if said.load_kg is not None:
+                load = said.load_kg  # "22.5 x 8, 8, 8": it goes on until another is told
     lone = load if not sets else next((s.load_kg for s in steps if s.load_kg is not None), None)
     return Draft(tuple(sets), all(step.is_sure for step in steps), lone)
 
@@ -172,11 +175,12 @@ def single(token: Token, phrases: Phrases, *, is_first: bool) -> tuple[Step, ...
     if len(token.choices) > 1 and item.measure is Measure.REPS:
         ways = ways[:1]
     is_alone = len(token.choices) == 1 and len(token.choices[0]) == 1
-    is_pair_of_weights = token.unit is Mark.SECONDS and item.measure is Measure.CARRY_M
+    counted = {Measure.CARRY_M, Measure.REPS}
+    is_pair_of_weights = token.unit is Mark.SECONDS and item.measure in counted
     if is_alone and (is_pair_of_weights or (token.unit is None and is_first)):
         load = phrases.kg(token, token.value)
-        if is_pair_of_weights and is_planned_load(load, item):
-            return (Step(load_kg=load),)
+        if is_pair_of_weights and token.text.endswith("s") and is_plausible_load(load, item):
+            return (Step(load_kg=load),) if item.load_kg else tuple(ways)
         if item.load_kg and is_plausible_load(load, item):
             ways.append(Step(load_kg=load, is_sure=False))
     return tuple(ways)
@@ -184,8 +188,16 @@ def single(token: Token, phrases: Phrases, *, is_first: bool) -> tuple[Step, ...
 
 def slashed(figures: Sequence[Token], phrases: Phrases) -> tuple[Step, ...]:
     """Return the ways to read "45/40/38" and, for one-armed items, "30/25"."""
-    flat = [RawSet(v, token.unit) for token in figures for v in token.choices[0]]
-    ways = [Step(sets=tuple(flat))]
+    rows = [
+        [
+            RawSet(v, token.unit)
+            for token, values in zip(figures, chosen, strict=True)
+            for v in values
+        ]
+        for chosen in islice(product(*(token.choices for token in figures)), MOST_ROWS)
+    ]
+    flat = rows[0]
+    ways = [Step(sets=tuple(row)) for row in rows]
     if len(flat) == 2 and len(phrases.item.arms_asked) > 1:
         left, right = flat
         pair = (replace(left, side=Side.LEFT), replace(right, side=Side.RIGHT))
@@ -247,14 +259,21 @@ def _two(first: Token, second: Token, phrases: Phrases) -> Iterator[Step]:
         yield Step(sets=_times(first, second))
     if _is_count(second) and _number(first) != _number(second):
         yield Step(sets=_times(second, first), is_sure=_is_value_first(first, second, item))
-    if second.is_bare and is_planned_load(phrases.kg(second, second.value), item):
-        load = phrases.kg(second, second.value)
-        yield Step(sets=(RawSet(_number(first), first.unit, load_kg=load),), is_sure=False)
-    if first.is_bare and item.load_kg:
-        load = phrases.kg(first, first.value)
-        if is_planned_load(load, item) or is_plausible_load(load, item):
-            sets = (RawSet(_number(second), second.unit, load_kg=load),)
-            yield Step(sets=sets, is_sure=is_planned_load(load, item))
+    if second.is_bare and (load := _bare_load(second, phrases)) is not None:
+        sets = (RawSet(_number(first), first.unit, load_kg=load),)
+        is_weight = item.measure is Measure.REPS and not _is_count(second)
+        yield Step(sets=sets, is_sure=is_weight)
+    if first.is_bare and (load := _bare_load(first, phrases)) is not None:
+        sets = (RawSet(_number(second), second.unit, load_kg=load),)
+        is_weight = item.measure is Measure.REPS and not _is_count(first)
+        yield Step(sets=sets, is_sure=is_planned_load(load, item) or is_weight)
+
+
+def _bare_load(token: Token, phrases: Phrases) -> float | None:
+    """Return the load that a figure without a unit may be, None where it can be none."""
+    item, load = phrases.item, phrases.kg(token, token.value)
+    is_near = is_planned_load(load, item) or is_plausible_load(load, item)
+    return load if item.load_kg and is_near else None
 
 
 def _is_value_first(first: Token, second: Token, item: KnownItem) -> bool:

@@ -108,6 +108,8 @@ def _could_figure(tokens: Sequence[Token], at: int) -> list[int]:
     if i >= len(tokens) or not _is_reserve(tokens[i]):
         return []
     behind = tokens[i + 1].mark if i + 1 < len(tokens) else None
+    if behind is Mark.PLUS and i + 2 < len(tokens) and tokens[i + 2].mark is Mark.MORE:
+        return list(range(at + 1, i + 3))
     if behind in {Mark.MORE, Mark.LEFT_OVER, Mark.LEFT_WORD}:
         return list(range(at + 1, i + 2))
     is_end = behind in {None, Mark.COMMA, Mark.STOP_SIGN, Mark.LINE}

@@ -55,6 +55,8 @@ def fit(said: Said) -> Outcome:
         return Outcome()
     outcome = _fit_figures(said) if said.figures else _fit_words(said)
     doubts = said.words & DOUBTS
+    if Mark.SKIPPED in said.words and not said.figures:
+        doubts -= {Mark.NOT}  # "skipped, no space": the reason, no denial
     if said.figures and Mark.SKIPPED in said.words:
         doubts.add(Mark.SKIPPED)
     if outcome.is_sure and doubts and not _is_about_stopping(said):

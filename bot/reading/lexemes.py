@@ -34,7 +34,8 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     ("date", r"\d{4}-\d{2}-\d{2}(?!\d)"),
     ("front", rf"(?m:^)[ \t]*(?:{NUMBERED})?\d{{1,2}}(?:\)|[.:](?=[ \t]))"),
     ("front", rf"(?m:^)[ \t]*(?:{NUMBERED})\d{{1,2}}\b(?![ \t]*(?:sets?|series|reps?)\b)"),
-    ("front", r"(?m:^)[ \t]*\(\d{1,2}\)(?=[ \t])"),
+    ("front", r"(?m:^)[ \t]*\(\d{1,2}\)(?=[ \t])|(?m:^)[ \t]*(?:\d{1,2}-(?=[ \t])|n \d{1,2}:)"),
+    ("front", r"(?m:^)[ \t]*\d{1,2}(?=[ \t]*\([a-z])"),
     (
         "front",
         (
@@ -42,7 +43,7 @@ PATTERNS: tuple[tuple[str, str], ...] = (
             r"\b(?:item|exercise|ex|ejercicio|ej) ?\d{1,2}\b[:.]?"
         ),
     ),
-    ("clock", r"(?<![\d:])\d{0,2}:[0-5]\d(?![\d:])"),
+    ("clock", r"(?<![\d:])\d{1,2}:[0-5]\d(?![\d:])|(?<![\w:)\]]):[0-5]\d(?![\d:])"),
     ("quote", r"\d{1,2}'(?:\s?[0-5]?\d)?(?:\"|'')?(?!\d)|\d{1,3}(?:\"|'')"),
     (
         "junk",
@@ -51,7 +52,7 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     ("list", r"\d{1,4}(?:,\d{1,4}){2,}(?!\d)|\d{1,4}(?:\.\d{1,4}){2,}(?!\d)"),
     ("pair", r"\d{1,4},\d{1,4}(?!\d)"),
     ("ordinal", r"\d{1,2}(?:st|nd|rd|th)\b"),
-    ("listed", r"(?<=[\s,;])[1-9][.:](?=[ \t])"),
+    ("listed", r"(?<=[\s,;])[1-9][.:-](?=[ \t])"),
     ("number", r"\d{1,5}(?:\.\d{1,2})?(?!\d)|(?<!\d)\.\d{1,2}(?!\d)"),
     ("word", r"[^\W\d_]+(?:'[^\W\d_]+)*"),
     ("?", r"\?"),
@@ -68,6 +69,8 @@ HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 EACH_SHORT = re.compile(r"\b(?:e/s|e\.s\.|c/lado|c/l)(?!\w)")
 UNIT_CROSS = re.compile(r"(?<=\d)(kgs?|lbs?|m|s|secs?|mts?)x(?=\d)")
 DASHED_LINE = re.compile(r"(?m)^[ \t]*(\d{1,2})[ \t]+-[ \t]+(?=\S)")
+WITH_SHORT = re.compile(r"\bw/\s?(?!o)")
+POUND_SIGN = re.compile(r"(?<=\d)\s?#")
 ARROW = re.compile(r"-+>|=>|→")
 SHORT_MINUTES = re.compile(r"(?<=\d)['\"]{2}")
 NUMERAL = re.compile(r"\d+(?:[.,]\d+)?")
@@ -76,6 +79,7 @@ NUMERAL = re.compile(r"\d+(?:[.,]\d+)?")
 def cut(text: str) -> Iterator[Lexeme]:
     """Yield the pieces of ``text`` in order; signs without meaning are left out."""
     text = HYPHEN.sub(" ", EACH_SHORT.sub(" each side ", text))
+    text = POUND_SIGN.sub(" lb ", WITH_SHORT.sub(" with ", text))
     text = ARROW.sub(" should be ", UNIT_CROSS.sub(r"\1 x ", SHORT_MINUTES.sub('"', text)))
     yield from _in_turn(list(_pieces(_with_brackets(text))))
 

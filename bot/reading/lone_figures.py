@@ -39,12 +39,20 @@ def _as_score(
 ) -> Claim | None:
     ratings = [i for i in figures if tokens[i].mark is Mark.RATING]
     lone = ratings if len(ratings) == 1 else figures
+    if len(lone) > 1 and _stands_apart(tokens, lone[-1]):
+        lone = lone[-1:]
     if len(lone) != 1 or not is_score(tokens[lone[0]]):
         return None
     score, _ = counted(tokens[lone[0]].choices[0])
     adds = {"pains": tuple(_scored(pain, score) for pain in pains)}
     rest = [GAP if i == lone[0] else token for i, token in enumerate(tokens)]
     return Claim(QuestionCode.PAIN_OR_RESULT, adds, rest, len(figures) == 1)
+
+
+def _stands_apart(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether the last figure is a clause of its own: "..., my chest hurts, 3"."""
+    behind = {token.mark for token in tokens[at + 1 :]}
+    return at > 0 and tokens[at - 1].mark is Mark.COMMA and behind <= {Mark.COMMA, Mark.STOP_SIGN}
 
 
 def _scored(pain: PainMention, score: int | None) -> PainMention:

@@ -10,25 +10,18 @@ from bot.reading.names import NameIndex
 from bot.reading.number_words import ONE, PLURALS, number_at
 from bot.reading.script import plain
 from bot.reading.tokens import Token
-from bot.reading.units import UNITS, join_units
-from bot.reading.vocabulary import Vocabulary, vocabulary
+from bot.reading.units import COLOURS, UNITS, join_units
+from bot.reading.vocabulary import Meaning, Vocabulary, vocabulary
 from bot.reading.words import Mark
 
 WORDLIKE = frozenset({"word", "number", "ordinal"})
 WRITTEN_OUT = {"i'll": "iwill", "we'll": "wewill", "i'd": "iwould"}
 """Words that are other words without their apostrophe."""
-COLOURS = frozenset(
-    {
-        *("red", "blue", "green", "black", "yellow", "purple", "orange", "grey", "gray", "white"),
-        *("pink", "light", "medium", "heavy", "strong", "thin", "thick", "silver", "gold"),
-        *("roja", "azul", "verde", "negra", "amarilla", "morada", "naranja", "gris", "blanca"),
-        *("ligera", "media", "fuerte", "fina", "gruesa", "rosa", "rojo", "negro"),
-    }
-)
+NO_MEANING = Meaning(Mark.WORD)
 SECOND = frozenset({"second", "segundo"})
 BAND_WORDS = frozenset({"band", "bands", "banda", "goma"})
 STRETCHED = re.compile(r"(.)\1{2,}")
-BETWEEN_LETTERS = re.compile(r"(?<=[^\W\d_])'(?=[^\W\d_])")
+BETWEEN_LETTERS = re.compile(r"\b(?:[ldjcmtsn]|qu)'(?=[^\W\d_])")
 BEFORE_WHICH_ONE_COUNTS = frozenset(
     {
         *UNITS,
@@ -86,11 +79,33 @@ class _Marker:
         words = self._words_from(lexemes, at)
         if (band := _band(words)) is not None:
             return [Token(Mark.BAND, band)], 2
+        if before is not None and before.mark is Mark.ITEM and self._goes_on(before, words):
+            return [replace(before, text=lexeme.text)], 1
+        if (row := self._name_of_a_place(lexemes, at)) is not None:
+            return [row], 1
         named = self._index.at(words) if lexeme.kind == "word" else None
         if named and self._is_longest(words, named[1]):
             token = Token(Mark.ITEM, lexeme.text, refs=named[0], is_mended=named[2])
             return [token], named[1]
         return self._phrase(lexeme, words) or self._figure_or_word(lexeme, words)
+
+    def _goes_on(self, before: Token, words: Sequence[str]) -> bool:
+        """Tell whether a word behind a name belongs to it: "curl wrist", "row one arm"."""
+        has_number = not words or number_at(words, self._language) is not None
+        return not has_number and self._index.goes_on(before.refs, words[0])
+
+    def _name_of_a_place(self, lexemes: Sequence[Lexeme], at: int) -> Token | None:
+        """Take "wrist" for the wrist curl where a row of figures follows it: no pain is told so."""
+        row = _row_behind(lexemes, at)
+        word = lexemes[at].text
+        if row < 2 or self._words.phrases.get((word,), NO_MEANING).mark is not Mark.SITE:
+            return None
+        refs = frozenset(
+            item.ref
+            for item in self._items
+            if item.sets == row and self._index.goes_on(frozenset({item.ref}), word)
+        )
+        return Token(Mark.ITEM, word, refs=refs) if len(refs) == 1 else None
 
     def _numbered(self, lexeme: Lexeme, before: Token | None) -> list[Token]:
         """Take a number in front for an item's, or for a figure where no item has it.
@@ -163,6 +178,17 @@ class _Marker:
             eights = Token(Mark.NUMBER, words[used], choices=((float(PLURALS[words[used]]),),))
             return [token, Token(Mark.TIMES, "x"), eights], used + 1
         return [token], used
+
+
+def _row_behind(lexemes: Sequence[Lexeme], at: int) -> int:
+    """Count the plain figures that follow a word, spaces and commas between them."""
+    count = 0
+    for lexeme in lexemes[at + 1 :]:
+        if lexeme.kind in {"number", "list", "pair"}:
+            count += len(lexeme.choices[0])
+        elif lexeme.kind != ",":
+            break
+    return count
 
 
 def _band(words: Sequence[str]) -> str | None:

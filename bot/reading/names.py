@@ -1,5 +1,6 @@
 """Which item a run of words names: in full, by a part, or with a slip of the thumb."""
 
+import itertools
 from collections.abc import Mapping, Sequence
 
 from bot.reading.known import KnownItem
@@ -7,6 +8,7 @@ from bot.reading.script import plain
 from bot.reading.vocabulary import words_with_meaning
 
 LONGEST_NAME = 5  # [words] CH
+SHORTEST_START = 3  # [letters] CH: a shorter beginning may be a word of its own
 SHORTEST_SLIP = 4  # [letters] CH: shorter words have too many neighbours
 TWO_SLIPS_FROM = 8  # [letters] CH
 NAMING = frozenset(
@@ -27,7 +29,7 @@ def stem(word: str) -> str:
         return word[:-3] + "y"
     if word.endswith("es") and word[-3:-2] in {"s", "h", "x"} and len(word) > 4:
         return word[:-2]
-    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 3 else word
+    return word[:-1] if word.endswith("s") and not word.endswith("ss") and len(word) > 2 else word
 
 
 class NameIndex:
@@ -37,6 +39,8 @@ class NameIndex:
         """Index the names of ``items``; a full name or alias goes before a part."""
         self._full: dict[str, set[str]] = {}
         self._part: dict[str, set[str]] = {}
+        self._words: dict[str, set[str]] = {}
+        self._pairs: list[tuple[str, tuple[str, str]]] = []
         for item in items:
             for name in item.names:
                 self._add(name, item.ref)
@@ -44,6 +48,8 @@ class NameIndex:
     def _add(self, name: str, ref: str) -> None:
         words = [stem(word) for word in name_words(name)]
         self._full.setdefault("".join(words), set()).add(ref)
+        self._words.setdefault(ref, set()).update(words)
+        self._pairs += [(ref, pair) for pair in itertools.pairwise(words)]
         for start in range(len(words)):
             for end in range(start + 1, len(words) + 1):
                 if end - start > 1 or not _means_something_else(words[start]):
@@ -56,7 +62,23 @@ class NameIndex:
             refs = self._full.get(key) or self._part.get(key)
             if refs:
                 return frozenset(refs), used, False
-        return self._slip(words)
+        shortened = self._shortened(words)
+        return (shortened, 2, True) if shortened else self._slip(words)
+
+    def goes_on(self, refs: frozenset[str], word: str) -> bool:
+        """Tell whether a word is one of the words of every item's name: "wrist" behind "curl"."""
+        return bool(refs) and all(stem(word) in self._words.get(ref, ()) for ref in refs)
+
+    def _shortened(self, words: Sequence[str]) -> frozenset[str]:
+        """Return the items that two words in a row shorten: "inv row" for "inverted row"."""
+        if len(words) < 2 or len(words[0]) < SHORTEST_START or _means_something_else(words[0]):
+            return frozenset()
+        first, second = words[0], stem(words[1])
+        return frozenset(
+            ref
+            for ref, pair in self._pairs
+            if pair[0].startswith(first) and pair[1] == second and pair[0] != first
+        )
 
     def _slip(self, words: Sequence[str]) -> tuple[frozenset[str], int, bool] | None:
         for used in (2, 1):

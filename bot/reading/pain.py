@@ -13,6 +13,7 @@ from bot.reading.clauses import (
     clauses,
 )
 from bot.reading.known import Expects, ReadingContext
+from bot.reading.pain_goes_on import goes_on, last_score, merged
 from bot.reading.scores import counted, is_score, rating_anywhere, scores_after, scores_before
 from bot.reading.tokens import Token
 from bot.reading.values import PainMention
@@ -37,25 +38,52 @@ def find_pain(
     """Return every pain mention, and the tokens without them."""
     is_asked = context.question is not None and context.question.expects is Expects.PAIN
     mentions: list[PainMention] = []
-    rest: list[Token] = []
+    parts = list(clauses(tokens))
     is_right_behind = False
-    for clause in clauses(tokens):
-        found = _mentions(clause, is_asked=is_asked)
-        if is_right_behind and not found and mentions[-1].score is None:
-            _lone_rating(clause, mentions, is_asked=is_asked)
+    for at, clause in enumerate(parts):
+        found = _mentions(clause, is_asked=is_asked, is_question=_is_question(parts[at:]))
+        if found and found[0].side is None and at > 0:
+            found[0] = found[0].model_copy(update={"side": _side_of_a_stop(parts[at - 1])})
+        if is_right_behind and found and _is_same_pain(mentions[-1], found[0]):
+            mentions[-1] = merged(mentions[-1], found.pop(0))
+            found_any = True
+        elif is_right_behind and not found:
+            found_any = goes_on(clause, mentions, is_asked=is_asked)
+        else:
+            found_any = bool(found)
         if any(token.mark not in CLAUSE_ENDS for token in clause.tokens):
-            is_right_behind = bool(found)
+            is_right_behind = found_any or bool(found)
         mentions += found
-        rest += clause.rest()
+    if is_asked and len(mentions) == 1 and mentions[0].score is None:
+        last_score(parts, mentions)
+    rest = [token for clause in parts for token in clause.rest()]
     if any(mention.score != 0 or mention.sites for mention in mentions):
         mentions = [m for m in mentions if m.score != 0 or m.sites]
     stopped = _stopped_by_pain(tokens)
     return tuple(_with_stop(m, is_stop=stopped) for m in mentions), rest
 
 
-def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
+def _side_of_a_stop(before: Clause) -> Side | None:
+    """Return the arm of "right skipped," right before a pain: it is why that arm stopped."""
+    sides = [SIDE_MARKS[t.mark] for t in before.tokens if t.mark in SIDE_MARKS]
+    is_stop = before.has(Mark.SKIPPED, Mark.STOPPED) and before.tokens[-1].mark is Mark.COMMA
+    return sides[-1] if sides and is_stop else None
+
+
+def _is_question(parts: Sequence[Clause]) -> bool:
+    """Tell whether the sentence that the first clause belongs to ends in a question mark."""
+    for clause in parts:
+        last = clause.tokens[-1].mark
+        if last in {Mark.QUESTION, Mark.LINE, Mark.STOP_SIGN}:
+            return last is Mark.QUESTION
+    return False
+
+
+def _mentions(clause: Clause, *, is_asked: bool, is_question: bool) -> list[PainMention]:
     has_words = clause.has(Mark.PAIN, Mark.NO_PAIN, Mark.SHARP)
     anchors = [i for i in clause.find(Mark.SITE) if has_words or not _is_fine(clause.tokens, i)]
+    if is_question and not (has_words or is_asked or clause.has(Mark.RATING, Mark.SORE)):
+        anchors = []  # "should the elbows bend?" tells of no pain
     if has_words or clause.has(Mark.RATING) or is_asked:
         anchors = sorted(anchors + clause.find(Mark.WEAK_SITE))
     if not anchors and (has_words or is_asked):
@@ -67,10 +95,26 @@ def _mentions(clause: Clause, *, is_asked: bool) -> list[PainMention]:
             if token.mark in {Mark.PAIN, Mark.NO_PAIN, Mark.SHARP}
         ][:1]
     ends = [*anchors[1:], *[len(clause.tokens)] * bool(anchors)]
-    return [
-        _mention(clause, i, end, is_only=len(anchors) == 1, is_asked=is_asked)
-        for i, end in zip(anchors, ends, strict=True)
-    ]
+    found: list[PainMention] = []
+    for i, end in zip(anchors, ends, strict=True):
+        told = _mention(clause, i, end, is_only=len(anchors) == 1, is_asked=is_asked)
+        if found and _is_same_place(found[-1], told):
+            found[-1] = merged(found[-1], told)
+        else:
+            found.append(told)
+    return found
+
+
+def _is_same_pain(before: PainMention, told: PainMention) -> bool:
+    """Tell whether "hurts about 4" goes on about the place that was named before it."""
+    return not told.sites and told.score != 0 and before.score is None and bool(before.sites)
+
+
+def _is_same_place(before: PainMention, told: PainMention) -> bool:
+    """Tell whether one place was named twice: "thumb side of my right hand"."""
+    is_same_side = before.side is None or told.side is None or before.side is told.side
+    is_one_score = before.score is None or told.score is None
+    return before.sites == told.sites != () and is_same_side and is_one_score
 
 
 def _is_fine(tokens: Sequence[Token], at: int) -> bool:
@@ -162,19 +206,6 @@ def _side(clause: Clause, at: int) -> Side | None:
             if tokens[i].mark not in PASSED_OVER:
                 break
     return None
-
-
-def _lone_rating(clause: Clause, mentions: list[PainMention], *, is_asked: bool) -> None:
-    """Give "4/10" in a clause of its own to the pain before it; "4" where pain was asked about."""
-    ratings = clause.find(Mark.RATING)
-    if is_asked and not ratings:
-        ratings = [i for i in clause.find(Mark.NUMBER) if is_score(clause.tokens[i])]
-    others = {t.mark for t in clause.tokens} - PASSED_OVER - CLAUSE_ENDS
-    others -= {Mark.RATING, Mark.NUMBER} if is_asked else {Mark.RATING}
-    if len(ratings) == 1 and not others:
-        score, must_ask = counted(clause.tokens[ratings[0]].choices[0])
-        mentions[-1] = mentions[-1].model_copy(update={"score": score, "must_ask": must_ask})
-        clause.taken.update(ratings)
 
 
 def _stopped_by_pain(tokens: Sequence[Token]) -> bool:

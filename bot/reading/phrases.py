@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from bot.reading.dose import Phrases, Step, chained, single, slashed
 from bot.reading.effort import HIGHEST_EFFORT
 from bot.reading.known import KnownItem
-from bot.reading.plausible import is_planned_load
+from bot.reading.plausible import is_planned_load, is_plausible_load
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
 from scheduler.catalogue.values import Measure
@@ -64,6 +64,8 @@ class Said:
     count: int | None = None
     band: str | None = None
     figures: int = 0
+    has_told_load: bool = False
+    last: tuple[int, Token] | None = None
 
 
 def said_about(item: KnownItem, tokens: Sequence[Token], *, pound: bool) -> Said:
@@ -80,10 +82,19 @@ def said_about(item: KnownItem, tokens: Sequence[Token], *, pound: bool) -> Said
 def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
     """Add the phrase that begins at ``at``; return how many tokens it takes."""
     token = tokens[at]
+    if token.text == "instead" and (used := _plan_behind(tokens, at, said.item)):
+        return used
     if token.mark in GOVERNING:
         return _governing(tokens, at, said)
-    if token.mark is Mark.AT and _is_figure(tokens, at + 1) and said.figures:
+    if token.mark is Mark.AT and _is_figure(tokens, at + 1) and _is_behind(tokens, at, said):
         return _load(tokens, at, said, phrases)
+    if token.mark is Mark.PLUS and at + 1 < len(tokens) and tokens[at + 1].unit is Mark.KG:
+        said.has_told_load = True
+        return 1
+    if token.mark is Mark.TIMES and said.figures == 1 and _is_count_behind(tokens, at, said):
+        return _trailing_times(tokens, at, said, phrases)
+    if token.mark is Mark.BODYWEIGHT and token.value > 0:
+        said.has_told_load = True
     if _is_count_of(tokens, at, said.item):
         figures = [Token(Mark.COUNT, token.text, n=int(token.value)), tokens[at + 2]]
         said.figures += 2
@@ -100,6 +111,44 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
     else:
         _word(token, said)
     return 1
+
+
+def _is_behind(tokens: Sequence[Token], at: int, said: Said) -> bool:
+    """Tell whether a load is told: behind figures, behind "as planned but", or with its unit."""
+    figure = tokens[at + 1]
+    is_weight = figure.unit is Mark.KG or figure.text.endswith("s")
+    return bool(said.figures) or Mark.PLANNED in said.words or is_weight
+
+
+def _is_count_behind(tokens: Sequence[Token], at: int, said: Said) -> bool:
+    """Tell whether "x3" stands behind the one figure that was said: "8 each arm x3"."""
+    count = tokens[at + 1] if at + 1 < len(tokens) else None
+    return (
+        count is not None
+        and count.is_bare
+        and count.value == said.item.sets
+        and said.last is not None
+        and not _is_figure(tokens, at + 2)
+    )
+
+
+def _trailing_times(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    count = Token(Mark.COUNT, tokens[at + 1].text, n=int(tokens[at + 1].value))
+    if said.last is not None:
+        where, figure = said.last
+        ways = tuple(way for way in chained([figure, count], phrases) if way.sets)
+        said.ways[where] = ways or said.ways[where]
+    said.figures += 1
+    return 2
+
+
+def _plan_behind(tokens: Sequence[Token], at: int, item: KnownItem) -> int:
+    """Return how many tokens "instead of 15" takes where 15 is the plan; 0 where it is not."""
+    i = at + 1
+    while i < len(tokens) and tokens[i].text in OF:
+        i += 1
+    is_plan = i < len(tokens) and tokens[i].is_bare and tokens[i].value == item.target
+    return i - at + 1 if is_plan else 0
 
 
 def _is_count_of(tokens: Sequence[Token], at: int, item: KnownItem) -> bool:
@@ -141,6 +190,9 @@ def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
     is_count = figure.is_integer() and figure <= said.item.sets
     after = at + 3 if at + 2 < len(tokens) and tokens[at + 2].mark is Mark.AT else at + 2
     is_all_of_them = token.mark is Mark.ALL and is_count and _is_figure(tokens, after)
+    is_at_the_end = after == at + 2 and not _figures_behind(tokens, at + 2)
+    if token.mark is Mark.ALL and figure == said.item.sets and said.figures and is_at_the_end:
+        return 2
     is_told = token.mark is Mark.ONLY and is_count and _figures_behind(tokens, at + 2) == figure
     if is_all_of_them or is_told or (token.text.endswith("after") and is_count):
         said.count = int(figure)
@@ -160,12 +212,15 @@ def _is_figure(tokens: Sequence[Token], at: int) -> bool:
 def _load(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
     """Read "@ 20" or "with 20 kg" behind figures; "@ 7" may also be an effort."""
     token = tokens[at + 1]
-    is_pair = token.unit is Mark.SECONDS and said.item.measure is Measure.CARRY_M
-    if is_pair and is_planned_load(phrases.kg(replace(token, unit=None), token.value), said.item):
-        token = replace(token, unit=None)
+    if token.unit is Mark.SECONDS and token.text.endswith("s") and len(token.choices) == 1:
+        plain = replace(token, unit=None)  # "with the 24s": a pair of weights
+        token = plain if is_plausible_load(phrases.kg(plain, token.value), said.item) else token
+    if token.unit is Mark.KG:
+        said.has_told_load = True
     if token.mark is Mark.COUNT or token.unit not in {None, Mark.KG}:
         said.words.add(Mark.RISKY)
         return 1
+    said.figures += not said.figures
     load = phrases.kg(token, token.choices[-1][0])
     way = Step(load_kg=load)
     if token.unit is None and load <= HIGHEST_EFFORT and not is_planned_load(load, said.item):
@@ -189,6 +244,9 @@ def _figures(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> 
     said.figures += len(figures)
     if used == 1:
         ways = single(token, phrases, is_first=is_first)
+        is_plain = len(token.choices) == 1 and len(token.choices[0]) == 1
+        if token.mark is Mark.NUMBER and token.unit is not Mark.KG and is_plain:
+            said.last = (len(said.ways), token)
     else:
         ways = (slashed if joint is Mark.SLASH else chained)(figures, phrases)
     _add(ways, said)

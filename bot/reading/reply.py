@@ -31,6 +31,8 @@ from bot.reading.tokens import Token
 from bot.reading.values import (
     Activity,
     Asked,
+    CantToday,
+    Correction,
     NotUnderstood,
     OtherTraining,
     PassedOn,
@@ -110,6 +112,9 @@ def _read(text: str, context: ReadingContext) -> Reading:
         or _results(tokens, context, beside)
         or _remainder(tokens, context, beside)
     )
+    if not isinstance(reading, Recorded | CantToday | Correction | Told):
+        away = read_absence(tokens, context, beside, may_have_figures=True)
+        reading = away or reading
     if context.language not in READ_IN_FULL and _has_words(tokens):
         return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE, language=context.language)
     return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
@@ -153,9 +158,9 @@ def _asked_for(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
 ) -> Reading | None:
     """Read a wish for the session now, and corrections of the last results."""
-    spoken = {token.mark for token in tokens} - SILENT - {Mark.CHAT, Mark.YES, Mark.WORD}
-    if spoken == {Mark.NOW}:
-        return SessionNow(**beside)
+    marks = {token.mark for token in tokens}
+    if Mark.NOW in marks and not marks & (FIGURES | {Mark.CANT, Mark.ITEM, Mark.DONE, Mark.NOT}):
+        return SessionNow(**{**beside, "asks_coach": False})
     found = read_correction(tokens, _past(context))
     if isinstance(found, NotUnderstood):
         return NotUnderstood(**beside, example=example_reply(context.session))
@@ -193,7 +198,7 @@ def _answer(
         return answer.model_copy(update=dict(beside))
     if not answer:
         return None
-    if beside["pains"] and all(pain.score == 0 for pain in answer.get("pains", ())):
+    if beside["pains"] and all(not pain.score for pain in answer.get("pains", ())):
         answer = {name: value for name, value in answer.items() if name != "pains"}
     return Told(**{**beside, **answer, "pains": (*beside["pains"], *answer.get("pains", ()))})
 

@@ -215,6 +215,8 @@ def _both(before: Segment, named: Sequence[Segment], desk: Desk) -> Found:
     figures = marks & {Mark.NUMBER, Mark.COUNT, Mark.RATING, Mark.JUNK, Mark.BODYWEIGHT}
     if not figures and marks & {Mark.PLANNED, Mark.DONE}:
         is_whole = bool(marks & {Mark.ALL, Mark.EVERYTHING}) or Mark.BUT in marks
+        if {item.ref for item in desk.open_items} <= refs:
+            return _named(named, desk)  # "done. hang 45 40 38, press 8 8 7": nothing is left
         found = _named(named, desk, planned(desk))
         if not is_whole and isinstance(found, Recorded):
             return Asked(question=QuestionCode.WHOLE_SESSION, options=(found,))

@@ -78,7 +78,7 @@ def segments(tokens: Sequence[Token]) -> tuple[Segment, list[Segment]]:
     Names stand in front of their figures, or, when the message begins with figures and ends
     with a name, behind them.
     """
-    before, named = _cut(_skips_behind(tokens))
+    before, named = _cut(_counts_behind(_skips_behind(_left_out(tokens))))
     if before.says_something and named and not named[-1].says_something:
         stretches = [before, *named[:-1]]
         if all(stretch.says_something for stretch in stretches):
@@ -126,6 +126,33 @@ def _take_by_number(here: Segment, token: Token) -> None:
         here.number_decided = True
     else:
         here.refs |= token.refs
+
+
+def _left_out(tokens: Sequence[Token]) -> list[Token]:
+    """Turn "left the hangs out" into "skipped the hangs"."""
+    turned = list(tokens)
+    for at, token in enumerate(tokens):
+        marks = [one.mark for one in tokens[at : at + 5]]
+        if token.mark is not Mark.LEFT_WORD or Mark.ITEM not in marks[:3]:
+            continue
+        out = at + marks.index(Mark.ITEM) + 1
+        if out < len(tokens) and tokens[out].text == "out":
+            turned[at] = Token(Mark.SKIPPED, "left out")
+            turned[out] = Token(Mark.FILLER, "out")
+    return turned
+
+
+def _counts_behind(tokens: Sequence[Token]) -> list[Token]:
+    """Turn "two sets of plank" into "plank two sets of"."""
+    turned = list(tokens)
+    for at in range(len(turned) - 1):
+        after = at + 1
+        while after < len(turned) and turned[after].mark is Mark.FILLER:
+            after += 1
+        is_count = turned[at].mark is Mark.COUNT and after > at + 1
+        if is_count and after < len(turned) and turned[after].mark is Mark.ITEM:
+            turned[at : after + 1] = [turned[after], turned[at], *turned[at + 1 : after]]
+    return turned
 
 
 def _skips_behind(tokens: Sequence[Token]) -> list[Token]:

@@ -48,6 +48,9 @@ def without_questions(tokens: Sequence[Token]) -> tuple[list[Token], bool, bool]
             kept += sentence
             continue
         marks = {token.mark for token in sentence}
+        if Mark.NOW in marks and not marks & FIGURES:
+            kept += sentence[:-1]
+            continue
         found = True
         told = _told_before_the_question(sentence)
         if told:
@@ -75,7 +78,7 @@ def without_plans(tokens: Sequence[Token]) -> list[Token]:
     has_figures = False
     for sentence in sentences(tokens, ENDS | {Mark.COMMA}):
         marks = {token.mark for token in sentence}
-        is_plan = Mark.LATER in marks and not marks & TELLING
+        is_plan = Mark.LATER in marks and not marks & (TELLING - {Mark.ITEM})
         is_own = not kept or kept[-1].mark in ENDS or len(sentence) > PLAN_WORDS
         is_own = is_own or sentence[0].text in PLANNING
         if not (is_plan and has_figures and is_own):

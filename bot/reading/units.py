@@ -17,6 +17,15 @@ UNITS = {
     Mark.KILOMETRES: (Mark.METRES, 1000.0),
     Mark.REPS: (Mark.REPS, 1.0),
 }
+COLOURS = frozenset(
+    {
+        *("red", "blue", "green", "black", "yellow", "purple", "orange", "grey", "gray", "white"),
+        *("pink", "light", "medium", "heavy", "strong", "thin", "thick", "silver", "gold"),
+        *("roja", "azul", "verde", "negra", "amarilla", "morada", "naranja", "gris", "blanca"),
+        *("ligera", "media", "fuerte", "fina", "gruesa", "rosa", "rojo", "negro"),
+    }
+)
+"""What a band is called by."""
 MOST_MINUTES = 10  # [min] CH: above, "m" before seconds stands for metres
 ARTICLES = frozenset({"a", "an", "un", "one", "uno", "um", "ein", "une"})
 SPELT_OUT = frozenset({"minute", "minuto", "minutes", "minutos"})
@@ -111,7 +120,28 @@ def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
         return Token(Mark.AT, token.text), 1
     if token.mark is Mark.WORD and after is not None and after.mark is Mark.BAND:
         return Token(Mark.BAND, token.text), 2
+    if token.mark is Mark.AT and (colour := _colour_behind(tokens, at)):
+        return Token(Mark.BAND, tokens[colour].text), colour - at + 1
     return token, 1
+
+
+def _colour_behind(tokens: Sequence[Token], at: int) -> int:
+    """Return where the colour of "with the blue one" stands, 0 where there is none."""
+    for i in range(at + 1, min(at + 3, len(tokens))):
+        if tokens[i].text in COLOURS and tokens[i].mark in {Mark.WORD, Mark.CHAT}:
+            return i
+        if tokens[i].mark is not Mark.FILLER:
+            break
+    return 0
+
+
+def _is_times_behind(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "3 times" stands at the end: a count of sets."""
+    token, after = tokens[at], tokens[at + 1]
+    last = tokens[at + 2].mark if at + 2 < len(tokens) else None
+    is_count = token.is_bare and token.value.is_integer() and token.value <= MOST_SETS
+    is_behind = at > 0 and tokens[at - 1].mark is not Mark.LINE
+    return is_count and is_behind and after.text in {"times", "veces"} and last is not Mark.NUMBER
 
 
 def _is_load(tokens: Sequence[Token], at: int) -> bool:
@@ -126,6 +156,8 @@ def _figure(tokens: Sequence[Token], at: int, after: Token) -> tuple[Token, int]
         return Token(Mark.COUNT, token.text, n=int(token.value)), 2
     if after.mark is Mark.SET and token.is_bare and token.value == 1:
         return Token(Mark.COUNT, token.text, n=1), 2
+    if _is_times_behind(tokens, at):
+        return Token(Mark.COUNT, token.text, n=int(token.value)), 2
     glued_minutes = (
         after.mark is Mark.METRES and after.is_glued and _is_glued_figure(tokens, at + 2)
     )

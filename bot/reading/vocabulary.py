@@ -24,7 +24,7 @@ OTHER_MEANINGS: Mapping[str, frozenset[str]] = {
     "es": words_es.NOT_ENGLISH,
     "pt": frozenset({"a", "as", "no", "do", "me", "sting", "both", "l r"}),
     "de": frozenset({"both", "k", "tender", "stings"}),
-    "fr": frozenset({"pain", "pains", "a", "sting", "both", "tender", "l", "r"}),
+    "fr": frozenset({"pain", "pains", "a", "sting", "both", "tender"}),
 }
 FOREIGN: Mapping[str, tuple[ModuleType, Mapping[str, tuple[Site, ...]]]] = {
     "pt": (words_pt, SITES_PT),
@@ -58,7 +58,7 @@ class Vocabulary:
         """Return the word that was meant by one letter left out, added or swapped, else itself."""
         if word in self.slips:
             return self.slips[word]
-        if len(word) >= SLIP_FROM + 1 and len(word) <= 2 * SLIP_FROM + 2:
+        if self.slips and len(word) >= SLIP_FROM + 1 and len(word) <= 2 * SLIP_FROM + 2:
             for near in _shortened(word):
                 if (near,) in self.phrases and self.phrases[near,].mark in SLIPS_MENDED:
                     return near
@@ -72,10 +72,11 @@ def vocabulary(language: str) -> Vocabulary:
     for words, meaning in _entries(language):
         for spelling in _spellings(words):
             phrases.setdefault(tuple(spelling.split()), meaning)
+    is_full = language in READ_IN_FULL
     slips = {
         slip: words[0]
         for words, meaning in phrases.items()
-        if len(words) == 1 and meaning.mark in SLIPS_MENDED
+        if is_full and len(words) == 1 and meaning.mark in SLIPS_MENDED
         for slip in _slips(words[0])
         if (slip,) not in phrases and slip not in NO_SLIPS
     }

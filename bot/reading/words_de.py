@@ -13,8 +13,8 @@ PHRASES: Mapping[Mark, str] = {
     Mark.EACH: "je",
     Mark.EACH_SIDE: "pro seite|je seite|beide seiten|pro arm|je arm|beide arme|jede seite|"
     "auf beiden seiten|jeder arm|beidseitig|beide|pro hand|je hand|jeder seite",
-    Mark.LEFT: "li|links|linker arm|linke seite|linke hand|linke|links je|l",
-    Mark.RIGHT: "re|rechts|rechter arm|rechte seite|rechte hand|rechte|r",
+    Mark.LEFT: "li|links|linker arm|linke seite|linke hand|linke|linken|linker|linkes|l",
+    Mark.RIGHT: "re|rechts|rechter arm|rechte seite|rechte hand|rechte|rechten|rechter|rechtes|r",
     Mark.SET: "satz",
     Mark.SETS: "satze|saetze|satzen|durchgange|runden|sets",
     Mark.FILLER: "die|der|das|einen|es|waren|war|heute|hab|habe|ich|gemacht|geschafft|"

@@ -12,7 +12,7 @@ PHRASES: Mapping[Mark, str] = {
     Mark.AT: "at|@|with|using|used|went up to|up to the|dropped to|dropped down to|down to|"
     "moved up to|bumped to|bumped up to|switched to",
     Mark.PLUS: "plus",
-    Mark.AND: "and|then|and then|followed by|n then|n|after that|finally",
+    Mark.AND: "and|then|and then|followed by|n then|n|nd|after that|finally",
     Mark.OR: "or|to|o|between",
     Mark.ALL: "all|all sets|every set|each set|every one|each one|every|every time|each time|"
     "all of them|for all|both sets|for each set|across|across the board|on each set|per set|"
@@ -49,7 +49,7 @@ PHRASES: Mapping[Mark, str] = {
     Mark.PLANNED: "as planned|as prescribed|as written|according to plan|to plan|on plan|"
     "like planned|same as planned|as per plan|per plan|as per the plan|as the plan says|"
     "as it says|as it said|as sent|as you wrote|as you said|like you wrote|like you said|"
-    "as programmed|as set|like the plan|just like the plan|went to plan|went as planned|"
+    "as programmed|as set|same as the plan|the same as planned|like the plan|just like the plan|went to plan|went as planned|"
     "as planed|as pland|like it says|exactly as planned|exactly as written|by the book",
     Mark.DONE: "done|finished|completed|did it|all done|did them|nailed it|got it done|"
     "done and dusted|complete|did that|smashed it|crushed it|did this",
@@ -94,7 +94,7 @@ PHRASES: Mapping[Mark, str] = {
     "do i|did i|what if|until|till|feel like i could|swear|somebody|someone|guy|girl|anyone|"
     "everybody|everyone else|we|your|theirs|competition|video|watched|saw|"
     "total|in total|altogether|combined|sum|average|avg|mean of|median|max|"
-    "heart rate|pulse|hr was|bpm was|degrees|temperature|birthday|number is|phone",
+    "heart rate|pulse|hr was|bpm was|degrees|temperature|birthday|number is",
     Mark.LATER: "tomorrow|next|next time|next week|will|iwill|going to|gonna|see you|hopefully|"
     "looking forward|later|tonight|soon|plan to|want to|let's|wewill|i will",
     Mark.NOT: "not|no|nope|nor|nah",
@@ -175,7 +175,7 @@ PHRASES: Mapping[Mark, str] = {
     "felt solid|felt strong|feels strong|feels solid|position|grip was|strap|wraps|straps|"
     "wrap|sleeve|sleeves|guard|all fine|is happy|was happy|felt nice|feels nice",
     Mark.PART: "outer|outside|inner|inside|front|top|back|rear",
-    Mark.CANT: "can't|cannot|can not|can't today|cant make it|can't train|"
+    Mark.CANT: "can't|cannot|can not|no training|not happening|can't today|cant make it|can't train|"
     "can't make it|not today|not training today|won't make it|can't make it today|"
     "can't train today|can't do today|can't do it today|skip today|skipping today|"
     "skip today's session|skipping today's session|skip the session|skip this session|"
@@ -253,7 +253,7 @@ PHRASES: Mapping[Mark, str] = {
     "banged out|cranked out|knocked out|squeezed out|ground out|put up|churned out|"
     "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|"
     "iwould call it|iwould call that a",
-    Mark.CHAT: "hey|hi|hello|coach|morning|evening|afternoon|good morning|good evening|yo|hiya|"
+    Mark.CHAT: "hey|hi|hello|coach|yall|kindly|kindly note|note|pls|plz|bank holiday|morning|evening|afternoon|good morning|good evening|yo|hiya|"
     "thanks|thank you|thank|thx|cheers|ty|lol|haha|hahaha|wow|phew|ugh|man|dude|bro|mate|boss|guys|"
     "easy|hard|tough|heavy|light|brutal|rough|smooth|clean|ugly|shaky|wobbly|slow|fast|quick|"
     "tired|knackered|toast|fried|cooked|gassed|spent|wrecked|smoked|dead|exhausted|fresh|"

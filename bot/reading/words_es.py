@@ -31,7 +31,8 @@ PHRASES: Mapping[Mark, str] = {
     "no pude con la ultima|no pude con la tercera|no pude hacer la ultima|"
     "no pude hacer la tercera|me salte la ultima|me salte la tercera|corte ahi|corte|y ya|"
     "y ya esta|deje la ultima|la ultima no|la tercera no|la ultima no la hice|"
-    "la tercera no la hice|tuve que dejarlo|tuve que cortar|ya no pude mas|no pude mas|"
+    "la tercera no la hice|no aguante|ya no aguante|no aguante mas|ya no aguante mas|"
+    "tuve que dejarlo|tuve que cortar|ya no pude mas|no pude mas|"
     "y no pude mas|tire la toalla|la ultima no pude|la tercera no pude|sin la tercera|"
     "la ultima serie no la hice|no hice la ultima serie|y para casa|me rendi|ahi lo deje",
     Mark.ONLY: "solo|solamente|nada mas|unicamente|nomas|solo hice|solo pude|solo me salieron",
@@ -42,7 +43,9 @@ PHRASES: Mapping[Mark, str] = {
     "como en el plan|lo pautado|segun lo pautado|como estaba pautado|a lo previsto|"
     "conforme al plan|de acuerdo al plan|tal y como estaba|tal y como ponia|como toca|"
     "como tocaba|como estaba|lo programado|segun lo programado|como estaba programado|"
-    "tal como estaba previsto|tal y como estaba previsto|como lo planeado|todo segun el plan",
+    "tal como estaba previsto|como decia el plan|como dice el plan|como marca el plan|como el plan|"
+    "lo del plan|como marcaba el plan|"
+    "tal y como estaba previsto|como lo planeado|todo segun el plan",
     Mark.DONE: "hecho|hecha|terminado|terminada|listo|lista|hechas|hechos|completado|completada|"
     "completo|completa|acabado|acabada|ya esta|cumplido|ya hice|termine|acabe",
     Mark.EVERYTHING: "todo|toda la sesion|la sesion entera|entera|toda|todo el entreno|"
@@ -83,7 +86,8 @@ PHRASES: Mapping[Mark, str] = {
     "hubiera podido hacer|habria podido hacer|podia hacer|podria hacer|podria haber sacado|"
     "hubiera hecho|habria hecho|pude haber hecho|me quedaban|me quedaba|quedaban|me sobraban|"
     "me sobraba|sobraban|podria haber tirado|hubiera aguantado|habria aguantado|me quedaron|"
-    "podria haber seguido|podia haber sacado|me faltaban para el fallo|quedaba",
+    "podria haber seguido|podia|podria|"
+    "podia haber sacado|me faltaban para el fallo|quedaba",
     Mark.MORE: "mas|repes mas|reps mas|segundos mas|repeticiones mas|extra|o mas|repe mas|otra mas",
     Mark.AT_LEAST: "al menos|por lo menos|como minimo|minimo",
     Mark.HALF: "media|medio",

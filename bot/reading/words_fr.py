@@ -13,11 +13,11 @@ PHRASES: Mapping[Mark, str] = {
     Mark.EACH: "chacune|chacun|chaque",
     Mark.EACH_SIDE: "de chaque cote|par cote|chaque cote|chaque bras|par bras|des deux cotes|"
     "les deux cotes|par main|chaque main|de chaque bras|les deux bras|pour chaque bras",
-    Mark.LEFT: "g|gauche|a gauche|bras gauche|cote gauche|main gauche",
-    Mark.RIGHT: "d|dr|droite|droit|a droite|bras droit|cote droit|main droite",
+    Mark.LEFT: "g|gauche|a gauche|bras gauche|cote gauche|main gauche|l",
+    Mark.RIGHT: "d|dr|droite|droit|a droite|bras droit|cote droit|main droite|r",
     Mark.SET: "serie",
     Mark.SETS: "series|sets|tours",
-    Mark.FILLER: "de|la|le|les|des|j|ai|fait|tenu|aujourd|hui|c|etait|en|du|l|au|j ai|"
+    Mark.FILLER: "de|la|le|les|des|j|ai|fait|tenu|aujourd|hui|c|etait|en|du|au|j ai|"
     "aujourd hui|sur|pour",
     Mark.SECONDS: "s|sec|seconde|secondes",
     Mark.MINUTES: "min|mn|minute|minutes",

@@ -86,11 +86,18 @@ def heard(reading: Reading, context: ReadingContext) -> Heard:
         items=tuple(sorted(items, key=lambda one: one.number)),
         day=day,
         reason=reading.reason.value if isinstance(reading, CantToday) and reading.reason else None,
-        effort=reading.effort,
+        effort=_effort(reading),
         reserve=reserve,
         is_yes=reading.is_yes if isinstance(reading, Told) else None,
         pains=_sorted_pains(_pain(one) for one in reading.pains),
     )
+
+
+def _effort(reading: Reading) -> float | None:
+    """Return the effort of the session, or of the one other training that was told."""
+    if isinstance(reading, OtherTraining) and reading.effort is None:
+        return reading.activities[0].effort if len(reading.activities) == 1 else None
+    return reading.effort
 
 
 def expected(expect: ExpectLine, context: ReadingContext) -> Heard:
