@@ -75,6 +75,7 @@ def _assembled(steps: Sequence[Step]) -> Draft:
     steps = _places_in_front(_sides_in_front(steps))
     sets: list[RawSet] = []
     side, load, n, waiting = None, None, 0, 0
+    is_torn = False  # "R: 31 / 29" read as a pair of arms
     for step in steps:
         if step.load_kg is not None:
             load = _loaded(sets, waiting, step.load_kg)
@@ -85,6 +86,7 @@ def _assembled(steps: Sequence[Step]) -> Draft:
             n = step.n
         elif step.repeats and sets:
             sets += _repeated(sets, side)
+        is_torn = is_torn or (side is not None and any(s.side for s in step.sets))
         for said in step.sets:
             sets.append(
                 replace(
@@ -98,7 +100,7 @@ def _assembled(steps: Sequence[Step]) -> Draft:
             if said.load_kg is not None:
                 load = said.load_kg  # "22.5 x 8, 8, 8": it goes on until another is told
     lone = load if not sets else next((s.load_kg for s in steps if s.load_kg is not None), None)
-    return Draft(tuple(sets), all(step.is_sure for step in steps), lone)
+    return Draft(tuple(sets), not is_torn and all(step.is_sure for step in steps), lone)
 
 
 def _repeated(sets: Sequence[RawSet], side: Side | None) -> list[RawSet]:
@@ -179,8 +181,9 @@ def single(token: Token, phrases: Phrases, *, is_first: bool) -> tuple[Step, ...
     is_pair_of_weights = token.unit is Mark.SECONDS and item.measure in counted
     if is_alone and (is_pair_of_weights or (token.unit is None and is_first)):
         load = phrases.kg(token, token.value)
-        if is_pair_of_weights and token.text.endswith("s") and is_plausible_load(load, item):
-            return (Step(load_kg=load),) if item.load_kg else tuple(ways)
+        is_planned = is_pair_of_weights and is_planned_load(load, item)
+        if is_planned and token.text.endswith("s"):
+            return (Step(load_kg=load),)
         if item.load_kg and is_plausible_load(load, item):
             ways.append(Step(load_kg=load, is_sure=False))
     return tuple(ways)

@@ -52,7 +52,7 @@ class NameIndex:
         self._pairs += [(ref, pair) for pair in itertools.pairwise(words)]
         for start in range(len(words)):
             for end in range(start + 1, len(words) + 1):
-                if end - start > 1 or not _means_something_else(words[start]):
+                if not all(_means_something_else(word) for word in words[start:end]):
                     self._part.setdefault("".join(words[start:end]), set()).add(ref)
 
     def at(self, words: Sequence[str]) -> tuple[frozenset[str], int, bool] | None:

@@ -117,6 +117,7 @@ def _read(text: str, context: ReadingContext) -> Reading:
         reading = away or reading
     if context.language not in READ_IN_FULL and _has_words(tokens):
         return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE, language=context.language)
+    tokens, _ = _take_reserves(tokens, context)
     return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
 
 

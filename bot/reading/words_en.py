@@ -241,7 +241,7 @@ PHRASES: Mapping[Mark, str] = {
     "can i have my session now|my session now|need today's session now",
     Mark.FILLER: "i|my|a|an|the|of|in|on|for|was|were|is|it|got|did|get|had|have|this|that|me|"
     "feels|felt|like|level|score|also|too|today|reached|held|hit|managed|made|my set|bit|little|"
-    "today i|with the|out|am|i'm|im|been|be|some|really|very|quite|so far|please|ones|this one|"
+    "today i|out|am|i'm|im|been|be|some|really|very|quite|so far|please|ones|this one|"
     "that one|training|session|train|pretty|iwould|i've|iwould say|say|id say|would say|i got|"
     "i did|i had|id call it|call it|it's|that's|there|there was|these|those|them|as|"
     "as well|well|did the|was the|went|go|from|into|its|are|which|who|one was|s was|"
