@@ -42,7 +42,8 @@ def read_absence(
     has_figures = bool(marks & FIGURES)
     if (has_figures and not may_have_figures) or not (Mark.CANT in marks or reasons):
         return None
-    if has_figures and (Mark.CANT not in marks or Mark.JUNK in marks):
+    figures = sum(token.mark in FIGURES for token in tokens)
+    if has_figures and (Mark.CANT not in marks or Mark.JUNK in marks or figures > 1):
         return None
     if marks & {Mark.DONE, Mark.PLANNED, Mark.ITEM, Mark.EVERYTHING, Mark.ACTIVITY}:
         return None

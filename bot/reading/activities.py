@@ -78,10 +78,19 @@ def _end(tokens: Sequence[Token], at: int) -> int:
     for i in range(at + 1, len(tokens)):
         if tokens[i].mark is Mark.LINE or (tokens[i].mark is Mark.STOP_SIGN and i > at + 1):
             return i
+        if _is_row(tokens, i):
+            return i
         is_item = tokens[i].mark is Mark.ITEM and not is_class
         if is_item and i + 1 < len(tokens) and tokens[i + 1].mark in FIGURES | {Mark.PLANNED}:
             return i
     return len(tokens)
+
+
+def _is_row(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether a row of plain figures begins: results, not part of the telling."""
+    row = [token for token in tokens[at : at + 4] if token.mark is not Mark.COMMA]
+    is_list = tokens[at].mark is Mark.NUMBER and len(tokens[at].choices[0]) > 1
+    return is_list or (len(row) > 1 and tokens[at].is_bare and row[1].is_bare)
 
 
 def _name(tokens: Sequence[Token]) -> str:

@@ -68,6 +68,8 @@ def arranged(draft: Draft, said: Said) -> Attempt:
     if not is_over_the_row and kept < len(draft.sets):
         return Attempt()
     problems = [problem for _, problem, _ in placed.values()]
+    if draft.load_kg is not None and Mark.PLANNED in said.words and _names_a_set(said):
+        problems.append(QuestionCode.WHICH_SET)
     load = draft.load_kg if Mark.PLANNED in said.words else None
     sets = tuple(s for arm in arms for s in _results(placed[arm][0], arm, said, load))
     is_named = any(raw.n for raw in draft.sets)
@@ -75,11 +77,23 @@ def arranged(draft: Draft, said: Said) -> Attempt:
     attempt = Attempt(
         sets=sets,
         problem=_first(*problems, _doubt(draft.sets, sets, said), side_problem),
-        is_sure=draft.is_sure,
+        is_sure=draft.is_sure and not _is_half_loaded(draft.sets, said),
         is_stopped=True in is_short or (QuestionCode.FEWER_NUMBERS in problems and not is_named),
         assumptions=_assumptions(draft, said, is_left_first=is_left_first),
     )
     return replace(attempt, others=_same_for_all(draft, attempt, said))
+
+
+def _names_a_set(said: Said) -> bool:
+    return any(step.n for way in said.ways for step in way)
+
+
+def _is_half_loaded(raws: Sequence[RawSet], said: Said) -> bool:
+    """Tell whether a load was told for some sets and not for others: "8@14 8 8"."""
+    if Mark.PLANNED in said.words or any(raw.n for raw in raws):
+        return False
+    loads = {raw.load_kg for raw in raws}
+    return None in loads and bool(loads - {None, said.item.load_kg})
 
 
 def _unnamed(raws: Sequence[RawSet]) -> int:

@@ -262,14 +262,14 @@ def _two(first: Token, second: Token, phrases: Phrases) -> Iterator[Step]:
         yield Step(sets=_times(first, second))
     if _is_count(second) and _number(first) != _number(second):
         yield Step(sets=_times(second, first), is_sure=_is_value_first(first, second, item))
-    if second.is_bare and (load := _bare_load(second, phrases)) is not None:
-        sets = (RawSet(_number(first), first.unit, load_kg=load),)
+    if second.is_bare and (weight := _bare_load(second, phrases)) is not None:
+        sets = (RawSet(_number(first), first.unit, load_kg=weight),)
         is_weight = item.measure is Measure.REPS and not _is_count(second)
         yield Step(sets=sets, is_sure=is_weight)
-    if first.is_bare and (load := _bare_load(first, phrases)) is not None:
-        sets = (RawSet(_number(second), second.unit, load_kg=load),)
+    if first.is_bare and (weight := _bare_load(first, phrases)) is not None:
+        sets = (RawSet(_number(second), second.unit, load_kg=weight),)
         is_weight = item.measure is Measure.REPS and not _is_count(first)
-        yield Step(sets=sets, is_sure=is_planned_load(load, item) or is_weight)
+        yield Step(sets=sets, is_sure=is_planned_load(weight, item) or is_weight)
 
 
 def _bare_load(token: Token, phrases: Phrases) -> float | None:
@@ -286,7 +286,7 @@ def _is_value_first(first: Token, second: Token, item: KnownItem) -> bool:
     return not _is_count(first) or (
         second.value == item.sets
         and not is_plausible(second.value, None, item)
-        and first.value > 2 * item.sets
+        and _number(first) > 2 * item.sets
     )
 
 

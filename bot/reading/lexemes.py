@@ -62,7 +62,7 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     ("-", r"-"),
     ("+", r"\+"),
     ("@", r"@"),
-    ("risky", r"[%<>^]"),
+    ("risky", r"[%<>^$€£°]"),
 )
 MASTER = re.compile("|".join(f"(?P<k{n}>{pattern})" for n, (_, pattern) in enumerate(PATTERNS)))
 HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")

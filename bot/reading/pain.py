@@ -13,7 +13,7 @@ from bot.reading.clauses import (
     clauses,
 )
 from bot.reading.known import Expects, ReadingContext
-from bot.reading.pain_goes_on import goes_on, last_score, merged
+from bot.reading.pain_goes_on import first_score, goes_on, last_score, merged
 from bot.reading.scores import counted, is_score, rating_anywhere, scores_after, scores_before
 from bot.reading.tokens import Token
 from bot.reading.values import PainMention
@@ -26,9 +26,11 @@ TIRED = frozenset(
         *("tired", "pumped", "pump", "toast", "fried", "cooked", "smoked", "dead", "gassed"),
         *("spent", "exhausted", "knackered", "shaky", "done", "shot", "wrecked", "cansado"),
         *("cansada", "cansados", "cansadas", "agotados", "cargados", "gave", "gone", "blown"),
+        *("width", "height", "packed", "relaxed", "engaged", "retracted", "level", "locked"),
+        *("taps", "apart", "loose", "warm", "warmed", "stacked", "bloqueados", "relajados"),
     }
 )
-"""Words for tiredness, which is no pain."""
+"""Words for tiredness and for technique, which are no pain."""
 FORCED_STOPS = frozenset({"had to stop", "tuve que parar"})
 
 
@@ -47,6 +49,8 @@ def find_pain(
         if is_right_behind and found and _is_same_pain(mentions[-1], found[0]):
             mentions[-1] = merged(mentions[-1], found.pop(0))
             found_any = True
+        elif is_right_behind and found and mentions[-1].score is None:
+            found_any = first_score(clause, mentions)
         elif is_right_behind and not found:
             found_any = goes_on(clause, mentions, is_asked=is_asked)
         else:

@@ -70,6 +70,17 @@ def _score(tokens: Sequence[Token], *, is_asked: bool) -> tuple[tuple[float, ...
     return (score, [first, first + 1, first + 2]) if is_of_ten else ((), [])
 
 
+def first_score(clause: Clause, mentions: list[PainMention]) -> bool:
+    """Give "2/10" at the beginning of a clause to the pain before it: "neck, 2/10 and wrist 1"."""
+    spoken = [i for i, t in enumerate(clause.tokens) if t.mark is not Mark.FILLER]
+    if not spoken or spoken[0] in clause.taken or clause.tokens[spoken[0]].mark is not Mark.RATING:
+        return False
+    score, must_ask = counted(clause.tokens[spoken[0]].choices[0])
+    mentions[-1] = mentions[-1].model_copy(update={"score": score, "must_ask": must_ask})
+    clause.taken.add(spoken[0])
+    return True
+
+
 def last_score(parts: Sequence[Clause], mentions: list[PainMention]) -> None:
     """Give the one figure that is left in the message to the one pain that has none."""
     left = [

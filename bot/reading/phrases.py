@@ -9,7 +9,6 @@ from bot.reading.known import KnownItem
 from bot.reading.plausible import is_planned_load, is_plausible_load
 from bot.reading.tokens import Token
 from bot.reading.words import Mark
-from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
 
 FIGURES = frozenset({Mark.NUMBER, Mark.BODYWEIGHT, Mark.COUNT})
@@ -86,15 +85,11 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
         return used
     if token.mark in GOVERNING:
         return _governing(tokens, at, said)
-    if token.mark is Mark.AT and _is_figure(tokens, at + 1) and _is_behind(tokens, at, said):
-        return _load(tokens, at, said, phrases)
-    if token.mark is Mark.PLUS and at + 1 < len(tokens) and tokens[at + 1].unit is Mark.KG:
-        said.has_told_load = True
-        return 1
-    if token.mark is Mark.TIMES and said.figures == 1 and _is_count_behind(tokens, at, said):
-        return _trailing_times(tokens, at, said, phrases)
-    if token.mark is Mark.BODYWEIGHT and token.value > 0:
-        said.has_told_load = True
+    used = _told_load(tokens, at, said, phrases)
+    if not used and token.mark is Mark.TIMES and _is_count_behind(tokens, at, said):
+        used = _trailing_times(tokens, at, said, phrases)
+    if used:
+        return used
     if _is_count_of(tokens, at, said.item):
         figures = [Token(Mark.COUNT, token.text, n=int(token.value)), tokens[at + 2]]
         said.figures += 2
@@ -106,11 +101,45 @@ def _phrase(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> i
         figures = [Token(Mark.NUMBER, "", ((value,),)) for value in (*token.choices[0], 10.0)]
         said.ways.append(slashed(figures, phrases))
         said.figures += len(figures)
-    elif token.mark is Mark.PLUS and not _is_figure(tokens, at + 1):
+    elif token.mark in {Mark.PLUS, Mark.TIMES} and not _is_figure(tokens, at + 1):
         said.words.add(Mark.RISKY)
+    elif token.mark is Mark.ORDINAL and _is_remark(tokens, at + 1):
+        return 1  # "set 3 was hard": no figure is told of it
     else:
         _word(token, said)
     return 1
+
+
+def _is_of_one_set(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether a load may belong to the last of several figures alone.
+
+    So in "8 8 then 7 at 14" and "8 8 8@14", but not in "8 8 7 @ 14" and "8@14 8@14".
+    """
+    before = [token.mark for token in tokens[max(0, at - 3) : at]]
+    is_row = before[-3:] in (
+        [Mark.NUMBER, Mark.NUMBER, Mark.NUMBER],
+        [Mark.NUMBER, Mark.AND, Mark.NUMBER],
+    )
+    is_joined = tokens[at].is_glued and before[-2:] == [Mark.NUMBER, Mark.NUMBER]
+    return (is_row and before[-2] is Mark.AND and tokens[at - 2].text != "y") or is_joined
+
+
+def _is_remark(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether a word that is no figure's follows."""
+    return at < len(tokens) and tokens[at].mark in {Mark.CHAT, Mark.WORD, Mark.FINE, Mark.SORE}
+
+
+def _told_load(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int:
+    """Read "@ 20", and note "+10 kg" and "bw+10" as loads that were told; 0 for anything else."""
+    token = tokens[at]
+    if token.mark is Mark.AT and _is_figure(tokens, at + 1) and _is_behind(tokens, at, said):
+        return _load(tokens, at, said, phrases)
+    is_added = token.mark is Mark.PLUS and at + 1 < len(tokens)
+    if is_added and tokens[at + 1].unit is Mark.KG:
+        said.has_told_load = True
+        return 1
+    said.has_told_load = said.has_told_load or (token.mark is Mark.BODYWEIGHT and token.value > 0)
+    return 0
 
 
 def _is_behind(tokens: Sequence[Token], at: int, said: Said) -> bool:
@@ -125,6 +154,7 @@ def _is_count_behind(tokens: Sequence[Token], at: int, said: Said) -> bool:
     count = tokens[at + 1] if at + 1 < len(tokens) else None
     return (
         count is not None
+        and said.figures == 1
         and count.is_bare
         and count.value == said.item.sets
         and said.last is not None
@@ -184,6 +214,9 @@ def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
         said.words.add(Mark.RISKY)
     if token.mark is Mark.SAME:
         said.ways.append((Step(repeats=True),))
+    behind = tokens[at + 1].mark if at + 1 < len(tokens) else None
+    if token.mark is Mark.STOPPED and behind is Mark.AT:
+        said.words.add(Mark.RISKY)
     if not _is_figure(tokens, at + 1) or not tokens[at + 1].is_bare:
         return 1
     figure = tokens[at + 1].value
@@ -194,6 +227,8 @@ def _governing(tokens: Sequence[Token], at: int, said: Said) -> int:
     if token.mark is Mark.ALL and figure == said.item.sets and said.figures and is_at_the_end:
         return 2
     is_told = token.mark is Mark.ONLY and is_count and _figures_behind(tokens, at + 2) == figure
+    if token.mark is Mark.STOPPED and (token.text.endswith("after") and not is_count):
+        said.words.add(Mark.RISKY)  # "stopped after 38": in which set?
     if is_all_of_them or is_told or (token.text.endswith("after") and is_count):
         said.count = int(figure)
         return 2
@@ -222,7 +257,7 @@ def _load(tokens: Sequence[Token], at: int, said: Said, phrases: Phrases) -> int
         return 1
     said.figures += not said.figures
     load = phrases.kg(token, token.choices[-1][0])
-    way = Step(load_kg=load)
+    way = Step(load_kg=load, is_sure=not _is_of_one_set(tokens, at))
     if token.unit is None and load <= HIGHEST_EFFORT and not is_planned_load(load, said.item):
         said.ways.append((replace(way, is_sure=False), Step(is_sure=False)))
     else:

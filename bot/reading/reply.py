@@ -35,6 +35,7 @@ from bot.reading.values import (
     Correction,
     NotUnderstood,
     OtherTraining,
+    PainMention,
     PassedOn,
     PassedWhy,
     QuestionCode,
@@ -199,9 +200,21 @@ def _answer(
         return answer.model_copy(update=dict(beside))
     if not answer:
         return None
-    if beside["pains"] and all(not pain.score for pain in answer.get("pains", ())):
-        answer = {name: value for name, value in answer.items() if name != "pains"}
+    if beside["pains"] and "pains" in answer and context.question.site is None:
+        return Told(**{**beside, "pains": _with_lone_score(beside["pains"], answer["pains"])})
     return Told(**{**beside, **answer, "pains": (*beside["pains"], *answer.get("pains", ()))})
+
+
+def _with_lone_score(
+    pains: tuple[PainMention, ...], answer: tuple[PainMention, ...]
+) -> tuple[PainMention, ...]:
+    """Give the figure to the one named pain that has none: no second pain is invented."""
+    open_ones = [pain for pain in pains if pain.score is None]
+    score = answer[0].score
+    if len(open_ones) != 1 or not score:
+        return pains
+    told = open_ones[0].model_copy(update={"score": score, "must_ask": answer[0].must_ask})
+    return tuple(told if pain is open_ones[0] else pain for pain in pains)
 
 
 def _results(

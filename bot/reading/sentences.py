@@ -149,7 +149,7 @@ def is_about_something_else(tokens: Sequence[Token]) -> bool:
     """
     if any(token.mark in {Mark.ITEM, Mark.PLANNED} for token in tokens):
         return False
-    for sentence in sentences(tokens, ENDS | {Mark.BECAUSE}):
+    for sentence in sentences(tokens, ENDS | {Mark.BECAUSE, Mark.COMMA, Mark.DASH}):
         marks = {token.mark for token in sentence}
         if marks & {Mark.DONE, Mark.SKIPPED} and marks & ELSEWHERE:
             return True

@@ -106,6 +106,8 @@ def _is_whole(token: Token) -> bool:
 def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     token = tokens[at]
     after = tokens[at + 1] if at + 1 < len(tokens) else None
+    if _is_out_of_ten(tokens, at):
+        return Token(Mark.RATING, token.text, choices=token.choices), 3
     if token.mark is Mark.NUMBER and after is not None and token.unit is None:
         return _figure(tokens, at, after)
     if token.mark is Mark.SET and after is not None and after.is_bare and after.value.is_integer():
@@ -123,6 +125,14 @@ def _join(tokens: Sequence[Token], at: int) -> tuple[Token, int]:
     if token.mark is Mark.AT and (colour := _colour_behind(tokens, at)):
         return Token(Mark.BAND, tokens[colour].text), colour - at + 1
     return token, 1
+
+
+def _is_out_of_ten(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "four out of ten" stands there in words."""
+    if at + 2 >= len(tokens) or not (tokens[at].is_bare and tokens[at + 2].is_bare):
+        return False
+    is_ten = tokens[at + 2].value == 10 and tokens[at].value <= 10
+    return is_ten and tokens[at + 1].text == "out of"
 
 
 def _colour_behind(tokens: Sequence[Token], at: int) -> int:
@@ -192,9 +202,12 @@ def _minutes(token: Token, tokens: Sequence[Token], at: int, factor: float) -> t
     if rest is None or not rest.is_bare or not 0 <= rest.value < 60:
         return _in_seconds(token, ((whole,),)), 2
     together = whole + rest.value * factor / 60
+    is_long = factor == 60.0 and whole > 60 * MOST_MINUTES and not rest.is_glued
     unit = tokens[at + 3].mark if at + 3 < len(tokens) else None
     if unit is (Mark.MINUTES if factor == 3600 else Mark.SECONDS):
         return _in_seconds(token, ((together,),)), 4
+    if is_long:
+        return _in_seconds(token, ((whole,),)), 2
     if rest.is_glued:
         return _in_seconds(token, ((together,),)), 3
     return _in_seconds(token, ((together,), (whole, rest.value))), 3

@@ -49,7 +49,8 @@ PHRASES: Mapping[Mark, str] = {
     Mark.PLANNED: "as planned|as prescribed|as written|according to plan|to plan|on plan|"
     "like planned|same as planned|as per plan|per plan|as per the plan|as the plan says|"
     "as it says|as it said|as sent|as you wrote|as you said|like you wrote|like you said|"
-    "as programmed|as set|same as the plan|the same as planned|like the plan|just like the plan|went to plan|went as planned|"
+    "as programmed|as set|same as the plan|the same as planned|like the plan|just like the plan|"
+    "went to plan|went as planned|"
     "as planed|as pland|like it says|exactly as planned|exactly as written|by the book",
     Mark.DONE: "done|finished|completed|did it|all done|did them|nailed it|got it done|"
     "done and dusted|complete|did that|smashed it|crushed it|did this",
@@ -70,10 +71,10 @@ PHRASES: Mapping[Mark, str] = {
     "cannot do|couldn't do it|couldn't do this one|left off|ran out of time for|"
     "didn't have time for|had no time for|no chance to do|bailed on|leaving out",
     Mark.BUT: "but|except|apart from|except for|other than|aside from|minus the|bar the|but not",
-    Mark.ABOUT: "about|around|roughly|approx|approximately|ish|maybe|almost|nearly|probably|"
+    Mark.ABOUT: "about|around|roughly|approx|approximately|ish|maybe|probably|"
     "i think|i guess|i believe|or so|something like|circa|give or take|somewhere around|"
     "somewhere about|reckon|i reckon|like maybe",
-    Mark.RISKY: "should|should i|would|could|can i|aim|aiming|goal|goals|"
+    Mark.RISKY: "almost|nearly|should|should i|would|could|can i|aim|aiming|goal|goals|"
     "target|targets|instead|planned|plan|the plan|last time|last week|last month|last year|"
     "before|used to|want|wanted|try|trying|tried|if|he|she|they|his|her|their|him|friend|"
     "brother|sister|kid|son|daughter|wife|husband|child|mate|buddy|partner|teammate|dad|mum|mom|"
@@ -147,7 +148,7 @@ PHRASES: Mapping[Mark, str] = {
     "couldn't have done another|couldn't have done more|couldn't have done one more|all out|"
     "went to failure|nothing to spare|no more in me|no reps left|absolutely nothing left|"
     "nothing more in me|tank is empty|nothing more",
-    Mark.NONE: "none|nothing|nil|nada|zilch",
+    Mark.NONE: "none|nothing|nothing at all|none at all|absolutely nothing|nil|nada|zilch",
     Mark.YES: "yes|yep|yeah|sure|ok|okay|yup|ye|yea|aye|y|definitely|absolutely|of course|"
     "yes please|correct|right on|that's right|i did|yes i did",
     Mark.PAIN: "pain|pains|painful|hurt|hurts|hurting|ache|aches|aching|achy|twinge|tweak|tweaked|"
@@ -175,7 +176,8 @@ PHRASES: Mapping[Mark, str] = {
     "felt solid|felt strong|feels strong|feels solid|position|grip was|strap|wraps|straps|"
     "wrap|sleeve|sleeves|guard|all fine|is happy|was happy|felt nice|feels nice",
     Mark.PART: "outer|outside|inner|inside|front|top|back|rear",
-    Mark.CANT: "can't|cannot|can not|no training|not happening|can't today|cant make it|can't train|"
+    Mark.CANT: "can't|cannot|can not|no training|not happening|can't today|cant make it|"
+    "can't train|"
     "can't make it|not today|not training today|won't make it|can't make it today|"
     "can't train today|can't do today|can't do it today|skip today|skipping today|"
     "skip today's session|skipping today's session|skip the session|skip this session|"
@@ -202,7 +204,8 @@ PHRASES: Mapping[Mark, str] = {
     "at a hotel|away for work|out of town|business trip|on a bus|driving all day|abroad|"
     "camping|work trip|in transit|my flight|on the train|on the plane|vacation|holiday",
     Mark.NO_TIME: "no time|too busy|busy|working late|ran out of time|no time today|"
-    "stuck at work|stuck in meetings|work is crazy|work is mad|work ran over|deadline|"
+    "stuck at work|stuck at the office|at the office|stuck in traffic|stuck in a meeting|"
+    "stuck in meetings|work is crazy|work is mad|work ran over|deadline|"
     "swamped|crazy day|hectic day|hectic|not enough time|don't have time|didn't have time|"
     "work's crazy|meetings all day|double shift|long shift|late shift|snowed under|overtime|"
     "haven't got time|no time at all|out of time|slammed|exams|work late|stuck late|"
@@ -253,14 +256,16 @@ PHRASES: Mapping[Mark, str] = {
     "banged out|cranked out|knocked out|squeezed out|ground out|put up|churned out|"
     "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|"
     "iwould call it|iwould call that a",
-    Mark.CHAT: "hey|hi|hello|coach|yall|kindly|kindly note|note|pls|plz|bank holiday|morning|evening|afternoon|good morning|good evening|yo|hiya|"
+    Mark.CHAT: "hey|hi|hello|can't believe it|can't believe|can't wait|can't complain|coach|yall|"
+    "kindly|kindly note|note|pls|plz|bank holiday|morning|"
+    "evening|afternoon|good morning|good evening|yo|hiya|"
     "thanks|thank you|thank|thx|cheers|ty|lol|haha|hahaha|wow|phew|ugh|man|dude|bro|mate|boss|guys|"
     "easy|hard|tough|heavy|light|brutal|rough|smooth|clean|ugly|shaky|wobbly|slow|fast|quick|"
     "tired|knackered|toast|fried|cooked|gassed|spent|wrecked|smoked|dead|exhausted|fresh|"
     "strong|weak|nice|awesome|amazing|bad|terrible|awful|tricky|fun|intense|spicy|burned|"
     "challenging|comfortable|decent|alright|right okay|so so|meh|grindy|grind|grinder|"
     "surprisingly|honestly|finally|still|already|yet|much|lot|lots|of work|way|super|"
-    "barely|nearly there|progress|improving|improvement|new|best|yay|woohoo|woo|boom|"
+    "barely|progress|improving|improvement|new|best|yay|woohoo|woo|boom|"
     "slippery|sweaty|hot|cold|humid|outside in|bar|floor|mat|gym|home|at home|grip|hands|"
     "form|technique|tempo|control|pace|breathing|focus|music|energy|mood|chalk|shoes|"
     "legs|core|back|workout|everything felt|getting|getting there|better today|"

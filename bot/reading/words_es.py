@@ -61,10 +61,10 @@ PHRASES: Mapping[Mark, str] = {
     "no voy a hacer|no me dio tiempo al|no me dio tiempo de",
     Mark.BUT: "pero|excepto|menos|salvo|menos la|menos el|excepto la|quitando|"
     "a excepcion de|aparte de|con excepcion de",
-    Mark.ABOUT: "unos|unas|casi|aprox|aproximadamente|mas o menos|alrededor de|como unos|quiza|"
+    Mark.ABOUT: "unos|unas|aprox|aproximadamente|mas o menos|alrededor de|como unos|quiza|"
     "quizas|creo|creo que|diria|diria que|sobre|cerca de|tal vez|a lo mejor|o asi|puede que|"
     "yo diria|yo diria que|calculo|calculo que|masomenos",
-    Mark.RISKY: "deberia|quiero|queria|antes|ella|amigo|amiga|hijo|hija|sin|menos de|mas de|"
+    Mark.RISKY: "casi|deberia|quiero|queria|antes|ella|amigo|amiga|hijo|hija|sin|menos de|mas de|"
     "objetivo|meta|la semana pasada|semana pasada|la ultima vez|ultima vez|el mes pasado|"
     "todavia no|aun no|intente|intento|intentar|intentando|no pude|no llegue|no consegui|"
     "no logre|no se|"
