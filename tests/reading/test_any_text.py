@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 
 from bot.reading.body_words import SITES, WEAK_SITES
 from bot.reading.known import ItemResult
+from bot.reading.marking import tokenise
 from bot.reading.plausible import MOST, MOST_LOAD_KG
 from bot.reading.reply import MOST_TOKENS, read
 from bot.reading.values import Asked, PassedOn, PassedWhy, Reading, Recorded
@@ -44,6 +45,34 @@ def _is_possible(result: ItemResult) -> bool:
 @given(text=st.text(max_size=300), place=places)
 def test_any_text_is_read_without_a_crash_and_nothing_impossible_is_recorded(text, place):
     assert all(_is_possible(result) for result in _results(read(text, PLACES[place])))
+
+
+ODD = st.sampled_from(
+    [
+        *("\u202e45 40 38\u202c", "4\u200b5 40 38", "\u200f٤٥ ٤٠ ٣٨", "４５ ４０ ３８"),
+        *("<b>45</b>", "'; DROP TABLE sets; --", "NaN NaN NaN", "inf -inf", "1e308 1e-308 0x45"),
+        *("-45 -40 -38", "99999999999999999999", "½ ¼ ¾", "²³¹", "Ⅷ Ⅸ", "４５：０５"),
+        *("🏋🏽\u200d♀️ 45", "&lt;45&gt;", "{0} %s %d", "((((((((", "........", "////", "::::"),
+        *("x x x x", "1) 2) 3) 4)", "45,,,,40", "8x8x8x8x8", "bw+bw+10", "@@@", "45\x00 40\x07 38"),
+    ]
+)
+
+
+@given(pieces=st.lists(st.one_of(ODD, figures, st.text(max_size=40)), max_size=60), place=places)
+def test_odd_signs_and_long_texts_record_nothing_impossible(pieces, place):
+    text = " ".join(pieces)[:4096]  # botapi: one message
+    for language in ("en", "es", "pt", "de", "fr"):
+        reading = read(text, PLACES[place].model_copy(update={"language": language}))
+        assert all(_is_possible(result) for result in _results(reading))
+
+
+@given(piece=st.one_of(ODD, figures, st.sampled_from(WORDS)), place=places)
+def test_one_piece_said_over_and_over_is_read_or_passed_on(piece, place):
+    text = (f"{piece} " * 4096)[:4096]  # botapi: one message
+    reading = read(text, PLACES[place])
+    assert all(_is_possible(result) for result in _results(reading))
+    if len(tokenise(text, PLACES[place])) > MOST_TOKENS:
+        assert isinstance(reading, PassedOn)
 
 
 @settings(max_examples=400)
