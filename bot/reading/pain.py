@@ -20,6 +20,7 @@ from bot.reading.values import PainMention
 from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
+MOST_PLACES = 12  # [places] CH: nobody names more in one clause
 AGAIN = frozenset({"again", "otra vez"})
 TIRED = frozenset(
     {
@@ -42,8 +43,8 @@ def find_pain(
     mentions: list[PainMention] = []
     parts = list(clauses(tokens))
     is_right_behind = False
-    for at, clause in enumerate(parts):
-        found = _mentions(clause, is_asked=is_asked, is_question=_is_question(parts[at:]))
+    for at, (clause, is_question) in enumerate(zip(parts, _questions(parts), strict=True)):
+        found = _mentions(clause, is_asked=is_asked, is_question=is_question)
         if found and found[0].side is None and at > 0:
             found[0] = found[0].model_copy(update={"side": _side_of_a_stop(parts[at - 1])})
         if is_right_behind and found and _is_same_pain(mentions[-1], found[0]):
@@ -74,13 +75,16 @@ def _side_of_a_stop(before: Clause) -> Side | None:
     return sides[-1] if sides and is_stop else None
 
 
-def _is_question(parts: Sequence[Clause]) -> bool:
-    """Tell whether the sentence that the first clause belongs to ends in a question mark."""
-    for clause in parts:
+def _questions(parts: Sequence[Clause]) -> list[bool]:
+    """Tell of each clause whether the sentence that it belongs to ends in a question mark."""
+    told: list[bool] = []
+    is_question = False
+    for clause in reversed(parts):
         last = clause.tokens[-1].mark
         if last in {Mark.QUESTION, Mark.LINE, Mark.STOP_SIGN}:
-            return last is Mark.QUESTION
-    return False
+            is_question = last is Mark.QUESTION
+        told.append(is_question)
+    return told[::-1]
 
 
 def _mentions(clause: Clause, *, is_asked: bool, is_question: bool) -> list[PainMention]:
@@ -98,6 +102,7 @@ def _mentions(clause: Clause, *, is_asked: bool, is_question: bool) -> list[Pain
             for i, token in enumerate(clause.tokens)
             if token.mark in {Mark.PAIN, Mark.NO_PAIN, Mark.SHARP}
         ][:1]
+    anchors = anchors[:MOST_PLACES]
     ends = [*anchors[1:], *[len(clause.tokens)] * bool(anchors)]
     found: list[PainMention] = []
     for i, end in zip(anchors, ends, strict=True):

@@ -96,9 +96,9 @@ def _read(text: str, context: ReadingContext) -> Reading:
     corrections, an absence, the answer to the open question, and the results.
     """
     tokens: Sequence[Token] = tokenise(text[: 20 * MOST_TOKENS], context)
-    pains, tokens = find_pain(tokens, context)
     if len(tokens) > MOST_TOKENS or len(text) > 20 * MOST_TOKENS:
-        return PassedOn(pains=pains, why=PassedWhy.TOO_LONG)
+        return PassedOn(pains=_pains_of_a_letter(tokens, context), why=PassedWhy.TOO_LONG)
+    pains, tokens = find_pain(tokens, context)
     tokens, has_question, is_doubtful = without_questions(tokens)
     tokens = without_cheers(without_plans(without_idle_buts(tokens)))
     activities, tokens = find_activities(tokens)
@@ -120,6 +120,17 @@ def _read(text: str, context: ReadingContext) -> Reading:
         return PassedOn(**beside, why=PassedWhy.OTHER_LANGUAGE, language=context.language)
     tokens, _ = _take_reserves(tokens, context)
     return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
+
+
+def _pains_of_a_letter(
+    tokens: Sequence[Token], context: ReadingContext
+) -> tuple[PainMention, ...]:
+    """Find the pains of a long message a stretch at a time, each once: no work without bound."""
+    pains: dict[PainMention, None] = {}
+    for start in range(0, len(tokens), MOST_TOKENS):
+        found, _ = find_pain(tokens[start : start + MOST_TOKENS], context)
+        pains |= dict.fromkeys(found)
+    return tuple(pains)
 
 
 def _doubted(

