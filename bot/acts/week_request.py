@@ -4,16 +4,19 @@ from collections.abc import Sequence, Set
 from datetime import date, timedelta
 
 from bot.acts import pain_picture
-from bot.acts.dose_today import returning, weeks_trained
+from bot.acts.dose_today import pulls_done, returning, weeks_trained
+from bot.acts.injuries import banned_hangs, held_directions
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Arm, Chain, Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
 from scheduler.pain.values import LeftOut
-from scheduler.reasons import Decision
+from scheduler.reasons import Decision, Reason, reason
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.training_reasons import VolumeReason
 from scheduler.training.values import Neighbour
-from scheduler.training.volume import LighterSignals, WeekKind, lighter_week
+from scheduler.training.volume import WeekKind, is_after_missed_weeks
 from scheduler.training.week_values import DayLetter, MovementInUse, Slot, WeekRequest
 from storage.queries import training
 from storage.records.people import Athlete, Person
@@ -21,6 +24,8 @@ from storage.records.training import ItemRecord, SessionRecord, SessionState, We
 
 REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
 FIRST_WEEKS = 2  # [weeks] ch: two sets, effort about half
+
+SENT_STATES = {SessionState.TRAINED, SessionState.MISSED}
 
 Place = tuple[int, Direction, Chain, Arm]
 
@@ -43,6 +48,7 @@ def week_request(
     back = returning(turn, athlete, on=monday).value
     picture = pain_picture.picture_of(turn, athlete)
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
+    missed_share = cut_after_misses(turn, past, monday=monday).value
     return WeekRequest(
         stage=athlete.stage,
         week_start=monday,
@@ -55,27 +61,51 @@ def week_request(
         is_inversion_ok=athlete.profile.may_invert,
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
-        next_letter=_next_letter(weeks, monday),
+        next_letter=next_letter(turn, person.id, monday),
         history=movements_in_use(turn, past, monday=monday, eased=picture.no_step),
         last_ordinary_sets=_last_ordinary_sets(weeks, past),
-        sets_share=min(lighter_share, back.share_of_sets),
+        sets_share=min(lighter_share, back.share_of_sets, missed_share),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
         wanted=_wanted(turn, athlete, picture),
-        held_at_stage_one=_held_back(turn, picture),
+        held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
+        banned=banned_hangs(turn, athlete),
+        pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
     )
 
 
-def is_lighter_due(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Decision[bool]:
-    """Decide whether the week is a lighter one, from what the past weeks were."""
-    weeks = [week for week in training.weeks(turn.tx, person.id) if week.monday < monday]
-    trained = {monday_of(day) for day in training.trained_days(turn.tx, person.id, before=monday)}
-    kinds = [_kind_of(week, trained) for week in weeks]
-    return lighter_week(
-        past=kinds, stage=athlete.stage, signals=LighterSignals(), rulebook=turn.house.rulebook
-    )
+def cut_after_misses(turn: Turn, past: Sequence[SessionRecord], *, monday: date) -> Decision[float]:
+    """Decide the share of the sets [fraction] after two weeks with half the items missed."""
+    rules = turn.house.rulebook.volume
+    weeks = [monday - timedelta(weeks=back) for back in range(rules.missed_weeks.whole, 0, -1)]
+    shares = [share for week in weeks if (share := _missed_share(past, week)) is not None]
+    if not is_after_missed_weeks(shares, rulebook=turn.house.rulebook):
+        return Decision(value=1.0, reasons=())
+    why = reason(VolumeReason.CUT_AFTER_MISSES, rules.missed_cut.source)
+    return Decision(value=1 - rules.missed_cut.value, reasons=(why,))
+
+
+def _missed_share(past: Sequence[SessionRecord], monday: date) -> float | None:
+    """Return the share of a week's sent main items that was not done [0-1]; None if none was."""
+    items = [
+        item
+        for session in past
+        if monday <= session.on < monday + timedelta(days=7) and session.state in SENT_STATES
+        for item in session.items
+        if item.pair is not None and item.dose is not None and not item.is_left_out
+    ]
+    return sum(not item.sets for item in items) / len(items) if items else None
+
+
+def kinds_of_past(turn: Turn, athlete_id: int, *, before: date) -> tuple[WeekKind, ...]:
+    """Return what the weeks before a Monday were, the earliest first."""
+    weeks = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < before]
+    trained = {monday_of(day) for day in training.trained_days(turn.tx, athlete_id, before=before)}
+    return tuple(_kind_of(week, trained) for week in weeks)
 
 
 def _kind_of(week: WeekRecord, trained: Set[date]) -> WeekKind:
+    if week.kind is SeasonWeekKind.BREAK:
+        return WeekKind.MISSED
     if week.is_lighter:
         return WeekKind.LIGHTER
     if week.sets_share < 1:
@@ -128,6 +158,20 @@ def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str
     )
 
 
+def _pull_exposures_to_go(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> int:
+    """Count the careful first exposures of pulling for repetitions that are still ahead."""
+    rules, facts = turn.house.rulebook, athlete.profile.facts
+    is_new = (
+        facts.training_age_months < rules.start.newcomer_under_months.value
+        or facts.days_untrained_before >= rules.start.returner_from_days.value
+        or returning(turn, athlete, on=monday).value.is_long
+    )
+    if not is_new:
+        return 0
+    done = pulls_done(turn, person, on=monday, before=monday)
+    return max(0, rules.guards.pull_exposures.whole - done)
+
+
 def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
     """Return the directions that come back one step lower after a clinician's look (ch).
 
@@ -166,9 +210,20 @@ def _along_the_ladder(turn: Turn, item: ItemRecord, eased: LeftOut) -> str:
     return target or movement.key
 
 
-def _next_letter(weeks: Sequence[WeekRecord], monday: date) -> DayLetter:
-    before = [week for week in weeks if week.monday < monday]
+def next_letter(turn: Turn, athlete_id: int, monday: date) -> DayLetter:
+    """Return whose turn it is of days A, B and C when a week begins."""
+    before = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < monday]
     return DayLetter(before[-1].next_letter) if before else DayLetter.A
+
+
+def shares_of(
+    turn: Turn, athlete: Athlete, sessions: Sequence[SessionRecord], *, monday: date
+) -> tuple[Reason, ...]:
+    """Return why a week has fewer sets beside the season: a return, or weeks half missed."""
+    back = returning(turn, athlete, on=monday)
+    past = [session for session in sessions if session.on < monday]
+    missed = cut_after_misses(turn, past, monday=monday)
+    return (*(back.reasons if back.value.share_of_sets < 1 else ()), *missed.reasons)
 
 
 def _last_ordinary_sets(

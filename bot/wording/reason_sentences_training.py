@@ -140,6 +140,7 @@ DOSES: Sentences = {
         "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
         "After days off the dose stays.",
     ),
+    "dose.same_level_held": ("This week keeps the level: no step up.",),
     "dose.same_lighter_week": ("A lighter week: no step up.",),
     "dose.ease_cut": ("It loads a place that hurts, so it has fewer sets for now.",),
     "dose.down_after_misses": (
@@ -266,6 +267,14 @@ GATES: Sentences = {
     "gate.standard_by_coach": (
         "{key}: for the coach to decide on a clip.",
         "A standard for the coach to decide on a clip.",
+    ),
+    "gate.equipment_missing": (
+        "{key}: what it needs is not at hand, so the coach decides on a clip.",
+        "What a standard needs is not at hand, so the coach decides on a clip.",
+    ),
+    "gate.direction_held": (
+        "{key}: held after an old injury, so the coach decides.",
+        "A standard is held after an old injury, so the coach decides.",
     ),
     "gate.equivalent": (
         "With {load_kg} kg, {target} a set stands for it.",

@@ -10,6 +10,7 @@ from sqlmodel import Session, case, col, delete, func, select, update
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
+from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose, Exposure, Quality, SetDone
 from storage.queries.session_rows import (
     ITEMS,
@@ -37,6 +38,7 @@ def add_week(
     monday: date,
     stage: int,
     is_lighter: bool,
+    kind: SeasonWeekKind = SeasonWeekKind.ORDINARY,
     sets_share: float = 1.0,
     next_letter: str,
     relaxations: Sequence[Reason],
@@ -49,6 +51,7 @@ def add_week(
         monday=monday,
         stage=stage,
         is_lighter=is_lighter,
+        kind=kind,
         sets_share=sets_share,
         next_letter=next_letter,
         relaxations=tuple(relaxations),
@@ -348,6 +351,32 @@ def exposures(
     if since is not None:
         query = query.where(col(SessionRow.on) >= since)
     return _exposures(tx, query)
+
+
+def latest_exposures(
+    tx: Session,
+    athlete_id: int,
+    movement_keys: Sequence[str],
+    *,
+    most: int,
+    before: date | None = None,
+) -> tuple[Exposure, ...]:
+    """Return the latest ``most`` times the movements were done, the earliest first."""
+    query = (
+        select_columns(ITEMS, SESSIONS.c.on)
+        .join(SESSIONS, SESSIONS.c.id == ITEMS.c.session_id)
+        .where(
+            SESSIONS.c.athlete_id == athlete_id,
+            SESSIONS.c.state == SessionState.TRAINED,
+            ITEMS.c.movement_key.in_(movement_keys),
+            ITEMS.c.dose.is_not(None),
+        )
+        .order_by(SESSIONS.c.on.desc(), SESSIONS.c.id.desc(), ITEMS.c.position.desc())
+        .limit(most)
+    )
+    if before is not None:
+        query = query.where(SESSIONS.c.on < before)
+    return tuple(reversed(_exposures(tx, query)))
 
 
 def all_exposures(tx: Session, athlete_id: int) -> tuple[Exposure, ...]:
