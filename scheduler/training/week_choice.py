@@ -171,6 +171,7 @@ def _nothing(place: Place, *, shelf: Shelf) -> Reason:
         WeekReason.HANG_AFTER_HARD_PULLING,
         WeekReason.BANNED,
         WeekReason.INVERTED,
+        WeekReason.NOT_YET,
     ):
         if code in obstacles:
             return _about(code, place)

@@ -28,10 +28,10 @@ class DayLetter(StrEnum):
 class Slot(BaseModel):
     """One movement of one day: who does it, for what, and how many sets.
 
-    ``position`` is the order in the session from 1; ``pair`` is 1 or 2, and None for an
-    accessory; ``direction`` is what the slot counts for, which for a stand-in is not the
-    movement's own; ``arms`` are the arms that do it (one for a one-sided movement when the other
-    side rests).
+    ``position`` is the order in the session from 1; ``pair`` is 1 or 2, and None for upkeep (a
+    main movement) and for an accessory; ``direction`` is what the slot counts for, which for a
+    stand-in is not the movement's own; ``arms`` are the arms that do it (one for a one-sided
+    movement when the other side rests).
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -97,7 +97,8 @@ class WeekRequest(BaseModel):
     ``not_yet`` those that are beyond the athlete today, ``allowed_by_coach`` those that a
     recorded override permits beyond the stage; ``held_at_stage_one`` are directions that keep
     to stage 1's row after an old injury. Days before ``open_from`` are past or sent: their
-    ``kept`` slots count, and are not drawn again.
+    ``kept`` slots count, and are not drawn again. ``has_upkeep``: the coach lets bent-arm work
+    that is trained elsewhere go on where the stage has none.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -120,6 +121,7 @@ class WeekRequest(BaseModel):
     is_first_two_weeks: bool = False
     pull_exposures_to_go: int = Field(default=0, ge=0)
     can_pull_dynamically: bool = False
+    has_upkeep: bool = False
     pinned: frozenset[str] = frozenset()
     banned: frozenset[str] = frozenset()
     wanted: frozenset[str] = frozenset()
@@ -215,6 +217,7 @@ class Invariant(StrEnum):
     VOLUME = "volume"
     STAY = "stay"
     FREQUENCY = "frequency"
+    UPKEEP = "upkeep"
 
     @property
     def may_give_way(self) -> bool:
