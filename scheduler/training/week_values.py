@@ -55,8 +55,8 @@ class Slot(BaseModel):
 class MovementInUse(BaseModel):
     """A movement that an athlete trains, or trained, in one kind of place of the week.
 
-    ``weeks`` [weeks, whole] since it was introduced there, a step along its ladder included;
-    ``is_swapped`` tells that it is already the easier one taken because something hurt.
+    ``weeks`` [weeks, whole] since it was introduced there, a step along its ladder included. It is
+    the place's own movement, not what stands in for it while something hurts.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -68,7 +68,6 @@ class MovementInUse(BaseModel):
     movement_key: str
     weeks: int = Field(ge=0)
     last_used_on: date
-    is_swapped: bool = False
 
 
 class HardDay(BaseModel):
