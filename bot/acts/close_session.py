@@ -1,5 +1,6 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
+from bot.acts import weekly_question
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.session_card import Step
@@ -33,6 +34,7 @@ def close(turn: Turn, person: Person, session: SessionRecord) -> None:
     shown = decided[:LINES_MOST]
     more = len(decided) - len(shown)
     turn.say(person, words.closed(tongue, bests=bests, changes=shown, more=more))
+    weekly_question.ask_if_last(turn, person, session)
 
 
 def close_quietly(turn: Turn, session: SessionRecord) -> None:

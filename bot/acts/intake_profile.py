@@ -11,6 +11,7 @@ from bot.acts.intake_steps import (
     WEIGHT_STEPS,
     asked_steps,
 )
+from bot.acts.old_injuries import injuries_of
 from scheduler.catalogue.values import Equipment
 from scheduler.training.values import AthleteProfile, Band, ReferenceValues
 from storage.records.people import Profile
@@ -45,6 +46,7 @@ def profile_of(answers: Mapping[str, Any]) -> Profile:
         may_invert=not INVERSION_TOPICS & set(screen),
         screen_yes=screen,
         earlier_injury=said.get("injury") or ("told in person" if _is_hurt(screen) else None),
+        injuries=injuries_of(said.get("injury", ""), screen=frozenset(screen)),
         guardian=said.get("guardian"),
     )
 

@@ -43,5 +43,5 @@ def decided_by_coach(turn: Turn, athlete: Athlete) -> dict[str, bool]:
     return {
         str(entry.after["key"]): bool(entry.after["is_met"])
         for entry in reversed(entries)
-        if entry.after.get("stage") == athlete.stage and entry.at.date() >= since
+        if entry.after.get("of_stage") == athlete.stage and entry.at.date() >= since
     }

@@ -69,6 +69,7 @@ def week_request(
         wanted=_wanted(turn, athlete, picture),
         held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
         banned=banned_hangs(turn, athlete),
+        has_upkeep=athlete.profile.has_upkeep,
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
     )
 
