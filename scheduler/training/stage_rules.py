@@ -104,6 +104,14 @@ class StartRules(BaseModel):
     highest_stage: Labelled
 
 
+class OtherTrainingRules(BaseModel):
+    """When training that is not ours counts as hard."""
+
+    model_config = STRICT
+
+    hard_from_effort: Labelled
+
+
 class StageTable(BaseModel):
     """The five stages, in order."""
 
