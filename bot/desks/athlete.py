@@ -17,6 +17,7 @@ from bot.acts import (
     session_taps,
     show_plan,
     show_season,
+    show_why,
     swap_item,
     weekly_question,
 )
@@ -33,7 +34,7 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("today", "what is next", show_plan.today),
         Command("week", "this week's sessions", show_plan.week),
-        Command("why", "why this dose, and what comes next", show_plan.why),
+        Command("why", "why this dose, and what comes next", show_why.command),
         Command("season", "your season, and what can be reached", show_season.own),
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
@@ -56,6 +57,7 @@ TAPS: dict[str, TapEntry] = {
         **pain_talk.TAPS,
         **morning_question.TAPS,
         **weekly_question.TAPS,
+        **show_why.TAPS,
         **red_flag.TAPS,
         **intake.TAPS,
     }.items()

@@ -169,6 +169,14 @@ DOSES: Sentences = {
         "More sets first, the rest stays.",
     ),
     "dose.pull_guard": ("The first pulling for reps is kept short, to keep soreness small.",),
+    "dose.one_thing_at_a_time": (
+        "Not more at once: one thing steps at a time, after every set is done as asked.",
+    ),
+    "dose.up_again": (
+        "It goes up again once every set reaches {target} with enough left.",
+        "It goes up again once every set is done with enough left.",
+    ),
+    "dose.goes_on_from_report": ("What you report decides how fast it goes on.",),
     "dose.sets_shared": (
         "{share_pct} % of the sets, so {sets} now.",
         "Fewer sets for now.",

@@ -63,6 +63,9 @@ class DoseReason(StrEnum):
     MORE_SETS_FIRST = "dose.more_sets_first"
     PULL_GUARD = "dose.pull_guard"
     SETS_SHARED = "dose.sets_shared"
+    ONE_THING_AT_A_TIME = "dose.one_thing_at_a_time"
+    UP_AGAIN = "dose.up_again"
+    GOES_ON_FROM_REPORT = "dose.goes_on_from_report"
 
 
 class VolumeReason(StrEnum):
