@@ -126,16 +126,19 @@ def fresh_maximum(turn: Turn, known: Known, *, facts: DoseFacts) -> float | None
     rung = known.own[-1].dose.rung
     reference_kg = reference_of(rung, facts=facts)
     found = capacities(turn, known, facts=facts, reference_kg=reference_kg)
-    values = [at_rung(one, rung=rung, facts=facts) for one in found]
-    usable = [value for value in values if value is not None and value > 0]
+    values = [value_at_rung(one.value, rung=rung, facts=facts) for one in found]
+    usable = [value for value in values if value > 0]
     if not usable:
         return None
     return min(usable) / decrement_factor(known.own, rulebook=turn.house.rulebook)
 
 
-def at_rung(known: Capacity, *, rung: Rung, facts: DoseFacts) -> float | None:
-    """Return a capacity seen at a resistance as seconds, metres or repetitions to failure."""
+def value_at_rung(value: float, *, rung: Rung, facts: DoseFacts) -> float:
+    """Return a capacity's value at a resistance as seconds, metres or repetitions to failure.
+
+    A maximum that the resistance is above gives 0: no repetition can be promised.
+    """
     load_kg = resistance_kg(rung, movement=facts.movement, body_mass_kg=facts.profile.body_mass_kg)
     if facts.movement.measure is not Measure.REPS or load_kg is None:
-        return known.value
-    return reps_to_failure(load_kg=load_kg, maximum_kg=known.value)
+        return value
+    return reps_to_failure(load_kg=load_kg, maximum_kg=value)

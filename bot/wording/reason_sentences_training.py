@@ -328,3 +328,14 @@ GATES: Sentences = {
         "A standard is likely within reach: worth a try.",
     ),
 }
+
+CAPACITIES: Sentences = {
+    "capacity.real_change": (
+        "From {was} to {now}: more than chance ({needed_pct} % asked, {change_pct} % seen).",
+        "More than chance.",
+    ),
+    "capacity.within_uncertainty": (
+        "From {was} to {now}: not more than chance so far.",
+        "Not more than chance so far.",
+    ),
+}

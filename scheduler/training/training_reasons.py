@@ -115,3 +115,10 @@ class GateReason(StrEnum):
     START_STAGE = "gate.start_stage"
     START_UNTESTED = "gate.start_untested"
     TRY_STANDARD = "gate.try_standard"
+
+
+class CapacityReason(StrEnum):
+    """Whether what an athlete can do has changed by more than chance."""
+
+    REAL_CHANGE = "capacity.real_change"
+    WITHIN_UNCERTAINTY = "capacity.within_uncertainty"
