@@ -36,6 +36,7 @@ class StageExtras(BaseModel):
     fresh_weeks_of_dynamic: Labelled
     strict_pull_sets: Labelled
     strict_pull_reps: Labelled
+    strict_pull_movements: tuple[str, ...]
     maximal_exposures_a_week: Labelled
     maximal_other_exposures: LabelledRange
     upkeep_sets_a_week: Labelled

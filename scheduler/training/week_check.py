@@ -153,7 +153,7 @@ def _permission(week: JudgedWeek) -> Iterator[Breach]:
             )
         if slot.movement_key in request.banned:
             yield breach(Invariant.PERMISSION, WeekReason.BANNED, **figures_of(slot))
-        if slot.movement_key in request.not_yet:
+        if slot.movement_key in request.not_yet - request.pinned - request.allowed_by_coach:
             yield breach(Invariant.PERMISSION, WeekReason.NOT_YET, **figures_of(slot))
         if Demand.INVERSION in movement.demands and not request.is_inversion_ok:
             yield breach(Invariant.PERMISSION, WeekReason.INVERTED, **figures_of(slot))

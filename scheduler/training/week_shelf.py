@@ -84,7 +84,7 @@ class Shelf:
             return WeekReason.BANNED
         if not self._is_permitted(movement, direction=direction, is_upkeep=is_upkeep):
             return WeekReason.NOTHING_PERMITTED
-        if movement.key in self.request.not_yet:
+        if movement.key in self.request.not_yet_for_now:
             return WeekReason.NOT_YET
         if Demand.TRACTION in movement.demands and self.is_after_hard_pulling(on):
             return WeekReason.HANG_AFTER_HARD_PULLING
@@ -114,6 +114,15 @@ class Shelf:
                 found.append(below)
             key = below.easier
         return tuple(found)
+
+    def rungs_to_wanted(self, movement: Movement) -> int:
+        """Return how many rungs above a movement one is wanted [rungs]; many when none is."""
+        rungs = 0
+        above: Movement | None = movement
+        while above is not None and above.key not in self.request.wanted:
+            rungs += 1
+            above = self._main.get(above.harder) if above.harder is not None else None
+        return rungs if above is not None else len(self._main)
 
     def ladder_of(self, movement: Movement) -> frozenset[str]:
         """Return the keys of a movement and of everything easier or harder along its ladder."""

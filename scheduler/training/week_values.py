@@ -145,6 +145,11 @@ class WeekRequest(BaseModel):
             raise ValueError("expected the turn to be at A, B or C")
         return self
 
+    @property
+    def not_yet_for_now(self) -> frozenset[str]:
+        """What is beyond the athlete and was not put there by the coach."""
+        return self.not_yet - self.pinned - self.allowed_by_coach
+
     def is_open(self, on: date) -> bool:
         """Tell whether the day may still be drawn."""
         return self.open_from is None or on >= self.open_from
