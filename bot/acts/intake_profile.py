@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
+from bot.acts.intake_elsewhere import regular_of
 from bot.acts.intake_steps import (
     BAND_WORDS,
     INJURY_TOPICS,
@@ -40,6 +41,7 @@ def profile_of(answers: Mapping[str, Any]) -> Profile:
         facts=_facts(said),
         weekdays=tuple(said["weekdays"]),
         minutes=said["minutes"],
+        regular_training=regular_of(said.get("elsewhere", ())),
         goal=said["event"]["goal"],
         event_on=date.fromisoformat(on) if on else None,
         is_adult=said["adult"],

@@ -11,6 +11,7 @@ from storage.queries import care, training
 from storage.records.people import Person
 
 OTHER = "other_training"
+NOW_TOO = timedelta(seconds=1)  # [s] what is written in this very turn counts
 
 
 def load_line(turn: Turn, coach: Person, person: Person, *, today: date) -> str:
@@ -36,7 +37,7 @@ def _other(turn: Turn, person: Person, *, first: date, today: date) -> list[tupl
     """Return the load of other training that told both effort and minutes."""
     zone = zone_named(person.zone)
     since = due_instant(local_date=first, wall_time=time(0), zone=zone)
-    entries = care.audit_between(turn.tx, [person.id], since=since, until=turn.now)
+    entries = care.audit_between(turn.tx, [person.id], since=since, until=turn.now + NOW_TOO)
     return [
         (on, session_load(effort=float(effort), duration_min=float(minutes)))
         for entry in entries

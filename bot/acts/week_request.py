@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from bot.acts import pain_picture
 from bot.acts.dose_today import pulls_done, returning, weeks_trained
 from bot.acts.injuries import banned_hangs, held_directions
+from bot.acts.training_elsewhere import hard_days_of
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Arm, Chain, Direction, Role
@@ -70,6 +71,7 @@ def week_request(
         held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
         banned=banned_hangs(turn, athlete),
         has_upkeep=athlete.profile.has_upkeep,
+        hard_days=hard_days_of(turn, person, athlete, monday=monday),
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
     )
 

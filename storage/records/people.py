@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from scheduler.catalogue.values import Direction
 from scheduler.training.baseline_values import EarlierInjury
+from scheduler.training.other_training import RegularTraining
 from scheduler.training.season_values import SeasonEvent, Span, Travel
 from scheduler.training.values import AthleteProfile
 
@@ -36,7 +37,8 @@ class Profile(BaseModel):
     ``minutes`` [min] a session; ``events`` beside the intake's own main one (``event_on``);
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
-    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on.
+    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
+    elsewhere, every week.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -58,6 +60,7 @@ class Profile(BaseModel):
     lifted: frozenset[Direction] = frozenset()
     are_hangs_lifted: bool = False
     has_upkeep: bool = False
+    regular_training: tuple[RegularTraining, ...] = ()
     guardian: str | None = None
     country: str | None = None
 
