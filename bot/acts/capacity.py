@@ -14,7 +14,7 @@ from scheduler.training.dose_facts import DoseFacts, EstimatedReach
 from scheduler.training.repetition_maximum import reps_to_failure
 from scheduler.training.tries import reference_of
 from scheduler.training.values import Dose, Exposure, Rung
-from storage.queries import training
+from storage.queries import history
 
 LOOKS_MOST = 24  # [exposures] ch: behind half a year the estimate has forgotten what it saw
 SHARED = {Loading.BODYWEIGHT_PLUS, Loading.ASSISTED}
@@ -37,7 +37,7 @@ class Known:
 def seen(turn: Turn, athlete_id: int, movement: Movement, *, before: date | None) -> Known:
     """Read the latest exposures of a movement and of what shares its capacity."""
     kin = kin_of(turn, movement)
-    found = training.latest_exposures(
+    found = history.latest_exposures(
         turn.tx, athlete_id, [movement.key, *kin], most=LOOKS_MOST, before=before
     )
     own = [one for one in found if one.dose.movement_key == movement.key]

@@ -13,7 +13,7 @@ from scheduler.catalogue.values import Measure, Movement, Role
 from scheduler.training.gates import Checklist, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
-from storage.queries import care, training
+from storage.queries import care, history, training
 from storage.records.people import Athlete, Person
 
 
@@ -24,7 +24,7 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
     counts = training.kept_of_sent(turn.tx, [person.id], first=kept_from, last=today)
     done, sent = counts.get(person.id, (0, 0))
     pain_from = turn.now - timedelta(days=gates.pain_days.whole)
-    exposures = training.all_exposures(turn.tx, person.id)
+    exposures = history.all_exposures(turn.tx, person.id)
     picture = pain_picture.picture_of(turn, athlete)
     facts = GateFacts(
         state=StageState(

@@ -5,9 +5,11 @@ from datetime import date, timedelta
 from bot.acts import capacity, pain_picture
 from bot.acts.capacity import Known
 from bot.acts.own_standards import is_shown, own_standard
+from bot.acts.places_used import is_stand_in
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement, Role
+from scheduler.pain.values import Level
 from scheduler.reasons import Decision
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
@@ -16,8 +18,8 @@ from scheduler.training.latest_gap import latest_gap
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.training_reasons import DoseReason
 from scheduler.training.tries import TryFacts, may_try, reference_of, with_try
-from scheduler.training.values import Dose
-from storage.queries import training
+from scheduler.training.values import Dose, PainFacts, Quality
+from storage.queries import history, training
 from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord
 
@@ -71,9 +73,28 @@ def _facts(
         is_lighter_week=week is not None and week.is_lighter,
         holds_level=kind in LEVEL_HELD,
         is_upkeep=item.pair is None and movement.role is Role.MAIN,
-        pain=pain_picture.facts_for(turn, athlete, movement),
+        beside_maximal=_is_beside_maximal(turn, athlete, item),
+        pain=_pain(turn, athlete, item, movement, monday=monday_of(on)),
         returning=returning(turn, athlete, on=on).value,
     )
+
+
+def _pain(
+    turn: Turn, athlete: Athlete, item: ItemRecord, movement: Movement, *, monday: date
+) -> PainFacts:
+    """Return what hurts in what a movement loads; an easier stand-in is not cut as well."""
+    pain = pain_picture.facts_for(turn, athlete, movement)
+    if pain.level is not Level.EASE:
+        return pain
+    picture = pain_picture.picture_of(turn, athlete)
+    swapped = is_stand_in(turn, athlete.person_id, item, monday=monday, picture=picture)
+    return pain.model_copy(update={"is_swapped": swapped})
+
+
+def _is_beside_maximal(turn: Turn, athlete: Athlete, item: ItemRecord) -> bool:
+    """Tell whether a slot is one of a direction's other exposures where one is maximal."""
+    has_maximal = Quality.MAXIMAL_STRENGTH in turn.house.rulebook.stage(athlete.stage).qualities
+    return has_maximal and item.quality is Quality.GENERAL_STRENGTH
 
 
 def _by_estimate(turn: Turn, known: Known, *, facts: DoseFacts, on: date) -> Decision[Dose]:
@@ -162,7 +183,7 @@ def pulls_done(turn: Turn, person: Person, *, on: date, before: date | None) -> 
         if not other.direction.is_push and other.measure is Measure.REPS
     ]
     for since in (on - LOOKED_BACK_FIRST, None):  # years of history only for who pulled little
-        found = len(training.exposures(turn.tx, person.id, keys, before=before, since=since))
+        found = len(history.exposures(turn.tx, person.id, keys, before=before, since=since))
         if found >= enough:
             break
     return found

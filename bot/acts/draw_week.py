@@ -6,9 +6,9 @@ from datetime import date, timedelta
 
 from bot.acts.checklist import local_today
 from bot.acts.lighter_signals import signals_of
+from bot.acts.places_used import REMEMBERED
 from bot.acts.season import season_week
 from bot.acts.week_request import (
-    REMEMBERED,
     kept_slots,
     kinds_of_past,
     next_letter,

@@ -6,7 +6,7 @@ from bot.acts.injuries import held_directions
 from bot.turn import Turn
 from scheduler.training.own_standards import asked_of
 from scheduler.training.standards import Requirement, standing
-from storage.queries import care, training
+from storage.queries import care, history
 from storage.records.people import Athlete
 
 DECIDED = "standard.decided"
@@ -32,7 +32,7 @@ def is_shown(turn: Turn, athlete: Athlete, asked: Requirement) -> bool:
     """Tell whether a standard needs no showing any more: shown, or decided by the coach."""
     if decided_by_coach(turn, athlete).get(asked.key):
         return True
-    exposures = training.exposures(turn.tx, athlete.person_id, asked.movements)
+    exposures = history.exposures(turn.tx, athlete.person_id, asked.movements)
     return standing(asked, exposures=exposures, rulebook=turn.house.rulebook).is_shown
 
 

@@ -6,29 +6,27 @@ from datetime import date, timedelta
 from bot.acts import pain_picture
 from bot.acts.dose_today import pulls_done, returning, weeks_trained
 from bot.acts.injuries import banned_hangs, held_directions
+from bot.acts.places_used import in_use
 from bot.acts.training_elsewhere import hard_days_of
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
-from scheduler.catalogue.values import Arm, Chain, Direction, Role
+from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
-from scheduler.pain.values import LeftOut
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.training_reasons import VolumeReason
-from scheduler.training.values import Neighbour
 from scheduler.training.volume import WeekKind, is_after_missed_weeks
-from scheduler.training.week_values import DayLetter, MovementInUse, Slot, WeekRequest
-from storage.queries import training
+from scheduler.training.week_readiness import can_pull_dynamically, not_yet, shown_by
+from scheduler.training.week_values import DayLetter, Slot, WeekRequest
+from storage.queries import history, training
 from storage.records.people import Athlete, Person
-from storage.records.training import ItemRecord, SessionRecord, SessionState, WeekRecord
+from storage.records.training import SessionRecord, SessionState, WeekRecord
 
-REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
+TRAINED_COUNTS = timedelta(weeks=26)  # [weeks] ch: as far as the estimate remembers
 FIRST_WEEKS = 2  # [weeks] ch: two sets, effort about half
 
 SENT_STATES = {SessionState.TRAINED, SessionState.MISSED}
-
-Place = tuple[int, Direction, Chain, Arm]
 
 
 def week_request(
@@ -63,7 +61,7 @@ def week_request(
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
         next_letter=next_letter(turn, person.id, monday),
-        history=movements_in_use(turn, past, monday=monday, eased=picture.no_step),
+        history=in_use(turn, past, monday=monday, picture=picture),
         last_ordinary_sets=_last_ordinary_sets(weeks, past),
         sets_share=min(lighter_share, back.share_of_sets, missed_share),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
@@ -71,6 +69,8 @@ def week_request(
         held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
         banned=banned_hangs(turn, athlete),
         has_upkeep=athlete.profile.has_upkeep,
+        can_pull_dynamically=_can_pull_dynamically(turn, athlete),
+        not_yet=_not_yet(turn, athlete, past, monday=monday),
         hard_days=hard_days_of(turn, person, athlete, monday=monday),
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
     )
@@ -116,40 +116,6 @@ def _kind_of(week: WeekRecord, trained: Set[date]) -> WeekKind:
     return WeekKind.ORDINARY if week.monday in trained else WeekKind.MISSED
 
 
-def movements_in_use(
-    turn: Turn, past: Sequence[SessionRecord], *, monday: date, eased: LeftOut
-) -> tuple[MovementInUse, ...]:
-    """Return for each place of the week the movement in it and since when; ladders count as one."""
-    latest: dict[Place, MovementInUse] = {}
-    since: dict[Place, tuple[str, date]] = {}
-    for session in past:
-        for item in session.items:
-            place = _place_of(turn, item)
-            if place is None or item.is_left_out:
-                continue
-            family = turn.house.library.movements[item.movement_key].family
-            if place not in since or since[place][0] != family:
-                since[place] = (family, session.on)
-            pair, direction, chain, arm = place
-            latest[place] = MovementInUse(
-                pair=pair,
-                direction=direction,
-                chain=chain,
-                arm=arm,
-                movement_key=_along_the_ladder(turn, item, eased),
-                weeks=max(0, (monday - since[place][1]).days // 7),
-                last_used_on=session.on,
-            )
-    return tuple(latest.values())
-
-
-def _place_of(turn: Turn, item: ItemRecord) -> Place | None:
-    movement = turn.house.library.movements.get(item.movement_key)
-    if movement is None or item.pair is None:
-        return None
-    return (item.pair, item.direction, movement.chain, movement.arm)
-
-
 def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str]:
     """Return the movements that the stage's standards ask for, but for what hurts now."""
     library = turn.house.library.movements
@@ -158,6 +124,38 @@ def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str
         key
         for key in keys
         if key in library and not pain_picture.touches(picture.no_step, library[key])
+    )
+
+
+def _can_pull_dynamically(turn: Turn, athlete: Athlete) -> bool:
+    """Ask for strict pull-ups only where the stage has anything dynamic."""
+    rulebook = turn.house.rulebook
+    if not rulebook.stage(athlete.stage).has_dynamic:
+        return False
+    keys = rulebook.stages.extras.strict_pull_movements
+    exposures = history.exposures(turn.tx, athlete.person_id, keys)
+    return can_pull_dynamically(exposures, rulebook=rulebook).value
+
+
+def _not_yet(
+    turn: Turn, athlete: Athlete, past: Sequence[SessionRecord], *, monday: date
+) -> frozenset[str]:
+    """Return the movements that are beyond the athlete today.
+
+    Half a year back what was trained counts; longer ago it begins a rung lower (ch).
+    """
+    rulebook = turn.house.rulebook
+    done = [one for session in past for item in session.items if (one := item.exposure(session.on))]
+    shown = shown_by(done, rulebook=rulebook)
+    trained = history.movements_trained(
+        turn.tx, athlete.person_id, since=monday - TRAINED_COUNTS, before=monday
+    )
+    return not_yet(
+        shown.model_copy(update={"trained": shown.trained | trained}),
+        profile=athlete.profile.facts,
+        weeks_trained=weeks_trained(athlete, monday),
+        library=turn.house.library,
+        rulebook=rulebook,
     )
 
 
@@ -193,24 +191,6 @@ def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
             if movement.role is Role.MAIN and pain_picture.touches(spared, movement)
         }
     return frozenset(held)
-
-
-def _along_the_ladder(turn: Turn, item: ItemRecord, eased: LeftOut) -> str:
-    """Follow a dose that asked for the next or the easier movement of its ladder.
-
-    Nothing harder comes in while what it loads hurts.
-    """
-    movement = turn.house.library.movements[item.movement_key]
-    asked = item.dose.neighbour if item.dose else Neighbour.STAY
-    target = {
-        Neighbour.STAY: movement.key,
-        Neighbour.HARDER: movement.harder,
-        Neighbour.EASIER: movement.easier,
-    }[asked]
-    harder = turn.house.library.movements.get(target or "")
-    if asked is Neighbour.HARDER and harder and pain_picture.touches(eased, harder):
-        return movement.key
-    return target or movement.key
 
 
 def next_letter(turn: Turn, athlete_id: int, monday: date) -> DayLetter:

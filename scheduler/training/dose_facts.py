@@ -27,7 +27,8 @@ class DoseFacts(BaseModel):
     ``planned_sets`` [sets] is what the week's slot gives, lighter weeks included;
     ``weeks_trained`` [whole weeks, 0 in the first]; ``pulling_exposures`` [exposures] of pulling
     for repetitions since the start or the return; ``holds_level`` in a week of the season that
-    keeps the level and steps nothing; ``best`` a tested set; ``fresh_maximum`` [s or
+    keeps the level and steps nothing; ``beside_maximal``: general strength in a direction that
+    has its maximal exposure too; ``best`` a tested set; ``fresh_maximum`` [s or
     repetitions] to failure, rested, for rounds.
     """
 
@@ -42,6 +43,7 @@ class DoseFacts(BaseModel):
     is_lighter_week: bool = False
     holds_level: bool = False
     is_upkeep: bool = False
+    beside_maximal: bool = False
     pain: PainFacts = PAIN_FREE
     returning: Return = NO_GAP
     best: Best | None = None

@@ -8,7 +8,7 @@ import pytest
 from bot.acts.season import season_of
 from bot.outcomes import Outcome
 from scheduler.catalogue.values import Equipment
-from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.season_values import Season, SeasonEvent, SeasonWeekKind
 from storage.queries import people, training
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
 
@@ -136,9 +136,13 @@ def test_a_week_of_competing_has_few_short_sessions_that_hold_the_level(stage: S
 
 def test_what_was_added_can_be_removed(stage: Stage):
     _to_coach(stage, "/season ines other 3 May club day")
-    assert len(stage.athlete.profile.all_events) == 1
+    assert len(_events(stage)) == 1
     _to_coach(stage, "/season ines remove 3 May")
-    assert stage.athlete.profile.all_events == ()
+    assert len(_events(stage)) == 0
+
+
+def _events(stage: Stage) -> tuple[SeasonEvent, ...]:
+    return stage.athlete.profile.all_events
 
 
 def test_the_season_keeps_its_proportions_when_it_is_planned_again(stage: Stage):
@@ -156,5 +160,5 @@ def test_the_season_keeps_its_proportions_when_it_is_planned_again(stage: Stage)
     assert _base_until(whole) == _base_until(later)
 
 
-def _base_until(season) -> date:
+def _base_until(season: Season) -> date:
     return max(week.monday for week in season.weeks if week.stage <= 2 and week.kind.builds)
