@@ -205,7 +205,7 @@ def reach(known, *, most=60, reserve=15, **changes):
 def test_the_sure_target_leaves_the_reserve_and_a_margin():
     known = capacity(*(look(60, day=4 * number) for number in range(5)))
     found = reach(known)
-    # CHOSEN: a probability of a half, at 45 s asked5; DERIVED: below 60 - 15 = 45 by the estimate's own spread
+    # CHOSEN probability 0.85; DERIVED: below 60 - 15 = 45 by the estimate's own spread
     assert (found.observations, 35 <= found.sure_target < 45) == (5, True)
     needed = found.sure_target + 15
     on = MONDAY + timedelta(days=20)
