@@ -52,7 +52,8 @@ class TwoYearsAthlete(SimulatedAthlete):
     _aches: list[Ache]
 
     def plan_diary(self) -> None:
-        """Plan what is written of her own accord."""
+        """Plan what is written of her own accord, in place of the team's story."""
+        self._plans.clear()
         for one in ATHLETE_SAYS:
             when = datetime.combine(one.on, one.at, self.zone)
             self.at(when.astimezone(ZoneInfo("UTC")), partial(self.phone.write, one.text))

@@ -3,7 +3,7 @@
 from demo_scenario.hidden import HiddenBody
 from scheduler.catalogue.values import Movement
 
-GAIN_AN_EXPOSURE = 0.010  # [log units] ch: slows as it adds up
+GAIN_AN_EXPOSURE = 0.016  # [log units] ch: slows as it adds up
 GAIN_MOST = 0.75  # [log units] ch: about twice what the first day could do
 
 

@@ -44,11 +44,11 @@ ATHLETE = AthleteEntry(
             Equipment.BAND,
         }
     ),
-    dumbbells_kg=(2, 4, 5, 6, 8, 10, 12, 16, 20),
+    dumbbells_kg=(6, 8, 10, 12, 16, 20, 24),
     bands=True,
     stage=1,
     joins=True,
-    ability=1.15,
+    ability=1.6,
     right_arm=1.04,
     recovers=1.0,
     keeps=0.94,

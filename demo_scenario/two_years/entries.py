@@ -1,6 +1,8 @@
 """What was decided beside the doses, a line or a few each: the coach's acts and the rules' own."""
 
 from collections.abc import Mapping, Sequence
+from datetime import datetime
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
@@ -14,6 +16,8 @@ OF_ITEMS = frozenset({"dose.up", "dose.kept", "dose.down"})
 """Told under the item that they are about."""
 OF_WEEKS = frozenset({"week.drawn"})
 """Told at the head of the week."""
+
+SCORED = frozenset({"pain_reported", "morning_answered"})
 
 
 def names_of(tx: Session, entries: Sequence[AuditEntry]) -> dict[int, str]:
@@ -50,6 +54,21 @@ def proposal_line(proposal: Proposal, *, zone: ZoneInfo) -> str:
     if proposal.answered_at is not None:
         end = f"answered {proposal.answered_at.astimezone(zone):%a %d %b %H:%M}: {proposal.answer}"
     return f"  * {made:%a %d %b %H:%M} proposed: {what} ({end})"
+
+
+def pain_at(event: Mapping[str, Any]) -> datetime:
+    """Return when something about pain was said or done."""
+    return datetime.fromisoformat(str(event["at_utc"]))
+
+
+def pain_line(event: Mapping[str, Any], *, zone: ZoneInfo) -> str | None:
+    """Write a score as it was told; None for what is no score."""
+    if event["kind"] not in SCORED:
+        return None
+    score = "no number" if event.get("score") is None else f"{event['score']:g} of 10"
+    when = event.get("occasion", "next morning")
+    at = pain_at(event).astimezone(zone)
+    return f"  * {at:%a %d %b %H:%M} pain: {event['side']} {event['site']}, {score} ({when})"
 
 
 def _detail(entry: AuditEntry) -> str:

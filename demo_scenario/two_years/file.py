@@ -13,6 +13,8 @@ from demo_scenario.two_years.entries import (
     OF_WEEKS,
     entry_lines,
     names_of,
+    pain_at,
+    pain_line,
     proposal_line,
 )
 from demo_scenario.two_years.sessions import session_lines
@@ -53,6 +55,7 @@ class _File:
         self._entries = care.audit_of(tx, person.id)[::-1]
         self._names = names_of(tx, self._entries)
         self._proposals = care.proposals(tx, [person.id], only_open=False)
+        self._pains = [event for _, event in care.pain_events(tx, person.id)]
         self._exposures = history.all_exposures(tx, person.id)
         self._told: Mapping[str, str] = {}
 
@@ -129,6 +132,12 @@ class _File:
             (one.made_at, [proposal_line(one, zone=self._zone)])
             for one in self._proposals
             if first <= self._day(one.made_at) <= last
+        ]
+        found += [
+            (pain_at(one), [line])
+            for one in self._pains
+            if first <= self._day(pain_at(one)) <= last
+            and (line := pain_line(one, zone=self._zone)) is not None
         ]
         for _, lines in sorted(found, key=lambda pair: pair[0]):
             yield from lines

@@ -26,7 +26,7 @@ def session_lines(
         lines += _item(item, movement)
         decided = next_doses.get(item.movement_key)
         if decided is not None and item.sets:
-            lines += _next(decided, movement)
+            lines += _next(decided, movement, item.arms)
     return lines
 
 
@@ -82,9 +82,9 @@ def _done(item: ItemRecord, dose: Dose) -> str:
     return f"{text}; reserve not answered" if item.pair is not None else text
 
 
-def _next(entry: AuditEntry, movement: Movement) -> list[str]:
+def _next(entry: AuditEntry, movement: Movement, arms: Sequence[Side]) -> list[str]:
     before, after = _stored(entry.before), _stored(entry.after)
-    head = f"           next {direction_of(before, after)}: {_dose(after, movement, ())}"
+    head = f"           next {direction_of(before, after)}: {_dose(after, movement, arms)}"
     tail = " TRY" if after.is_try else ""
     return [f"{head}{tail}", *all_why(entry.reasons, indent="             ", lead="why")]
 
