@@ -68,7 +68,8 @@ class TwoYearsAthlete(SimulatedAthlete):
         return any(first <= self._today() <= last for first, last in ILL)
 
     def _plan_session(self, session: SeenSession) -> None:
-        if session.message_id in self._sessions_seen or self.now is None:
+        is_reminder = not session.items  # whoever forgot the session forgets its reminder too
+        if is_reminder or session.message_id in self._sessions_seen or self.now is None:
             return
         self._sessions_seen.add(session.message_id)
         when = self.now + timedelta(
