@@ -9,7 +9,7 @@ from bot.turn import Turn
 from bot.wording.session import ItemFacts
 from scheduler.pain.values import Side
 from scheduler.training.values import Exposure
-from storage.queries import training
+from storage.queries import history
 from storage.records.training import ItemRecord, SessionRecord
 
 REMEMBERED = timedelta(weeks=8)  # [weeks] ch: what was done lately says what is plausible
@@ -42,7 +42,7 @@ def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
 def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     """Return a session as the reader knows it: what is left out since may have been done before."""
     items = numbered_items(session)
-    history = training.exposures(
+    done = history.exposures(
         turn.tx,
         session.athlete_id,
         [item.movement_key for item in items],
@@ -52,12 +52,12 @@ def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     return KnownSession(
         ref=str(session.id),
         day=session.on,
-        items=tuple(_known_item(turn, session, item, history) for item in items),
+        items=tuple(_known_item(turn, session, item, done) for item in items),
     )
 
 
 def _known_item(
-    turn: Turn, session: SessionRecord, item: ItemRecord, history: Sequence[Exposure]
+    turn: Turn, session: SessionRecord, item: ItemRecord, done: Sequence[Exposure]
 ) -> KnownItem:
     facts = item_facts(turn, session, item)
     movement, dose = facts.movement, facts.dose
@@ -74,5 +74,5 @@ def _known_item(
         arms=facts.arms,
         is_main=item.pair is not None,
         is_reported=item.is_reported,
-        estimate=estimate_for(turn, session.athlete_id, item, history=history),
+        estimate=estimate_for(turn, session.athlete_id, item, history=done),
     )

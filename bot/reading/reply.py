@@ -122,9 +122,7 @@ def _read(text: str, context: ReadingContext) -> Reading:
     return _doubted(reading, tokens, beside, is_doubtful=is_doubtful)
 
 
-def _pains_of_a_letter(
-    tokens: Sequence[Token], context: ReadingContext
-) -> tuple[PainMention, ...]:
+def _pains_of_a_letter(tokens: Sequence[Token], context: ReadingContext) -> tuple[PainMention, ...]:
     """Find the pains of a long message a stretch at a time, each once: no work without bound."""
     pains: dict[PainMention, None] = {}
     for start in range(0, len(tokens), MOST_TOKENS):

@@ -113,6 +113,28 @@ DOSES: Sentences = {
         "Two good sessions at the top: time to try the {harder}.",
         "Two good sessions at the top: time for a harder movement.",
     ),
+    "dose.plainly_light": (
+        "{was_kg} kg is plainly light for you, so the next weight: {load_kg} kg, {target} a set.",
+        "The weight is plainly light for you, so the next one.",
+    ),
+    "dose.plainly_light_band": ("The band is plainly light for you, so the next one.",),
+    "dose.plainly_easy": (
+        "Plainly easy for you: time to try the {harder}.",
+        "Plainly easy for you: time for a harder movement.",
+    ),
+    "dose.after_try": (
+        "After the try: {target} a set is where {asked} are left.",
+        "After the try it goes on from what was left.",
+    ),
+    "dose.same_after_try": ("After the try it goes on as before.",),
+    "dose.accessory_twice": (
+        "Extra work steps after {needed} good sessions, {exposures} so far.",
+        "Extra work steps after two good sessions.",
+    ),
+    "dose.down_little_left": (
+        "Less was left than asked in {exposures} sessions running, so it gets a little easier.",
+        "Less was left than asked in several sessions running, so it gets a little easier.",
+    ),
     "dose.one_more_at_top": (
         "{exposures} of {needed} good sessions at the top so far.",
         "One more good session at the top first.",
@@ -140,6 +162,7 @@ DOSES: Sentences = {
         "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
         "After days off the dose stays.",
     ),
+    "dose.same_level_held": ("This week keeps the level: no step up.",),
     "dose.same_lighter_week": ("A lighter week: no step up.",),
     "dose.ease_cut": ("It loads a place that hurts, so it has fewer sets for now.",),
     "dose.down_after_misses": (
@@ -168,6 +191,14 @@ DOSES: Sentences = {
         "More sets first, the rest stays.",
     ),
     "dose.pull_guard": ("The first pulling for reps is kept short, to keep soreness small.",),
+    "dose.one_thing_at_a_time": (
+        "Not more at once: one thing steps at a time, after every set is done as asked.",
+    ),
+    "dose.up_again": (
+        "It goes up again once every set reaches {target} with enough left.",
+        "It goes up again once every set is done with enough left.",
+    ),
+    "dose.goes_on_from_report": ("What you report decides how fast it goes on.",),
     "dose.sets_shared": (
         "{share_pct} % of the sets, so {sets} now.",
         "Fewer sets for now.",
@@ -200,6 +231,12 @@ VOLUMES: Sentences = {
         "A lighter week, as planned from time to time.",
     ),
     "volume.lighter_by_signals": (
+        (
+            "A lighter week: {signals} signs of tiredness agree "
+            "(items below their floor: {misses}, "
+            "less left than before: {is_reserve_falling}, "
+            "sleep or mood poor: {is_sleep_or_mood_poor})."
+        ),
         "A lighter week: {signals} signs of tiredness agree.",
         "A lighter week: signs of tiredness agree.",
     ),
@@ -267,6 +304,14 @@ GATES: Sentences = {
         "{key}: for the coach to decide on a clip.",
         "A standard for the coach to decide on a clip.",
     ),
+    "gate.equipment_missing": (
+        "{key}: what it needs is not at hand, so the coach decides on a clip.",
+        "What a standard needs is not at hand, so the coach decides on a clip.",
+    ),
+    "gate.direction_held": (
+        "{key}: held after an old injury, so the coach decides.",
+        "A standard is held after an old injury, so the coach decides.",
+    ),
     "gate.equivalent": (
         "With {load_kg} kg, {target} a set stands for it.",
         "Another weight and number stand for it.",
@@ -309,5 +354,16 @@ GATES: Sentences = {
     "gate.try_standard": (
         "{key} is likely within reach: worth a try.",
         "A standard is likely within reach: worth a try.",
+    ),
+}
+
+CAPACITIES: Sentences = {
+    "capacity.real_change": (
+        "From {was} to {now}: more than chance ({needed_pct} % asked, {change_pct} % seen).",
+        "More than chance.",
+    ),
+    "capacity.within_uncertainty": (
+        "From {was} to {now}: not more than chance so far.",
+        "Not more than chance so far.",
     ),
 }
