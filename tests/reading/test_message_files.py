@@ -4,7 +4,9 @@ All CHOSEN.
 """
 
 import json
+from collections.abc import Mapping
 from pathlib import Path
+from typing import Any
 
 import pytest
 from typer.testing import CliRunner
@@ -17,7 +19,7 @@ from scheduler.located_yaml import WrongFileError
 
 HANG = {"number": 1, "names": ["Hang"], "measure": "hold_s", "sets": 3, "target": 40}
 ROW = {"number": 2, "names": ["Row"], "measure": "reps", "sets": 2, "target": 8, "sides": "each"}
-PLACE = {
+PLACE: Mapping[str, Any] = {
     "context": "hang",
     "is": {
         "today": "2026-03-04",
@@ -29,7 +31,7 @@ PLACE = {
 SETS = [{"value": 45}, {"value": 40}, {"value": 38}]
 
 
-def file_of(*messages: dict[str, object], place: dict[str, object] = PLACE) -> str:
+def file_of(*messages: Mapping[str, object], place: Mapping[str, object] = PLACE) -> str:
     return "\n".join(json.dumps(line) for line in (place, *messages))
 
 
@@ -102,7 +104,7 @@ def test_a_context_that_no_line_names_is_refused():
 
 
 def test_the_number_of_no_item_is_refused():
-    wrong = {**PLACE, "is": {**PLACE["is"], "asked_item": 7}}  # type: ignore[dict-item]
+    wrong = {**PLACE, "is": {**PLACE["is"], "asked_item": 7}}
     (problem, *_) = problems_of(file_of(expecting("45", outcome="asked"), place=wrong))
     assert problem.endswith("is.asked_item: expected the number of an item of a session, not 7")
 
