@@ -35,7 +35,14 @@ PUSH, PULL, OVERHEAD, GRIP = Load.PUSH, Load.PULL, Load.OVERHEAD, Load.GRIP
 SUNDAY_BEFORE = MONDAY - timedelta(days=1)
 UNSAID = {
     *("class", "clase", "training with team", "partido", "team training", "team practice"),
-    *("practice", "played", "jugue", "entreno con el equipo", "entrenamiento con el equipo"),
+    *(
+        "practice",
+        "played",
+        "jugue",
+        "entreno con el equipo",
+        "entrenamiento con el equipo",
+        "5 a side",
+    ),
 }
 
 
