@@ -5,7 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.reading.days import find_day
-from bot.reading.known import ReadingContext
+from bot.reading.known import Expects, ReadingContext
 from bot.reading.tokens import Token
 from bot.reading.values import CantReason, CantToday
 from bot.reading.words import FIGURES, Mark
@@ -20,6 +20,7 @@ REASONS = {
 SHORT = 8  # [words] ch: a reason alone, in so few words, is an absence; in more it may be talk
 TOMORROW = frozenset({"tomorrow", "manana"})
 TILL = frozenset({"till", "until", "hasta", "back", "before"})
+NOT_TODAY = frozenset({"not today", "hoy no"})
 TODAY = frozenset({"today", "hoy", "tonight"})
 
 
@@ -49,6 +50,8 @@ def read_absence(
         return None
     if Mark.SKIPPED in marks and context.asked_ref is not None:
         return None
+    if _denies_pain(tokens, context):
+        return None
     if Mark.CANT not in marks and not _is_plainly_away(tokens):
         return None
     hurts = [CantReason.HURTS] if any(pain.score != 0 for pain in beside["pains"]) else []
@@ -56,6 +59,13 @@ def read_absence(
         reasons = [reason for reason in reasons if reason is not CantReason.ILL]
     named = [*hurts, *reasons, None]
     return CantToday(**beside, day=_day(tokens, context), reason=named[0])
+
+
+def _denies_pain(tokens: Sequence[Token], context: ReadingContext) -> bool:
+    """Tell whether "not today" answers the question whether anything hurts."""
+    is_asked = context.question is not None and context.question.expects is Expects.PAIN
+    cants = {token.text for token in tokens if token.mark is Mark.CANT}
+    return is_asked and bool(cants) and cants <= NOT_TODAY
 
 
 def _is_plainly_away(tokens: Sequence[Token]) -> bool:

@@ -161,7 +161,11 @@ def _is_a_little(tokens: Sequence[Token]) -> bool:
 
 def _is_denied(tokens: Sequence[Token], *, is_known: bool) -> bool:
     """Tell whether "no", "none" or, to "does anything hurt?", "all good" is said; never "not"."""
-    said = {token.mark for token in tokens if token.mark not in SIGNS | {Mark.FILLER, Mark.CHAT}}
+    said = {
+        Mark.NOT if token.text in {"not today", "hoy no", "n"} else token.mark
+        for token in tokens
+        if token.mark not in SIGNS | {Mark.FILLER, Mark.CHAT}
+    }
     if any(token.text == "not" for token in tokens) or not said:
         return False
     denying = said & {Mark.NONE, Mark.NOT}

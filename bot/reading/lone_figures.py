@@ -52,7 +52,9 @@ def _as_score(
 def _stands_apart(tokens: Sequence[Token], at: int) -> bool:
     """Tell whether the last figure is a clause of its own: "..., my chest hurts, 3"."""
     behind = {token.mark for token in tokens[at + 1 :]}
-    return at > 0 and tokens[at - 1].mark is Mark.COMMA and behind <= {Mark.COMMA, Mark.STOP_SIGN}
+    passed = {Mark.COMMA, Mark.STOP_SIGN, Mark.ABOUT, Mark.FILLER, Mark.CHAT}
+    before = [token for token in tokens[:at] if token.mark not in {Mark.ABOUT, Mark.FILLER}]
+    return bool(before) and before[-1].mark is Mark.COMMA and behind <= passed
 
 
 def _scored(pain: PainMention, score: int | None) -> PainMention:

@@ -14,13 +14,21 @@ from bot.reading.clauses import (
 )
 from bot.reading.known import Expects, ReadingContext
 from bot.reading.pain_goes_on import first_score, goes_on, last_score, merged
-from bot.reading.scores import counted, is_score, rating_anywhere, scores_after, scores_before
+from bot.reading.scores import (
+    counted,
+    followed_by_figure,
+    is_score,
+    rating_anywhere,
+    scores_after,
+    scores_before,
+)
 from bot.reading.tokens import Token
 from bot.reading.values import PainMention
 from bot.reading.words import Mark
 from scheduler.pain.values import Side, Site
 
 MOST_PLACES = 12  # [places] CH: nobody names more in one clause
+ISSUES = frozenset({"issue", "issues", "problem", "problems", "trouble", "problemas", "problema"})
 AGAIN = frozenset({"again", "otra vez"})
 TIRED = frozenset(
     {
@@ -28,7 +36,18 @@ TIRED = frozenset(
         *("spent", "exhausted", "knackered", "shaky", "done", "shot", "wrecked", "cansado"),
         *("cansada", "cansados", "cansadas", "agotados", "cargados", "gave", "gone", "blown"),
         *("width", "height", "packed", "relaxed", "engaged", "retracted", "level", "locked"),
-        *("taps", "apart", "loose", "warm", "warmed", "stacked", "bloqueados", "relajados"),
+        *(
+            "ok",
+            "okay",
+            "taps",
+            "apart",
+            "loose",
+            "warm",
+            "warmed",
+            "stacked",
+            "bloqueados",
+            "relajados",
+        ),
     }
 )
 """Words for tiredness and for technique, which are no pain."""
@@ -47,7 +66,10 @@ def find_pain(
         found = _mentions(clause, is_asked=is_asked, is_question=is_question)
         if found and found[0].side is None and at > 0:
             found[0] = found[0].model_copy(update={"side": _side_of_a_stop(parts[at - 1])})
-        if is_right_behind and found and _is_same_pain(mentions[-1], found[0]):
+        if is_right_behind and _is_denied_behind(parts[at - 1], mentions[-1], found):
+            mentions[-1] = mentions[-1].model_copy(update={"score": 0, "must_ask": False})
+            found, found_any = [], True
+        elif is_right_behind and found and _is_same_pain(mentions[-1], found[0]):
             mentions[-1] = merged(mentions[-1], found.pop(0))
             found_any = True
         elif is_right_behind and found and mentions[-1].score is None:
@@ -90,7 +112,8 @@ def _questions(parts: Sequence[Clause]) -> list[bool]:
 def _mentions(clause: Clause, *, is_asked: bool, is_question: bool) -> list[PainMention]:
     has_words = clause.has(Mark.PAIN, Mark.NO_PAIN, Mark.SHARP)
     anchors = [i for i in clause.find(Mark.SITE) if has_words or not _is_fine(clause.tokens, i)]
-    if is_question and not (has_words or is_asked or clause.has(Mark.RATING, Mark.SORE)):
+    has_score = any(is_score(token) for token in clause.tokens)
+    if is_question and not (has_words or is_asked or has_score or clause.has(Mark.SORE)):
         anchors = []  # "should the elbows bend?" tells of no pain
     if has_words or clause.has(Mark.RATING) or is_asked:
         anchors = sorted(anchors + clause.find(Mark.WEAK_SITE))
@@ -111,12 +134,39 @@ def _mentions(clause: Clause, *, is_asked: bool, is_question: bool) -> list[Pain
             found[-1] = merged(found[-1], told)
         else:
             found.append(told)
-    return found
+    return [*found, *_other_sides(clause, found)]
+
+
+def _other_sides(clause: Clause, found: Sequence[PainMention]) -> list[PainMention]:
+    """Return the pain of the other side, told without its place: "left elbow 2, right 4"."""
+    others: list[PainMention] = []
+    for i, token in enumerate(clause.tokens):
+        if not found or i in clause.taken or token.mark not in SIDE_MARKS:
+            continue
+        at = i + 1
+        while at < len(clause.tokens) and clause.tokens[at].mark in {Mark.FILLER, Mark.AND}:
+            at += 1
+        is_side = found[-1].side not in {None, SIDE_MARKS[token.mark]}
+        if at < len(clause.tokens) and is_side and at not in clause.taken:
+            if not is_score(clause.tokens[at]) or followed_by_figure(clause.tokens, at + 1):
+                continue
+            score, must_ask = counted(clause.tokens[at].choices[0])
+            update = {"side": SIDE_MARKS[token.mark], "score": score, "must_ask": must_ask}
+            others.append(found[-1].model_copy(update=update))
+            clause.taken |= {i, at}
+    return others
 
 
 def _is_same_pain(before: PainMention, told: PainMention) -> bool:
     """Tell whether "hurts about 4" goes on about the place that was named before it."""
-    return not told.sites and told.score != 0 and before.score is None and bool(before.sites)
+    is_bare = not told.sites and told.score != 0 and bool(before.sites)
+    return before.score is None and (is_bare or _is_same_place(before, told))
+
+
+def _is_denied_behind(clause: Clause, before: PainMention, found: Sequence[PainMention]) -> bool:
+    """Tell whether "but no pain" takes back a place that was named without a word of pain."""
+    is_denial = len(found) == 1 and found[0].score == 0 and not found[0].sites
+    return is_denial and before.score is None and not clause.has(*WORDS_OF_PAIN)
 
 
 def _is_same_place(before: PainMention, told: PainMention) -> bool:
@@ -129,7 +179,9 @@ def _is_same_place(before: PainMention, told: PainMention) -> bool:
 def _is_fine(tokens: Sequence[Token], at: int) -> bool:
     """Tell whether the words say that nothing is wrong there: "wrist fine"."""
     after = [t for t in tokens[at + 1 : at + 7] if t.mark is not Mark.FILLER]
-    is_well = bool(after) and (after[0].mark is Mark.FINE or after[0].text in TIRED)
+    is_well = bool(after) and (
+        after[0].mark is Mark.FINE or after[0].text in TIRED or after[0].text.startswith("better")
+    )
     if not is_well:
         return False
     is_rated = any(t.mark is Mark.RATING for t in tokens[at + 1 :])
@@ -169,6 +221,8 @@ def _is_denied(tokens: Sequence[Token]) -> bool:
     marks = [t.mark for t in tokens if t.mark not in SIDE_MARKS and t.mark is not Mark.FILLER]
     pairs = list(itertools.pairwise(marks))
     sites = {Mark.SITE, Mark.WEAK_SITE}
+    if any((Mark.NOT, place) in pairs for place in sites) and ISSUES & {t.text for t in tokens}:
+        return True
     if any(a in sites and b is Mark.NONE for a, b in pairs):
         return True
     if any(_is_zero(a) and b.mark is Mark.PAIN for a, b in itertools.pairwise(tokens)):

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.reading.body_words import PARTS
 from bot.reading.clauses import CLAUSE_ENDS, PASSED_OVER, SIDE_MARKS, Clause
 from bot.reading.scores import HIGHEST_SCORE, counted, is_score
 from bot.reading.tokens import Token
@@ -36,8 +37,11 @@ def goes_on(clause: Clause, mentions: list[PainMention], *, is_asked: bool) -> b
         if i not in used and token.mark not in PASSED_OVER | CLAUSE_ENDS | {Mark.CHAT}
     ]
     last = mentions[-1]
-    if others or not tokens or not (sides or used) or len(sides) > 1:
+    parts = {PARTS[token.text] for token in clause.tokens if token.mark is Mark.PART}
+    if others or not tokens or not (sides or used or parts) or len(sides) > 1:
         return False
+    narrowed = tuple(site for site in last.sites if site.value.split("_")[-1] in parts)
+    mentions[-1] = last = last.model_copy(update={"sites": narrowed or last.sites})
     if used and last.score is not None:
         return False
     if sides and last.side is None:

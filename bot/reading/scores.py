@@ -59,6 +59,11 @@ def _is_of_ten(tokens: Sequence[Token], at: int) -> bool:
     )
 
 
+def followed_by_figure(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether a row of figures goes on at ``at``: then none of them is a score."""
+    return _is_figure(tokens, at)
+
+
 def _is_figure(tokens: Sequence[Token], at: int) -> bool:
     return at < len(tokens) and tokens[at].mark in {Mark.NUMBER, Mark.TIMES, Mark.COUNT}
 
@@ -76,7 +81,10 @@ def scores_before(clause: Clause, at: int, *, is_asked: bool = False) -> tuple[f
     first = i
     if i >= 2 and tokens[i - 1].mark in {Mark.DASH, Mark.OR} and is_score(tokens[i - 2]):
         first, words = i - 2, words + 1
-    is_named = first > 0 and tokens[first - 1].mark is Mark.PAIN
+    named = first - 1
+    while named > 0 and tokens[named].mark is Mark.FILLER:
+        named -= 1
+    is_named = named >= 0 and tokens[named].mark is Mark.PAIN
     is_lone = (bool(words) or is_asked) and not _has_figures(tokens[:first])
     if tokens[i].mark is not Mark.RATING and not is_lone and not is_named:
         return ()

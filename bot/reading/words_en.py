@@ -166,10 +166,12 @@ PHRASES: Mapping[Mark, str] = {
     "nothing sore|not hurting|no hurting|no complaints|hurts nowhere|pain none|pain no|"
     "pain nothing|pain nil|not a twinge|no trouble|isn't hurting|wasn't hurting|no soreness|"
     "no more pain|pain gone|pain is gone|pain's gone|no longer hurts|stopped hurting|"
-    "0 pain|any pain no",
+    "0 pain|any pain no|can't feel any pain|don't feel any pain|don't have any pain|"
+    "haven't any pain|can't feel pain|no longer any pain|never hurt",
     Mark.SORE: "sore|soreness|doms",
     Mark.SHARP: "sharp|sudden|suddenly|popped|pop|snapped|stabbing|shooting",
-    Mark.FINE: "fine|good|great|is fine|was fine|feels fine|felt fine|is ok|was ok|feels good|"
+    Mark.FINE: "fine today|better today|good today|fine|good|great|is fine|was fine|feels fine|"
+    "felt fine|is ok|was ok|feels good|"
     "felt good|bent|bend|bending|sank|sink|sinking|flared|shrugged|straight|all good|no problem|"
     "better|happy|solid|strong|locked|ok today|feels ok|felt ok|felt great|feels great|"
     "feels better|felt better|was good|is good|much better|behaved|behaving|held up|holding up|"
@@ -268,14 +270,14 @@ PHRASES: Mapping[Mark, str] = {
     "barely|progress|improving|improvement|new|best|yay|woohoo|woo|boom|"
     "slippery|sweaty|hot|cold|humid|outside in|bar|floor|mat|gym|home|at home|grip|hands|"
     "form|technique|tempo|control|pace|breathing|focus|music|energy|mood|chalk|shoes|"
-    "legs|core|back|workout|everything felt|getting|getting there|better today|"
+    "legs|core|back|workout|everything felt|getting|getting there|"
     "definitely felt|though|tho|however|anyway|anyways|btw|fyi|fwiw|tbh|imo|ngl|"
     "especially|towards|toward|end|the end|start|beginning|time|minute in|by|burn|pump|"
     "pumped|loved|love|enjoyed|enjoy|hated|hate|proud|pleased|surprised|glad|psyched|stoked|"
     "good one|nice one|great session|good session|solid session|not bad|not too bad|too bad|"
     "log|logging|entry|update|report|reporting|checking in|check in|done for today|"
     "done today|all done today|for today|from today|today's numbers|session today|"
-    "straightforward|manageable|doable|fine today|a grind|steady|stable|balanced|"
+    "straightforward|manageable|doable|a grind|steady|stable|balanced|"
     "felt easy|felt hard|felt heavy|felt light|felt tough|felt ok|feeling good|feeling strong|"
     "feeling tired|feeling it|feeling great|feeling|went well|went great|went ok|went fine",
     Mark.SECONDS: "s|sec|secs|second|seconds|secnds|secods|sek",
