@@ -6,6 +6,7 @@ from typing import Any
 
 from bot.reading.days import find_day
 from bot.reading.known import Expects, ReadingContext
+from bot.reading.sentences import begins_like_a_question
 from bot.reading.tokens import Token
 from bot.reading.values import CantReason, CantToday
 from bot.reading.words import FIGURES, Mark
@@ -20,6 +21,10 @@ REASONS = {
 SHORT = 8  # [words] ch: a reason alone, in so few words, is an absence; in more it may be talk
 TOMORROW = frozenset({"tomorrow", "manana"})
 TILL = frozenset({"till", "until", "hasta", "back", "before"})
+WEAK_REASONS = frozenset(
+    {"busy", "hectic", "away", "travel", "flight", "holiday", "vacation", "viaje", "vuelo", "hotel"}
+)
+"""Words that are a reason only beside "today" or "sorry": a gym is busy too."""
 NOT_TODAY = frozenset({"not today", "hoy no"})
 TODAY = frozenset({"today", "hoy", "tonight"})
 
@@ -50,7 +55,8 @@ def read_absence(
         return None
     if Mark.SKIPPED in marks and context.asked_ref is not None:
         return None
-    if _denies_pain(tokens, context):
+    is_wondering = Mark.ABOUT in marks or begins_like_a_question(tokens)
+    if _denies_pain(tokens, context) or is_wondering:
         return None
     if Mark.CANT not in marks and not _is_plainly_away(tokens):
         return None
@@ -71,6 +77,10 @@ def _denies_pain(tokens: Sequence[Token], context: ReadingContext) -> bool:
 def _is_plainly_away(tokens: Sequence[Token]) -> bool:
     """Tell whether a reason without "can't" is the whole message."""
     words = [t for t in tokens if t.mark not in {Mark.COMMA, Mark.STOP_SIGN, Mark.LINE}]
+    reasons = {token.text for token in words if token.mark in REASONS}
+    is_told = {word for token in words for word in token.text.split()} & TODAY
+    if reasons <= WEAK_REASONS and not is_told and Mark.SORRY not in {t.mark for t in words}:
+        return False
     marks = {token.mark for token in words if token.text not in TILL}
     strange = sum(token.mark is Mark.WORD for token in words)
     return len(words) <= SHORT and strange <= 1 and not marks & {Mark.LATER, Mark.RISKY, Mark.FINE}

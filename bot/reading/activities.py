@@ -28,13 +28,25 @@ def find_activities(tokens: Sequence[Token]) -> tuple[tuple[Activity, ...], list
         if is_told and not _is_not_done(tokens, at):
             start, end = _start(rest), _end(tokens, at)
             told = [*rest[start:], *tokens[at + 1 : end]]
-            found.append(_activity(_name(tokens[at:end]), told))
+            activity = _activity(_name(tokens[at:end]), told)
+            if _is_talk(activity, told):
+                rest += tokens[at:end]
+                at = end
+                continue
+            found.append(activity)
             rest[start:] = [GAP]
             at = end
         else:
             rest.append(token)
             at += 1
     return tuple(found), rest
+
+
+def _is_talk(activity: Activity, told: Sequence[Token]) -> bool:
+    """Tell whether no amount is told and other words are: "ran for the bus", "class was full"."""
+    amounts = (activity.minutes, activity.distance_m, activity.effort)
+    has_amount = bool(activity.counts) or any(amount is not None for amount in amounts)
+    return not has_amount and any(token.mark is Mark.WORD for token in told)
 
 
 def _is_part_of_a_name(tokens: Sequence[Token], at: int) -> bool:

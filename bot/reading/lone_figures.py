@@ -29,7 +29,7 @@ def lone_claim(tokens: Sequence[Token], beside: Mapping[str, Any]) -> Claim | No
     if any(pain.score is None for pain in pains):
         return _as_score(tokens, figures, pains)
     effort, rest = (None, tokens) if beside["effort"] is not None else find_lone_rating(tokens)
-    if effort is None:
+    if effort is None or (len(figures) == 1 and _is_of_something(tokens[: figures[0]])):
         return None
     return Claim(QuestionCode.EFFORT_OR_RESULT, {"effort": effort}, rest, len(figures) == 1)
 
@@ -47,6 +47,20 @@ def _as_score(
     adds = {"pains": tuple(_scored(pain, score) for pain in pains)}
     rest = [GAP if i == lone[0] else token for i, token in enumerate(tokens)]
     return Claim(QuestionCode.PAIN_OR_RESULT, adds, rest, len(figures) == 1)
+
+
+def _is_of_something(before: Sequence[Token]) -> bool:
+    """Tell whether a word says what is rated, and it is not the session: "mood 7/10"."""
+    return any(
+        token.mark in {Mark.WORD, Mark.RISKY, Mark.ITEM} or token.text in RATED_ELSEWHERE
+        for token in before
+    )
+
+
+RATED_ELSEWHERE = frozenset(
+    {"mood", "energy", "form", "technique", "focus", "sueno", "animo", "tecnica", "ganas"}
+)
+"""What else people rate of ten."""
 
 
 def _stands_apart(tokens: Sequence[Token], at: int) -> bool:

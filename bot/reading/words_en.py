@@ -258,7 +258,8 @@ PHRASES: Mapping[Mark, str] = {
     "banged out|cranked out|knocked out|squeezed out|ground out|put up|churned out|"
     "pushed to|fought for|scraped|clocked|logged|timed|counted|rated|rating|out of|added|on top|"
     "iwould call it|iwould call that a",
-    Mark.CHAT: "hey|hi|hello|can't believe it|can't believe|can't wait|can't complain|coach|yall|"
+    Mark.CHAT: "run out of|ran out of|in the long run|hey|hi|hello|can't believe it|"
+    "can't believe|can't wait|can't complain|coach|yall|"
     "kindly|kindly note|note|pls|plz|bank holiday|morning|"
     "evening|afternoon|good morning|good evening|yo|hiya|"
     "thanks|thank you|thank|thx|cheers|ty|lol|haha|hahaha|wow|phew|ugh|man|dude|bro|mate|boss|guys|"
