@@ -24,14 +24,14 @@ from storage.records.wire import MessageKind
 
 def is_raised(person: Person, text: str) -> bool:
     """Tell whether a text raises anything that needs a person."""
-    return bool(read_red_flags(text, person.language).candidates)
+    return bool(read_red_flags(text).candidates)
 
 
 def listen(
     turn: Turn, person: Person, athlete: Athlete, text: str, *, message_id: int
 ) -> RedFlagReading:
     """Listen to a message and act on what it raises, whatever else it says."""
-    reading = read_red_flags(text, person.language)
+    reading = read_red_flags(text)
     if reading.asks_about_medicine:
         _defer_medicine(turn, person, athlete, "" if reading.is_private else text)
     if not reading.candidates:

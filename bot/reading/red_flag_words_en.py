@@ -5,6 +5,7 @@ check it before use.
 """
 
 from bot.reading.red_flag_en_doubts import DOUBTS
+from bot.reading.red_flag_en_grammar import ENGLISH_GRAMMAR
 from bot.reading.red_flag_en_head import BREATH, HEAD
 from bot.reading.red_flag_en_heart import HEART
 from bot.reading.red_flag_en_limb import LIMB
@@ -12,6 +13,8 @@ from bot.reading.red_flag_en_other import OTHER
 from bot.reading.red_flag_en_people import NEGATION, PEOPLE, TALK
 from bot.reading.red_flag_en_places import PLACES, SITES
 from bot.reading.red_flag_en_sensations import COURSE, SENSATIONS
+from bot.reading.red_flag_en_wide import WIDE
+from bot.reading.red_flag_wide_rules import WIDE_PLACES
 from bot.reading.red_flag_words import WordSet
 
 DENIAL_PASSES_OVER = (
@@ -19,8 +22,8 @@ DENIAL_PASSES_OVER = (
     | frozenset(COURSE)
     | (frozenset(SITES) - {"pain_words", "sudden_sharp"})
     | {"limb_any", "no_weakness", "wont_settle", "hypothetical", "rest_only", "limb_pair"}
+    | WIDE_PLACES
 )
-"""Places and course are not denied: "no feeling in my hand" is about the hand all the same."""
 WRITTEN_OUT = {
     "necks": "neck",
     "hearts": "heart",
@@ -176,6 +179,8 @@ PROTECTED = """
 """
 ENGLISH = WordSet(
     language="en",
+    grammar=ENGLISH_GRAMMAR,
+    denial_passes_over=DENIAL_PASSES_OVER,
     concepts={
         **PLACES,
         **SENSATIONS,
@@ -190,6 +195,7 @@ ENGLISH = WordSet(
         **HEART,
         **LIMB,
         **OTHER,
+        **WIDE,
     },
     written_out={slip: word for slip, word in WRITTEN_OUT.items() if slip != word},
     joined=JOINED,

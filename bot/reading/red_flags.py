@@ -14,16 +14,20 @@ from bot.reading.red_flag_pain import PainWords, read_pain_words
 from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
 from bot.reading.red_flag_scope import Hit, denied_words, found, is_answered_no, other_words
 from bot.reading.red_flag_text import Text, shaped
+from bot.reading.red_flag_wide_rules import WIDE_RULES
 from bot.reading.red_flag_words import WordSet
-from bot.reading.red_flag_words_en import DENIAL_PASSES_OVER, ENGLISH
+from bot.reading.red_flag_words_en import ENGLISH
+from bot.reading.red_flag_words_es import SPANISH
 from scheduler.pain.events import Certainty
 from scheduler.pain.red_flags import RED_FLAGS, RedFlag, severity
 from scheduler.pain.values import Level
 
-LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH}
-LANGUAGES_READY = frozenset({"en"})
+CLOSE_AND_WIDE = (*RULES, *WIDE_RULES)
+RULES_OF: Mapping[str, tuple[Rule, ...]] = {"en": CLOSE_AND_WIDE, "es": WIDE_RULES}
+LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH, "es": SPANISH}
+LANGUAGES_READY = frozenset({"en", "es"})
 """The languages whose own vignettes pass; in no other may an athlete be enrolled."""
-DENIED_WITHIN = frozenset({"pop_event"})
+DENIED_WITHIN = frozenset({"pop_event", "wide_pop"})
 """Events whose own words leave room for a denial: "there was no pop"."""
 MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
 
@@ -73,19 +77,18 @@ class RedFlagReading:
         return self.pain is not None
 
 
-def read_red_flags(text: str, language: str = "en") -> RedFlagReading:
-    """Read a message; never raises, whatever the text.
+def read_red_flags(text: str) -> RedFlagReading:
+    """Read a message in every language that we know; never raises, whatever the text.
+
+    People mix languages, and write in the one that fear leaves them: so all are read, always.
 
     Args:
         text: the message, up to 4096 characters; what goes beyond is not looked at.
-        language: the athlete's language. English is read besides any other.
 
     """
-    tongues = dict.fromkeys([language if language in LANGUAGES else "en", "en"])
-    readings = [_read(text, LANGUAGES[tongue]) for tongue in tongues]
-    candidates = _best([c for reading in readings for c in reading.candidates])
+    readings = [_read(text, words) for words in LANGUAGES.values()]
     return RedFlagReading(
-        candidates=candidates,
+        candidates=_best([c for reading in readings for c in reading.candidates]),
         asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
         pain=next((reading.pain for reading in readings if reading.pain), None),
     )
@@ -100,7 +103,9 @@ def _read(message: str, words: WordSet) -> RedFlagReading:
         joined=words.joined,
     )
     seen = Seen(message=message, text=text, words=words)
-    candidates = [candidate for rule in RULES if (candidate := _applied(rule, seen))]
+    candidates = [
+        candidate for rule in RULES_OF[words.language] if (candidate := _applied(rule, seen))
+    ]
     return RedFlagReading(
         candidates=_best(_narrowed(candidates, seen)),
         asks_about_medicine=_asks_about_medicine(seen),
@@ -159,10 +164,10 @@ class Seen:
 
     def _in_scope(self, hit: Hit) -> Hit:
         is_denied = hit.first in self._outdone or (
-            hit.concept not in DENIAL_PASSES_OVER
+            hit.concept not in self.words.denial_passes_over
             and (
                 any(self._reaches(denial, hit) for denial in self._denied)
-                or is_answered_no(self.text, hit, self._no_issues)
+                or is_answered_no(self.text, self.words, hit, self._no_issues)
             )
         )
         is_supposed = any(h.first <= hit.first <= h.last + 8 for h in self._supposed)

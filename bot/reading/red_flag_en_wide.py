@@ -1,0 +1,280 @@
+"""English for the wide net: the fields of words, besides what the closer concepts know."""
+
+from bot.reading.red_flag_en_doubts import DOUBTS
+from bot.reading.red_flag_en_head import BREATH, HEAD
+from bot.reading.red_flag_en_heart import HEART
+from bot.reading.red_flag_en_limb import LIMB
+from bot.reading.red_flag_en_other import OTHER
+from bot.reading.red_flag_en_places import PLACES
+from bot.reading.red_flag_en_sensations import COURSE, SENSATIONS
+
+
+def _all(*parts: str) -> str:
+    return "\n".join(parts)
+
+
+WIDE_HEART = {
+    "wide_chest": _all(
+        PLACES["chest"],
+        """
+        torso; solar plexus; (behind|under|below|beneath|between) (my |the )?(ribs|breast*)
+        left ribs; left side of my (ribs|body)
+        """,
+    ),
+    "wide_heart": "heart; ticker",
+    "wide_pressure": _all(
+        SENSATIONS["pressure"],
+        """
+        tight*; squash*; weight (on|of|sitting|across|pressing); fist; knot; wrung; gripped
+        grip like; clutch*; smother*; suffocat*; squished; strap; belt; a load on; tugging
+        (sat|sits|sitting|pushing|leaning|kneeling|stood|standing) on
+        """,
+    ),
+    "wide_pain": _all(
+        SENSATIONS["pain"],
+        "spasm*; jab*; gnaw*; knife*; stab*; knot*; kills; killing; agony; sharp; tearing; ripping",
+    ),
+    "wide_odd": """
+        weird; weirdly; funny; odd; oddly; strange; strangely; peculiar; dodgy; iffy; wrong
+        (not|isnt|doesnt feel|dont feel|wasnt|didnt feel) (quite |at all )?right; off; flutter*
+        rough; horrible; nasty; awful; something (in|inside|going on)
+    """,
+    "wide_companion": _all(
+        HEART["sweat"],
+        HEART["sick"],
+        BREATH["cant_breathe"],
+        """
+        breathless*; short of breath; shortness of breath; jaw; puffed
+        (down|into|up|through|along|to|toward|towards|in) (my |the |both )?(left |right )?(arm|arms|
+        jaw|neck|teeth|throat|back|shoulder blade*)
+        left arm; both arms; spread*; radiat*; shoots (down|up|into); travel* (down|up|into)
+        """,
+    ),
+    "wide_muscle": _all(COURSE["muscle_hint"], COURSE["after_exercise"]),
+    "wide_chest_cue": _all(
+        DOUBTS["position_cue"],
+        """
+        chest (work|day|exercise*|move*|session|routine|muscle*|hair|freezer|of drawers|cold|
+        infection|cough|size|measurement*|pass*)
+        (heavy|heavier|tight|tighter) (on|for|in) (the )?(press|bench|push|dip)*
+        (press|bench|push ups|flys?|flyes|dips) for (my )?chest; get it off my chest
+        chest (is )?(fine|good|great|ok|stronger|bigger|growing)
+        (bar|band|rings|hands|elbows|chin|knees|bell|kettlebell|weight|plate|dumbbell*) (at|to|by|
+        against|on|near|under|over|across|in front of) (my |the )?(chest|sternum)
+        chest (strap|band|pad|rig)
+        """,
+    ),
+    "wide_effort": SENSATIONS["stairs"],
+    "wide_referred": """
+        arm; arms; shoulder; shoulders; jaw; upper back; back; shoulder blade*; neck; throat
+    """,
+    "wide_arm": PLACES["arm"],
+    "wide_jaw": "jaw; jawline; jaws; lower teeth; throat",
+    "wide_arm_motion": SENSATIONS["arm_motion"],
+    "wide_sore": SENSATIONS["sore"],
+    "wide_trained": _all(COURSE["exercise"], COURSE["during_exercise"]),
+    "wide_indigestion": HEART["indigestion"],
+    "wide_heart_figure": _all(HEART["heart_figure"], HEART["heart_delight"]),
+    "wide_breath": _all(
+        BREATH["cant_breathe"],
+        """
+        breathless*; short(ness|er)? (of|on) (breath|air)
+        (catch|get|getting|find|finding|draw|drawing|take|suck|sucking|pull) (my |a |any |enough |
+        in )?(proper |full |good |deep |whole )?(breath|breaths|air|oxygen)(?! (back )?(quick*|fast|
+        easily|fine|in between|between))
+        breath*~(short|shallow|difficult|laboured|labored|hard work|wont|heavy|uneven|tight)
+        (hard|tough|tricky|difficult|struggle|struggling|battle|effort) to breathe
+        (air|oxygen)~(hungry|enough|starved); chest wont (open|expand|fill)
+        """,
+    ),
+    "wide_winded": BREATH["breathless"],
+    "wide_not_settling": _all(
+        DOUBTS["wont_settle"],
+        """
+        at rest; resting; sitting; sat; lying; lying down; in bed; on the (sofa|couch)
+        doing nothing; for no reason; no reason; without (moving|doing anything); talking
+        (an|one|two|three|few|couple of|several) hours?; hours; all (day|night|morning|evening)
+        (wont|not|isnt|hasnt|doesnt|didnt|never) (stop*|settl*|calm*|slow*|eas*|go*|pass*)
+        long after; ages after; since (yesterday|this morning|lunch|the session|last night)
+        """,
+    ),
+    "wide_on_breathing": _all(
+        BREATH["breath_in"],
+        "(breathe|breathing|breath|breathes) in; inhal*; each breath; lungs fill; deep breath*",
+    ),
+    "wide_breath_cue": _all(DOUBTS["breath_cue"], BREATH["nose"]),
+    "wide_nose": BREATH["nose"],
+    "wide_heartbeat": _all(
+        HEART["heart_irregular"],
+        """
+        (heart|pulse|heartbeat|ticker)~(drum*|gallop*|racy|stumbl*|trip*|pause*|thud*|leap*|hop*|
+        misbehav*|acting up|playing up|all wrong|not right|out of sync)
+        """,
+    ),
+    "wide_heart_fast": HEART["heart_fast"],
+}
+WIDE_HEAD = {
+    "wide_fainted": _all(
+        HEAD["passed_out"],
+        """
+        woke up (lying |flat )?(on|face down)~(floor|ground|mat|grass|deck); blanked (out|for)
+        (went|gone) down (like|in a)~; (i|just) dropped (to the|onto the) (floor|ground)
+        lost (a few|some|couple of) (seconds|minutes); (lights|world) (went )?out; keel*
+        """,
+    ),
+    "wide_near_faint": DOUBTS["near_faint"],
+    "wide_near": "nearly; almost; about to; close to; going to; verge; thought i; felt like",
+    "wide_faint_figure": HEAD["not_passed_out"],
+    "wide_dizzy": """
+        dizz*; lightheaded*; light headed*; woozy; giddy; vertigo; wobbly in the head
+        (room|world|everything|head|gym)~(spin|spinning|spins|swimming|tilt*); headspin; head rush
+        seeing (stars|spots); black spots
+    """,
+    "wide_dizzy_figure": """
+        dizz* (heights|with (joy|success|excitement)); dizzying; spin class; spinning class
+    """,
+    "wide_confused": HEAD["confused"],
+    "wide_disoriented": """
+        disorient*; delirious; incoheren*; (no idea|didnt know|dont know|couldnt tell) where i (was|
+        am); talking (nonsense|gibberish|rubbish)
+    """,
+    "wide_confused_figure": HEAD["plan_confusion"],
+    "wide_heat": HEAD["heat"],
+    "wide_face_speech": _all(
+        HEAD["face_speech"],
+        """
+        (one|left|right) (half|side) of (my |the )?(face|mouth|body|lip)
+        (face|mouth|smile|lip|cheek|eyelid)~(droop*|lopsided|sag*|slack|crooked|wonky|frozen)
+        (words|speech|sentence*)~(jumbl*|slur*|mush*|garbl*|mangl*|scrambl*|thick|stuck)
+        cant (speak|talk|form|say|pronounce)~; whole (left|right) side
+        """,
+    ),
+    "wide_face_figure": _all(DOUBTS["dental"], "speechless; cant talk (now|long|later|much)"),
+    "wide_vision": """
+        double vision; seeing double; (lost|losing|loss of)~(sight|vision); blind in
+        cant see (out of|properly|from)~(eye|left|right)*; vision (gone|went|goes)
+        half (of )?my vision
+    """,
+    "wide_sudden": "sudden; suddenly; all of a sudden; out of nowhere; out of the blue; at once",
+    "wide_headache": _all(HEAD["headache"], "head exploded; explosion in my head"),
+    "wide_worst": HEAD["worst"],
+    "wide_hangover": DOUBTS["hangover"],
+    "wide_head_knock": _all(
+        HEAD["head_knock"],
+        """
+        (bar|kettlebell|bell|dumbbell|plate|barbell|weight|ball|door|shelf)~(head|skull|temple|
+        forehead)
+        (head|skull|temple|forehead|nose)~(concrete|tile*|pavement|kerb|curb|floor|frame|shelf)
+        bumped heads
+        """,
+    ),
+    "wide_head_grave": HEAD["vomit_memory"],
+    "wide_knock_figure": _all(
+        HEAD["not_head_knock"],
+        """
+        (bar|weight|bell|kettlebell|dumbbell*|plate|barbell|arms|hands|ball|rings)~(over|above|
+        overhead|behind|past|under|by|beside|near) (my |the )?head
+        (head|chin) (over|above|to|past|at) (the )?bar; lift my head; head through
+        """,
+    ),
+    "wide_neck": PLACES["neck"],
+    "wide_neck_hurt": HEAD["neck_injury"],
+    "wide_neck_figure": HEAD["neck_figure"],
+    "wide_both_limbs": _all(PLACES["both_arms"], "(arms|hands) and (legs|feet); everywhere"),
+}
+WIDE_LIMB = {
+    "wide_joint": PLACES["joint"],
+    "wide_looks_wrong": _all(LIMB["visible_out"], DOUBTS["looks_bad"]),
+    "wide_slipped": LIMB["dislocate"],
+    "wide_put_back": DOUBTS["back_in"],
+    "wide_past": _all(COURSE["long_ago"], DOUBTS["history_only"]),
+    "wide_out_figure": _all(LIMB["pop_out_figure"], LIMB["pop_harmless"]),
+    "wide_form_cue": _all(DOUBTS["position_cue"], HEAD["not_passed_out"]),
+    "wide_cold_limb": DOUBTS["cold_hand"],
+    "wide_stuck": DOUBTS["stuck_out"],
+    "wide_pop": _all(
+        LIMB["pop_event"],
+        """
+        (felt|feel|heard|hear) (a|some|it|something) (\\w+ )?(pop|snap|rip|tear|crack|crunch|twang|
+        ping|give|go|tearing|ripping|unzip*|let go)
+        (tore|torn|ripped|ruptured|snapped) (my|the)~(bicep*|pec*|shoulder|tendon|muscle|elbow|
+        tricep*|forearm|cuff|lat)
+        """,
+    ),
+    "wide_pop_figure": LIMB["pop_harmless"],
+    "wide_loss": LIMB["loss"],
+    "wide_cant_lift": LIMB["cant_lift"],
+    "wide_lift_figure": _all(
+        DOUBTS["tired_arms"], COURSE["lifts_figure"], "heavy; heavier; weights; rep; reps"
+    ),
+    "wide_fall": _all(LIMB["fall"], "fell*; came off; landed; wiped out; went flying"),
+    "wide_fall_figure": LIMB["fall_figure"],
+    "wide_limb": DOUBTS["limb_any"],
+    "wide_legs": PLACES["leg"],
+    "wide_face": "face; lip; lips; cheek; tongue; mouth",
+    "wide_swollen": SENSATIONS["swollen"],
+    "wide_grip_lost": """
+        cant (to )?(grip|make a fist|squeeze|grasp|clench|hold (a|my|the) (cup|mug|pen|glass|phone|
+        fork|bag|bottle))
+        lost (my |all )?grip strength; fingers wont close; hand wont close; no grip left since
+    """,
+    "wide_hard": DOUBTS["hard_only"],
+    "wide_severe": SENSATIONS["severe"],
+    "wide_colour": SENSATIONS["colour"],
+    "wide_turned_colour": DOUBTS["colour_turned"],
+    "wide_heavy": SENSATIONS["heavy"],
+    "wide_pump": _all(LIMB["pump"], DOUBTS["pump_only"]),
+    "wide_minor": DOUBTS["joint_only"],
+    "wide_kit": _all(DOUBTS["kit_colour"], DOUBTS["session_was"]),
+    "wide_cold": COURSE["cold_weather"],
+    "wide_bruise": _all(OTHER["bruise"], DOUBTS["bruise_word"]),
+    "wide_urine": LIMB["urine_dark"],
+    "wide_urine_figure": LIMB["urine_harmless"],
+    "wide_cant_straighten": LIMB["cant_straighten"],
+    "wide_fever": LIMB["fever"],
+    "wide_fever_figure": LIMB["not_fever"],
+    "wide_hot": _all(SENSATIONS["hot"], DOUBTS["hot_touch"]),
+    "wide_red": DOUBTS["red_word"],
+    "wide_calf": PLACES["calf"],
+    "wide_thinners": OTHER["thinners"],
+    "wide_numb": LIMB["numb"],
+    "wide_numb_figure": _all(
+        LIMB["numb_figure"],
+        "slept on; fell asleep on; lay on; been (lying|leaning|sitting) on; crossed legs",
+    ),
+    "wide_weak": _all(LIMB["weak"], DOUBTS["weak_word"]),
+    "wide_tired": _all(COURSE["tired"], COURSE["during_exercise"], COURSE["after_exercise"]),
+}
+WIDE_PERSON = {
+    "wide_bladder": OTHER["bladder"],
+    "wide_bladder_figure": OTHER["bladder_figure"],
+    "wide_pregnant": OTHER["pregnant"],
+    "wide_bleed": OTHER["bleed"],
+    "wide_bleed_figure": DOUBTS["bleed_minor"],
+    "wide_overdose": OTHER["overdose"],
+    "wide_overdose_figure": OTHER["overdose_figure"],
+    "wide_self_harm": _all(
+        OTHER["self_harm"],
+        """
+        (everyone|everybody|world|family|kids)~(better|easier)~without me
+        (dont|not|cant) see~(point|reason)~(anymore|any more|going on|carrying on|living|being here)
+        (stop|stopped) (being here|existing|living); (not|never) wake(ing)? up again
+        (wish|hope|hoping)~(not|never|wont|didnt) wake; sick of being alive; want out of life
+        (life|living)~(pointless|not worth|too much for me|over for me)
+        """,
+    ),
+    "wide_self_harm_figure": OTHER["self_harm_figure"],
+    "wide_night": SENSATIONS["night"],
+    "wide_many_nights": SENSATIONS["two_nights"],
+    "wide_night_figure": _all(DOUBTS["gone_by_morning"], DOUBTS["legs_ache"]),
+    "wide_movement_linked": SENSATIONS["movement_linked"],
+    "wide_rest_pain": DOUBTS["rest_only"],
+    "wide_weight_loss": OTHER["weight_drop"],
+    "wide_no_reason": OTHER["no_reason"],
+    "wide_night_sweat": OTHER["night_sweats"],
+    "wide_hot_room": DOUBTS["hot_room"],
+    "wide_unwell": DOUBTS["unwell_strong"],
+    "wide_cancer": OTHER["cancer"],
+    "wide_laugh": COURSE["laugh"],
+}
+WIDE = {**WIDE_HEART, **WIDE_HEAD, **WIDE_LIMB, **WIDE_PERSON}
