@@ -25,6 +25,7 @@ DOUBTS = {
         elbow* (stick|sticking|flared|flaring|pointing|poking|going|go|out at|drifting|drift|
         winging) out
         sticking out (to the side|on (the )?(push|press|row|dip)); elbows out; heart rate strap
+        (strap|bra|vest|top|shirt|jacket|belt|harness|monitor) (is|was|felt|feels|too|so)~tight
         tight (tshirt|t shirt|top|vest|shirt|jacket|bra); off my chest
         chest (feels |is |was )?(stronger|bigger|great|good|fine|strong); lock* out
         fully straight on; lockout; strict rep*; for time; shoulders (out|back|down) of

@@ -34,6 +34,15 @@ WIDE_HEART = {
         SENSATIONS["pain"],
         "spasm*; jab*; gnaw*; knife*; stab*; knot*; kills; killing; agony; sharp; tearing; ripping",
     ),
+    "wide_on_me": """
+        (elephant|anvil|weight|brick|slab|someone|something|somebody|boulder|rock|ton of bricks)~(
+        on|sitting on|sat on|standing on|pressing on) (me|my upper body)
+    """,
+    "wide_hurry": """
+        rush*; hurry*; hurri*; stairs; staircase; upstairs; uphill; hill; hills; flight*
+        (for|to catch|catching) (the|my|a) (bus|train|tube|tram); late for; brisk*; walk* fast
+        escalator; exert*; exertion; walking (the dog|up|quickly|fast|home|to)
+    """,
     "wide_odd": """
         weird; weirdly; funny; odd; oddly; strange; strangely; peculiar; dodgy; iffy; wrong
         (not|isnt|doesnt feel|dont feel|wasnt|didnt feel) (quite |at all )?right; off; flutter*
@@ -62,6 +71,7 @@ WIDE_HEART = {
         (bar|band|rings|hands|elbows|chin|knees|bell|kettlebell|weight|plate|dumbbell*) (at|to|by|
         against|on|near|under|over|across|in front of) (my |the )?(chest|sternum)
         chest (strap|band|pad|rig)
+        (strap|bra|vest|top|shirt|jacket|belt|harness|monitor|band) (is|was|felt|feels|too|so)~tight~
         """,
     ),
     "wide_effort": SENSATIONS["stairs"],
@@ -184,7 +194,16 @@ WIDE_HEAD = {
 }
 WIDE_LIMB = {
     "wide_joint": PLACES["joint"],
-    "wide_looks_wrong": _all(LIMB["visible_out"], DOUBTS["looks_bad"]),
+    "wide_looks_wrong": _all(
+        LIMB["visible_out"],
+        DOUBTS["looks_bad"],
+        """
+        (lower|higher|further (forward|back)) than the other; sagging; step (in|at) (my|the)
+        (not|isnt|doesnt)~(where it|sit right|line up|lined up|look right|look normal|look like)
+        (wrong|other|opposite) (way|direction); (shape|outline) (has |is |looks )?(changed|wrong|
+        different|off|weird)
+        """,
+    ),
     "wide_slipped": LIMB["dislocate"],
     "wide_put_back": DOUBTS["back_in"],
     "wide_past": _all(COURSE["long_ago"], DOUBTS["history_only"]),
@@ -201,7 +220,17 @@ WIDE_LIMB = {
         tricep*|forearm|cuff|lat)
         """,
     ),
-    "wide_pop_figure": LIMB["pop_harmless"],
+    "wide_pop_figure": """
+        (always|usually|often|sometimes|constantly|normally|regularly|generally|like always|as
+        ever|every rep)
+        (pop*|click*|crack*|clunk*|crunch*)~(no pain|painless*|without pain|doesnt hurt|not painful)
+        (band|strap|shirt|shorts|shoelace|leggings|glove*|rope|tape|tshirt|callus*|callous*|skin|bag|
+        sole|sleeve|grips|nail|blister|palm|phone|screen|page|bottle|knuckles)
+        pop(ped)? (by|over|round|into|to|in|up|out to|out for|along|on|down); popcorn; pop up
+        tear* up; in tears; ripped (abs|physique|body|now|lately)*; getting ripped; look* ripped
+        crack* (on|up|open|down|at|the code|a smile|it|me up); get cracking; went (well|great|ok)
+        snap (out|chat|decision)
+    """,
     "wide_loss": LIMB["loss"],
     "wide_cant_lift": LIMB["cant_lift"],
     "wide_lift_figure": _all(
@@ -242,8 +271,26 @@ WIDE_LIMB = {
         LIMB["numb_figure"],
         "slept on; fell asleep on; lay on; been (lying|leaning|sitting) on; crossed legs",
     ),
-    "wide_weak": _all(LIMB["weak"], DOUBTS["weak_word"]),
-    "wide_tired": _all(COURSE["tired"], COURSE["during_exercise"], COURSE["after_exercise"]),
+    "wide_weak": _all(
+        LIMB["weak"],
+        DOUBTS["weak_word"],
+        """
+        (grip|strength|power)~(gone|went|vanished|deserted|left me|disappeared|packed up|given up)
+        (wont|doesnt|dont|not|cant|stopped|refuses to) (work|working|respond|responding|obey|do what
+        i want|cooperate|hold|close|open); dead weight; (let|lets|letting) go of (things|stuff)
+        (keep|keeps|kept) (dropping|letting go|giving way|buckling|fumbling)
+        """,
+    ),
+    "wide_tired": """
+        (last|final) (set|sets|round|rounds|rep|reps|few|hang|one|minute)
+        (by|at|towards|near) the end; end of (the )?(set|session|round|week|workout); fatigue*
+        tired; tiring; failure; failed; knackered; shattered; spent; wrecked; cooked; fried
+        (weaker|weak) (than|side|point|link|spot|session|week|coffee|excuse); weakest; doms
+        from (yesterday|the (session|sets|climbing|carries)); compared to; todays session
+        (grip|strength|arms?|hands?) (gave|gives|went|goes|failed|fails|gave out|go) (out )?(at|before|first|on the (last|third|second|final|hang))
+        after (the|those|that|all|doing|so many|a|my) (\w+ )?(hangs?|set|sets|session|carries|rows|pull ups|dips|climb*|reps|burpees|workout|round|rounds)
+        mentally; willpower; motivat*; no energy; low energy; sleepy
+    """,
 }
 WIDE_PERSON = {
     "wide_bladder": OTHER["bladder"],
@@ -251,7 +298,15 @@ WIDE_PERSON = {
     "wide_pregnant": OTHER["pregnant"],
     "wide_bleed": OTHER["bleed"],
     "wide_bleed_figure": DOUBTS["bleed_minor"],
-    "wide_overdose": OTHER["overdose"],
+    "wide_overdose": _all(
+        OTHER["overdose"],
+        """
+        (took|taken|taking|swallowed|had|necked|downed)~~(more|many|much|double|whole|all|lots|loads|
+        bunch|handful|pile|packet|bottle|box)~(pills|tablets|painkillers|meds|medication|medicine|
+        paracetamol|ibuprofen|codeine|sleeping|insulin|capsules)
+        (more|too many|too much) (of my |of the |of them )?(pills|tablets|painkillers|meds|medication)
+        """,
+    ),
     "wide_overdose_figure": OTHER["overdose_figure"],
     "wide_self_harm": _all(
         OTHER["self_harm"],
@@ -260,10 +315,18 @@ WIDE_PERSON = {
         (dont|not|cant) see~(point|reason)~(anymore|any more|going on|carrying on|living|being here)
         (stop|stopped) (being here|existing|living); (not|never) wake(ing)? up again
         (wish|hope|hoping)~(not|never|wont|didnt) wake; sick of being alive; want out of life
+        (been|started|im|back to) (cutting|self harming|hurting myself)( again)?(?! (the|my hair|back|
+        down|out|weight|carbs|calories|grass|hedge|wood|short|corners))
+        (plan|way|ways|how) to (end|die|kill); (pills|tablets) (and|to) end
         (life|living)~(pointless|not worth|too much for me|over for me)
         """,
     ),
     "wide_self_harm_figure": OTHER["self_harm_figure"],
+    "wide_wakes": """
+        (shoulder|elbow|arm|wrist|neck|hand|back|forearm|pain|ache|aching|throbbing|joint|it)~(
+        woken|woke|wakes|waking|keeps|kept|keeping) (me|us)( up)?(?! (on|posted|going|fit|motivated|
+        busy|honest|company|dry|warm|sane|safe))
+    """,
     "wide_night": SENSATIONS["night"],
     "wide_many_nights": SENSATIONS["two_nights"],
     "wide_night_figure": _all(DOUBTS["gone_by_morning"], DOUBTS["legs_ache"]),

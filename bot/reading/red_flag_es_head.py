@@ -18,6 +18,14 @@ HEART = {
         tiron; tirones; latigazo*; clava*; clav*; jode; rabiar; matando; dolid*; pincha*; espasmo*
         resiente; cuchillad*; dana; daño
     """,
+    "wide_on_me": """
+        (elefante|losa|peso|yunque|piedra|alguien|tonelada*)~(encima|sobre mi|sentad*)
+    """,
+    "wide_hurry": """
+        escaler*; cuesta arriba; cuestas; subir (cuestas|la cuesta|a casa|pisos|al); prisa; deprisa
+        corriendo (al|para|hacia)~; al (autobus|bus|tren|metro); pendiente; repecho; camin* rapido
+        andar rapido; ando rapido; esfuerz*
+    """,
     "wide_odd": """
         rar(o|a|os|as|isimo|ito); extran(o|a|os|as); fatal; mal; mala; malamente; chung*; fe(o|a)
         no (va|esta|anda|me va|lo noto|lo siento|la noto|la siento|me noto) (muy |del todo )?bien

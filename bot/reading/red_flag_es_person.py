@@ -87,6 +87,11 @@ PERSON = {
         noche*; de noche; me despiert*; despert*; madrugada; no (me )?dej* dormir; desvel*; en la cama
         no (puedo|pude|consigo|he podido|logro|pego|he pegado) (dormir|ojo); quita el sueno; durmiendo; nocturn*
     """,
+    "wide_wakes": """
+        me (despiert*|despert*|desvel*)~(dolor|hombro|codo|brazo|muneca|cuello|mano|espalda)
+        (dolor|hombro|codo|brazo|muneca|cuello|espalda)~me (despiert*|despert*|desvel*|quita el sueno|impide dormir|tiene en vela)
+        (dolor|hombro|codo|brazo|muneca|cuello|espalda)~no me (deja|dejan|ha dejado|dejo) dormir
+    """,
     "wide_many_nights": """
         todas las noches; cada noche; noches; (dos|tres|varias|2|3|4|segunda|tercera|otra) noche*
         seguid*; otra vez; toda la semana; siempre; desde hace; llevo; me despierta; todos los dias

@@ -16,7 +16,7 @@ def _wide(
     *needs: str,
     within: int = BESIDE,
     unless: str = "",
-    reach: int = 12,
+    reach: int = 8,
     is_stated: bool = False,
 ) -> Rule:
     names = tuple("|".join(f"wide_{one}" for one in need.split("|")) for need in needs)
@@ -35,6 +35,7 @@ HEART_AND_BREATH = (
     _wide(F.CHEST_INSIDE, "chest", "pressure|pain|odd", unless="muscle chest_cue"),
     _wide(F.CHEST_INSIDE, "chest", "pressure|pain|odd", "companion|effort", within=14),
     _wide(F.CHEST_INSIDE, "heart", "pressure|pain", unless="heart_figure"),
+    _wide(F.CHEST_INSIDE, "on_me", unless="laugh"),
     _wide(F.CHEST_INSIDE, "indigestion", "effort|companion|arm", within=12),
     _wide(
         F.EFFORT_DISCOMFORT,
@@ -43,6 +44,9 @@ HEART_AND_BREATH = (
         "effort",
         within=14,
         unless="arm_motion sore trained fall legs",
+    ),
+    _wide(
+        F.EFFORT_DISCOMFORT, "referred", "pressure|pain", "hurry", within=14, unless="fall legs"
     ),
     _wide(F.EFFORT_DISCOMFORT, "jaw", "pressure|pain", "effort|companion|trained", within=14),
     _wide(F.BREATHLESS_AT_REST, "breath", unless="nose trained laugh"),
@@ -109,6 +113,7 @@ WHOLE_PERSON = (
         unless="movement_linked night_figure",
     ),
     _wide(F.NIGHT_OR_REST_PAIN, "pain", "night", within=10, unless="movement_linked night_figure"),
+    _wide(F.NIGHT_OR_REST_PAIN, "wakes", unless="movement_linked night_figure"),
     _wide(F.NIGHT_OR_REST_PAIN, "pain", "rest_pain", within=10, unless="movement_linked"),
     _said(F.CANCER_NIGHT_PAIN, "cancer", "pain", "night|rest_pain", within=40),
     _said(F.UNEXPLAINED_ILLNESS, "weight_loss", "no_reason", within=20),
