@@ -148,6 +148,8 @@ def _report(
         occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
         session_id=session_id,
         message_id=event.message_id,
+        is_site_said=len(mention.sites) == 1,
+        is_side_said=mention.side is not None,
     )
     pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
     if may_ask:

@@ -187,7 +187,7 @@ def _raise_for(
 
 def _not_before(turn: Turn, flags: list[FlagPicture]) -> datetime | None:
     """Only the coach's alert about a chest in doubt waits; the athlete is told at once."""
-    wait = min(alert_wait(flag.flag, flag.certainty) for flag in flags)
+    wait = min(alert_wait(flag.flag, flag.certainty, is_in_hang=flag.is_in_hang) for flag in flags)
     return turn.now + wait if wait else None
 
 

@@ -90,6 +90,7 @@ _ACTS: dict[str, TapAct] = {
     "coach.clear_stop": clear_pain.stop,
     "coach.relink": invite.relink,
     "coach.invite_other": invite.invite_other,
+    **emergency_number.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,

@@ -125,11 +125,7 @@ def mended(word: str, mending: Mapping[str, str]) -> str:
     if not LEAST_MENDED <= len(word) <= 20 or not word.isalpha():
         return word
     return mending.get(word) or next(
-        (
-            mending[near]
-            for near in _shortened(word)
-            if len(mending.get(near, "")) >= LEAST_MENDED
-        ),
+        (mending[near] for near in _shortened(word) if len(mending.get(near, "")) >= LEAST_MENDED),
         word,
     )
 

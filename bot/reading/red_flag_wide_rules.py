@@ -45,9 +45,7 @@ HEART_AND_BREATH = (
         within=14,
         unless="arm_motion sore trained fall legs",
     ),
-    _wide(
-        F.EFFORT_DISCOMFORT, "referred", "pressure|pain", "hurry", within=14, unless="fall legs"
-    ),
+    _wide(F.EFFORT_DISCOMFORT, "referred", "pressure|pain", "hurry", within=14, unless="fall legs"),
     _wide(F.EFFORT_DISCOMFORT, "jaw", "pressure|pain", "effort|companion|trained", within=14),
     _wide(F.BREATHLESS_AT_REST, "breath", unless="nose trained laugh"),
     _wide(F.BREATHLESS_AT_REST, "breath|winded", "not_settling", within=14, unless="nose laugh"),

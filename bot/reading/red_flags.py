@@ -60,6 +60,7 @@ class RedFlagReading:
     candidates: tuple[FlagCandidate, ...] = ()
     asks_about_medicine: bool = False
     pain: PainWords | None = None
+    is_in_hang: bool = False
 
     @property
     def level(self) -> Level:
@@ -91,6 +92,7 @@ def read_red_flags(text: str) -> RedFlagReading:
         candidates=_best([c for reading in readings for c in reading.candidates]),
         asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
         pain=next((reading.pain for reading in readings if reading.pain), None),
+        is_in_hang=any(reading.is_in_hang for reading in readings),
     )
 
 
@@ -110,6 +112,7 @@ def _read(message: str, words: WordSet) -> RedFlagReading:
         candidates=_best(_narrowed(candidates, seen)),
         asks_about_medicine=_asks_about_medicine(seen),
         pain=read_pain_words(seen.counting),
+        is_in_hang=bool(seen.counting("numb") and seen.counting("hang")),
     )
 
 
@@ -219,15 +222,19 @@ def _span(text: Text, hits: Sequence[Hit]) -> tuple[int, int]:
 
 
 def _narrowed(candidates: list[FlagCandidate], seen: Seen) -> list[FlagCandidate]:
-    """Let a tingle in a hang that passed, with strength said to be there, be that and no more."""
+    """Take a tingle in a hang that passed for what it is: with strength there it is that and no
+    more; where strength was not spoken of it is asked.
+    """
     flags = {candidate.flag for candidate in candidates}
-    is_passing = all(seen.counting(concept) for concept in PASSING_TINGLE)
-    if flags != {RedFlag.NUMB_OR_WEAK} or not is_passing:
+    *tingle, strength = PASSING_TINGLE
+    if flags != {RedFlag.NUMB_OR_WEAK} or not all(seen.counting(one) for one in tingle):
         return candidates
-    return [
-        FlagCandidate(RedFlag.TINGLING_PASSED, candidate.certainty, candidate.span)
-        for candidate in candidates
-    ]
+    if seen.counting("weak" if "weak" in seen.words.concepts else "wide_weak"):
+        return candidates
+    is_strong = bool(seen.counting(strength))
+    flag = RedFlag.TINGLING_PASSED if is_strong else RedFlag.NUMB_OR_WEAK
+    certainty = Stated.STATED if is_strong else Stated.ASKED
+    return [FlagCandidate(flag, certainty, candidate.span) for candidate in candidates]
 
 
 def _best(candidates: Sequence[FlagCandidate]) -> tuple[FlagCandidate, ...]:
