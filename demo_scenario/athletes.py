@@ -24,6 +24,7 @@ CANT_LABELS = ("No time", "Ill", "Travelling")
 LEAST_COMPARED = 4  # [numbers] ch: fewer may agree by chance
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
 TYPES_S = (15, 50)  # [s] ch: between two messages or taps of one person
+POOR_WEEKS = 0.1  # [share of weeks] ch: now and then somebody sleeps badly
 TAPS_S = (3, 9)  # [s] ch
 
 
@@ -188,6 +189,7 @@ class SimulatedAthlete(Player):
             ("0 to 10?", self._score),
             ("is any of this so?", lambda _: "None of these"),
             ("One more check", lambda _: "None of these"),
+            ("How were sleep and mood", lambda _: self._slept()),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
             ("after some minutes", lambda message: labels(message)[0]),
@@ -222,6 +224,9 @@ class SimulatedAthlete(Player):
 
     def _pain(self, _: ShownMessage) -> str:
         return "Something hurts" if self._hurts else "Nothing hurt"
+
+    def _slept(self) -> str:
+        return "Sleep poor" if self.chance.random() < POOR_WEEKS else "Both fine"
 
     def _score(self, message: ShownMessage) -> str | None:
         return label_at_most(message, self._hurts.score) if self._hurts else None

@@ -47,6 +47,7 @@ def _answers(entry: AthleteEntry) -> dict[str, IntakeAnswer]:
         ),
         "Which dumbbells": IntakeAnswer(taps=(*dumbbells, "Done")),
         "Which bands": IntakeAnswer(taps=("Light", "Medium", "Done")),
+        "train anything else every week": IntakeAnswer(taps=("Nothing else",)),
         "goal or an event": IntakeAnswer(text="do my first support hold, no date"),
         "Which big city": IntakeAnswer(text=city),
         "At what time": IntakeAnswer(taps=(f"{entry.session_at:%H:%M}",)),

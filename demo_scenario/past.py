@@ -17,7 +17,7 @@ from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, ReserveAnswer, Rung, SetDone
-from storage.queries import due, people, training
+from storage.queries import due, history, people, training
 from storage.records.people import AthleteState, Person
 from storage.records.training import ItemRecord, SessionRecord, SessionState
 
@@ -129,7 +129,7 @@ def _as_the_athlete_came(turn: Turn, session: SessionRecord, entry: AthleteEntry
         came = entry.came_with.get(item.movement_key)
         if came is None or item.dose is None or item.is_left_out:
             continue
-        before = training.exposures(
+        before = history.exposures(
             turn.tx, session.athlete_id, [item.movement_key], before=session.on
         )
         if before:

@@ -10,7 +10,7 @@ from bot.wording import changes
 from bot.wording.tongue import Tongue
 from scheduler.training.exposure_reading import best_value
 from scheduler.training.values import Exposure, Rung
-from storage.queries import training
+from storage.queries import history
 
 
 @dataclass(frozen=True)
@@ -26,7 +26,7 @@ def bests_between(
 ) -> list[Best]:
     """Return each movement whose longest set so far fell into the span, the largest gain first."""
     found = []
-    for (key, _), exposures in _alike(training.all_exposures(turn.tx, athlete_id)).items():
+    for (key, _), exposures in _alike(history.all_exposures(turn.tx, athlete_id)).items():
         now = [one for one in exposures if first <= one.on <= last]
         before = [one for one in exposures if one.on < first]
         movement = turn.house.library.movements.get(key)

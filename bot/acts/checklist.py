@@ -1,17 +1,19 @@
 """The checklist to move up, from what is stored."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, timedelta
 
 from bot.acts import pain_picture
+from bot.acts.injuries import held_directions
+from bot.acts.own_standards import decided_by_coach
 from bot.turn import Turn
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
-from scheduler.catalogue.values import Measure, Role
+from scheduler.catalogue.values import Measure, Movement, Role
 from scheduler.training.gates import Checklist, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
-from storage.queries import care, training
+from storage.queries import care, history, training
 from storage.records.people import Athlete, Person
 
 
@@ -22,7 +24,7 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
     counts = training.kept_of_sent(turn.tx, [person.id], first=kept_from, last=today)
     done, sent = counts.get(person.id, (0, 0))
     pain_from = turn.now - timedelta(days=gates.pain_days.whole)
-    exposures = training.all_exposures(turn.tx, person.id)
+    exposures = history.all_exposures(turn.tx, person.id)
     picture = pain_picture.picture_of(turn, athlete)
     facts = GateFacts(
         state=StageState(
@@ -39,22 +41,53 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
         has_something_rested=not picture.rested.is_empty,
         has_open_alert=bool(care.open_alerts(turn.tx, athlete_id=person.id)),
         side_ratios=_side_ratios(turn, exposures),
+        start_ratios=_start_ratios(turn, exposures),
+        movements=_of_standards(turn, athlete.stage),
+        held=held_directions(turn, athlete),
+        by_coach=decided_by_coach(turn, athlete),
     )
     return checklist(facts, rulebook=turn.house.rulebook)
 
 
 def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, ...]:
     """Return how the arms compare in each main movement that was done arm by arm often enough."""
+    alike = _by_main_movement(turn, exposures)
+    return tuple(ratio for ratio in map(_ratio(turn), alike.values()) if ratio is not None)
+
+
+def _start_ratios(turn: Turn, exposures: Sequence[Exposure]) -> dict[str, float]:
+    """Return how the arms compared in the first sessions of each main movement [ratio]."""
     enough = turn.house.rulebook.gates.sides_sessions.whole
+    first = (_ratio(turn)(one[:enough]) for one in _by_main_movement(turn, exposures).values())
+    return {one.movement_key: one.weaker_for_stronger for one in first if one is not None}
+
+
+def _ratio(turn: Turn) -> Callable[[Sequence[Exposure]], SideRatio | None]:
+    """Return a way to compare the arms; it says nothing of too few sessions."""
+
+    def ratio(alike: Sequence[Exposure]) -> SideRatio | None:
+        found = side_ratio(alike, rulebook=turn.house.rulebook)
+        enough = turn.house.rulebook.gates.sides_sessions.whole
+        return found if found is not None and found.sessions >= enough else None
+
+    return ratio
+
+
+def _by_main_movement(turn: Turn, exposures: Sequence[Exposure]) -> dict[str, list[Exposure]]:
     library = turn.house.library.movements
-    by_movement: dict[str, list[Exposure]] = {}
+    found: dict[str, list[Exposure]] = {}
     for exposure in exposures:
         movement = library.get(exposure.dose.movement_key)
-        if movement is None or movement.role is Role.ACCESSORY:
-            continue
-        by_movement.setdefault(exposure.dose.movement_key, []).append(exposure)
-    ratios = (side_ratio(alike, rulebook=turn.house.rulebook) for alike in by_movement.values())
-    return tuple(ratio for ratio in ratios if ratio is not None and ratio.sessions >= enough)
+        if movement is not None and movement.role is not Role.ACCESSORY:
+            found.setdefault(exposure.dose.movement_key, []).append(exposure)
+    return found
+
+
+def _of_standards(turn: Turn, stage: int) -> dict[str, Movement]:
+    """Return the movements that the standards of a stage name."""
+    library = turn.house.library.movements
+    rows = turn.house.rulebook.standards.get(stage, ())
+    return {key: library[key] for row in rows for key in row.movements if key in library}
 
 
 def local_today(turn: Turn, person: Person) -> date:

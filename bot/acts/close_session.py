@@ -1,5 +1,6 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
+from bot.acts import weekly_question
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.session_card import Step
@@ -7,7 +8,7 @@ from bot.turn import Turn
 from bot.wording import changes
 from bot.wording import session as words
 from scheduler.training.exposure_reading import best_value
-from storage.queries import care, people, training
+from storage.queries import care, history, people, training
 from storage.records.people import Person
 from storage.records.training import ItemRecord, SessionRecord, SessionState
 
@@ -33,6 +34,7 @@ def close(turn: Turn, person: Person, session: SessionRecord) -> None:
     shown = decided[:LINES_MOST]
     more = len(decided) - len(shown)
     turn.say(person, words.closed(tongue, bests=bests, changes=shown, more=more))
+    weekly_question.ask_if_last(turn, person, session)
 
 
 def close_quietly(turn: Turn, session: SessionRecord) -> None:
@@ -74,7 +76,7 @@ def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str
 def _best(turn: Turn, person: Person, session: SessionRecord, item: ItemRecord) -> str | None:
     """Name a best at the same resistance, when it happens."""
     now = item.exposure(session.on)
-    earlier = training.exposures(turn.tx, person.id, [item.movement_key], before=session.on)
+    earlier = history.exposures(turn.tx, person.id, [item.movement_key], before=session.on)
     same = [one for one in earlier if item.dose and one.dose.rung == item.dose.rung]
     if now is None or not same:
         return None

@@ -2,21 +2,35 @@
 
 from datetime import date, timedelta
 
-from bot.acts import pain_picture
+from bot.acts import capacity, pain_picture
+from bot.acts.capacity import Known
+from bot.acts.own_standards import is_shown, own_standard
+from bot.acts.places_used import is_stand_in
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
-from scheduler.catalogue.values import Measure, Movement
+from scheduler.catalogue.values import Measure, Movement, Role
+from scheduler.pain.values import Level
 from scheduler.reasons import Decision
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
 from scheduler.training.gaps import Absence, Return, after_gap, sets_after_share
 from scheduler.training.latest_gap import latest_gap
-from scheduler.training.values import Dose
-from storage.queries import training
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.training_reasons import DoseReason
+from scheduler.training.tries import TryFacts, may_try, reference_of, with_try
+from scheduler.training.values import Dose, PainFacts, Quality
+from storage.queries import history, training
 from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord
 
 ABSENCES = {"ill": Absence.ILLNESS, "travelling": Absence.TRAVEL}
+LEVEL_HELD = {
+    SeasonWeekKind.TAPER,
+    SeasonWeekKind.IN_SEASON,
+    SeasonWeekKind.EASY_AFTER,
+    SeasonWeekKind.RETURNING,
+}
+"""Kinds of week in which doses keep their level; a lighter week has a reason of its own."""
 LOOKED_BACK_FIRST = timedelta(days=28)  # [days] ch: who trains has pulled as often as is asked
 
 
@@ -32,21 +46,95 @@ def dose_for(
     """Decide an item's dose on a day; a projection counts what was done on that day too."""
     before = None if is_projection else on
     movement = turn.house.library.movements[item.movement_key]
-    history = training.exposures(turn.tx, person.id, [item.movement_key], before=before)
+    known = capacity.seen(turn, person.id, movement, before=before)
+    facts = _facts(turn, person, athlete, item, on=on, before=before)
+    if turn.house.rulebook.quality(item.quality).rounds is not None:
+        fresh = capacity.fresh_maximum(turn, known, facts=facts)
+        facts = facts.model_copy(update={"fresh_maximum": fresh})
+    decision = _by_estimate(turn, known, facts=facts, on=on)
+    return _or_try(turn, athlete, known, decision, facts=facts, on=on)
+
+
+def _facts(
+    turn: Turn, person: Person, athlete: Athlete, item: ItemRecord, *, on: date, before: date | None
+) -> DoseFacts:
+    movement = turn.house.library.movements[item.movement_key]
     share = pain_picture.return_share(pain_picture.picture_of(turn, athlete), movement)
     share *= share_since_drawing(turn, athlete, on=on)
-    facts = DoseFacts(
+    week = training.week(turn.tx, person.id, monday_of(on))
+    kind = week.kind if week is not None else SeasonWeekKind.ORDINARY
+    return DoseFacts(
         movement=movement,
         quality=item.quality,
         profile=athlete.profile.facts,
         planned_sets=sets_after_share(sets=item.planned_sets, share=share),
         weeks_trained=weeks_trained(athlete, on),
         pulling_exposures=_pulling_exposures(turn, person, movement, on=on, before=before),
-        is_lighter_week=_is_lighter(turn, person, on),
-        pain=pain_picture.facts_for(turn, athlete, movement),
+        is_lighter_week=week is not None and week.is_lighter,
+        holds_level=kind in LEVEL_HELD,
+        is_upkeep=item.pair is None and movement.role is Role.MAIN,
+        beside_maximal=_is_beside_maximal(turn, athlete, item),
+        pain=_pain(turn, athlete, item, movement, monday=monday_of(on)),
         returning=returning(turn, athlete, on=on).value,
     )
-    return next_dose(history, facts=facts, rulebook=turn.house.rulebook)
+
+
+def _pain(
+    turn: Turn, athlete: Athlete, item: ItemRecord, movement: Movement, *, monday: date
+) -> PainFacts:
+    """Return what hurts in what a movement loads; an easier stand-in is not cut as well."""
+    pain = pain_picture.facts_for(turn, athlete, movement)
+    if pain.level is not Level.EASE:
+        return pain
+    picture = pain_picture.picture_of(turn, athlete)
+    swapped = is_stand_in(turn, athlete.person_id, item, monday=monday, picture=picture)
+    return pain.model_copy(update={"is_swapped": swapped})
+
+
+def _is_beside_maximal(turn: Turn, athlete: Athlete, item: ItemRecord) -> bool:
+    """Tell whether a slot is one of a direction's other exposures where one is maximal."""
+    has_maximal = Quality.MAXIMAL_STRENGTH in turn.house.rulebook.stage(athlete.stage).qualities
+    return has_maximal and item.quality is Quality.GENERAL_STRENGTH
+
+
+def _by_estimate(turn: Turn, known: Known, *, facts: DoseFacts, on: date) -> Decision[Dose]:
+    """Decide by the rule; where only the answer holds it back, ask what the estimate says."""
+    rulebook = turn.house.rulebook
+    decision = next_dose(known.ordinary, facts=facts, rulebook=rulebook)
+    if not any(one.code == DoseReason.SAME_LITTLE_LEFT for one in decision.reasons):
+        return decision
+    reach = capacity.reach(turn, known, dose=decision.value, facts=facts, on=on)
+    with_reach = facts.model_copy(update={"estimate": reach})
+    return next_dose(known.ordinary, facts=with_reach, rulebook=rulebook)
+
+
+def _or_try(
+    turn: Turn,
+    athlete: Athlete,
+    known: Known,
+    decision: Decision[Dose],
+    *,
+    facts: DoseFacts,
+    on: date,
+) -> Decision[Dose]:
+    """Ask for a standard as it is written on the day that the estimate says it is likely."""
+    asked = own_standard(turn, athlete, facts.movement.key)
+    if asked is None:
+        return decision
+    about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=known.own)
+    rung = may_try(decision.value, facts=facts, about=about)
+    if rung is None:
+        return decision
+    reference_kg = reference_of(rung, facts=facts)
+    return with_try(
+        decision,
+        rung=rung,
+        arms=capacity.capacities(turn, known, facts=facts, reference_kg=reference_kg),
+        facts=facts,
+        about=about,
+        on=on,
+        rulebook=turn.house.rulebook,
+    )
 
 
 def weeks_trained(athlete: Athlete, on: date) -> int:
@@ -77,25 +165,25 @@ def share_since_drawing(turn: Turn, athlete: Athlete, *, on: date) -> float:
     return min(1.0, returning(turn, athlete, on=on).value.share_of_sets / in_week)
 
 
-def _is_lighter(turn: Turn, person: Person, on: date) -> bool:
-    week = training.week(turn.tx, person.id, monday_of(on))
-    return week is not None and week.is_lighter
-
-
 def _pulling_exposures(
     turn: Turn, person: Person, movement: Movement, *, on: date, before: date | None
 ) -> int:
     """Count exposures of pulling for repetitions, as far as the guard for newcomers asks."""
-    enough = turn.house.rulebook.guards.pull_exposures.whole
     if movement.direction.is_push or movement.measure is not Measure.REPS:
-        return enough
+        return turn.house.rulebook.guards.pull_exposures.whole
+    return pulls_done(turn, person, on=on, before=before)
+
+
+def pulls_done(turn: Turn, person: Person, *, on: date, before: date | None) -> int:
+    """Count exposures of pulling for repetitions, as far as anybody asks."""
+    enough = turn.house.rulebook.guards.pull_exposures.whole
     keys = [
         key
         for key, other in turn.house.library.movements.items()
         if not other.direction.is_push and other.measure is Measure.REPS
     ]
     for since in (on - LOOKED_BACK_FIRST, None):  # years of history only for who pulled little
-        found = len(training.exposures(turn.tx, person.id, keys, before=before, since=since))
+        found = len(history.exposures(turn.tx, person.id, keys, before=before, since=since))
         if found >= enough:
             break
     return found

@@ -1,19 +1,46 @@
 """Drawing a week, and drawing anew what is still ahead when something changes."""
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.acts.checklist import local_today
-from bot.acts.week_request import REMEMBERED, is_lighter_due, kept_slots, week_request
+from bot.acts.lighter_signals import signals_of
+from bot.acts.places_used import REMEMBERED
+from bot.acts.season import season_week
+from bot.acts.week_request import (
+    kept_slots,
+    kinds_of_past,
+    next_letter,
+    shares_of,
+    week_request,
+)
 from bot.turn import Turn
 from scheduler.calendar.wall_time import due_instant, monday_of
 from scheduler.calendar.zones import zone_named
-from scheduler.training.week_values import DayLetter, Session, Slot, WeekDraft
+from scheduler.reasons import Decision, Reason
+from scheduler.training.season_drawing import drawn_as
+from scheduler.training.season_values import SeasonWeek, SeasonWeekKind
+from scheduler.training.training_reasons import VolumeReason
+from scheduler.training.volume import lighter_week
+from scheduler.training.week_values import DayLetter, Session, Slot, WeekDraft, WeekRequest
 from scheduler.training.weeks import draw_week
 from storage.queries import training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionState
+from storage.records.training import SessionRecord, SessionState, WeekRecord
 
+BUILDING = {SeasonWeekKind.ORDINARY, SeasonWeekKind.LIGHTER, SeasonWeekKind.BAND_ONLY}
 TURN_LETTERS = (DayLetter.A, DayLetter.B, DayLetter.C)
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What a week is to be drawn from; ``request`` None where no day of it is trained."""
+
+    request: WeekRequest | None
+    season: SeasonWeek
+    is_lighter: bool
+    reasons: tuple[Reason, ...]
 
 
 def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
@@ -21,24 +48,22 @@ def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
     if athlete.state is not AthleteState.TRAINING or training.week(turn.tx, person.id, monday):
         return False
     today = local_today(turn, person)
-    lighter = is_lighter_due(turn, person, athlete, monday=monday)
     sessions = training.sessions_between(
         turn.tx, person.id, first=monday - REMEMBERED, last=monday + timedelta(days=6)
     )
-    request = week_request(
-        turn, person, athlete, monday=monday, sessions=sessions, is_lighter=lighter.value
-    ).model_copy(update={"open_from": max(today, monday)})
-    draft = draw_week(request, library=turn.house.library, rulebook=turn.house.rulebook)
+    asked = _asked(turn, person, athlete, monday=monday, sessions=sessions)
+    draft = _draft(turn, asked.request, kept=(), open_from=max(today, monday))
     week = training.add_week(
         turn.tx,
         athlete_id=person.id,
         monday=monday,
         stage=athlete.stage,
-        is_lighter=lighter.value,
-        sets_share=request.sets_share,
-        next_letter=_letter_after(draft, request.next_letter).value,
+        is_lighter=asked.is_lighter,
+        kind=asked.season.kind,
+        sets_share=asked.request.sets_share if asked.request else 1.0,
+        next_letter=_letter_after(draft, next_letter(turn, person.id, monday)).value,
         relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
-        reasons=(*lighter.reasons, *draft.reasons),
+        reasons=(*asked.reasons, *draft.reasons),
         at=turn.now,
     )
     _save(turn, person, week.id, draft.sessions)
@@ -62,21 +87,87 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
         is_sent_today = any(session.on == today for session in this_week)
         is_over_today = is_sent_today or _is_hour_past(turn, person, athlete, today)
         first_open = today + timedelta(days=1) if is_over_today else today
-        request = week_request(
-            turn, person, athlete, monday=monday, sessions=sessions, is_lighter=week.is_lighter
-        ).model_copy(update={"kept": kept_slots(this_week), "open_from": max(first_open, monday)})
-        draft = draw_week(request, library=turn.house.library, rulebook=turn.house.rulebook)
+        asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
+        draft = _draft(
+            turn,
+            asked.request,
+            kept=kept_slots(this_week),
+            open_from=max(first_open, monday),
+        )
         kept_days = {session.on for session in this_week}
         fresh = tuple(one for one in draft.sessions if one.on not in kept_days)
         training.change_week(
             turn.tx,
             week.id,
             stage=athlete.stage,
+            kind=asked.season.kind,
             relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
-            reasons=draft.reasons,
+            reasons=(*asked.reasons, *draft.reasons),
             drawn_at=turn.now,
         )
         _save(turn, person, week.id, fresh)
+
+
+def _asked(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    *,
+    monday: date,
+    sessions: Sequence[SessionRecord],
+    drawn: WeekRecord | None = None,
+) -> Asked:
+    """Ask the season what the week is for, the body whether it must be lighter, then the rest."""
+    season = season_week(turn, athlete, monday=monday)
+    lighter = _lighter(turn, athlete, season.value, sessions, monday=monday, drawn=drawn)
+    usual = week_request(
+        turn, person, athlete, monday=monday, sessions=sessions, is_lighter=lighter.value
+    )
+    shares = shares_of(turn, athlete, sessions, monday=monday)
+    return Asked(
+        request=drawn_as(season.value, usual=usual).value,
+        season=season.value,
+        is_lighter=lighter.value,
+        reasons=(*season.reasons, *lighter.reasons, *shares),
+    )
+
+
+def _lighter(
+    turn: Turn,
+    athlete: Athlete,
+    season: SeasonWeek,
+    sessions: Sequence[SessionRecord],
+    *,
+    monday: date,
+    drawn: WeekRecord | None,
+) -> Decision[bool]:
+    """Decide whether the week is a lighter one: by the season's count, or by what the body says.
+
+    A week that was drawn stays what it was.
+    """
+    if drawn is not None:
+        return Decision(value=drawn.is_lighter, reasons=())
+    if season.kind not in BUILDING or season.sets_share < 1:
+        return Decision(value=season.kind in BUILDING, reasons=())
+    signals = signals_of(turn, athlete.person_id, sessions, monday=monday)
+    found = lighter_week(
+        past=kinds_of_past(turn, athlete.person_id, before=monday),
+        stage=athlete.stage,
+        signals=signals,
+        rulebook=turn.house.rulebook,
+    )
+    is_by_signals = any(one.code == VolumeReason.LIGHTER_BY_SIGNALS for one in found.reasons)
+    return Decision(value=is_by_signals, reasons=found.reasons if is_by_signals else ())
+
+
+def _draft(
+    turn: Turn, request: WeekRequest | None, *, kept: tuple[Slot, ...], open_from: date
+) -> WeekDraft:
+    """Draw a week; one without a day to train is empty."""
+    if request is None:
+        return WeekDraft(sessions=(), relaxations=(), reasons=())
+    asked = request.model_copy(update={"kept": kept, "open_from": open_from})
+    return draw_week(asked, library=turn.house.library, rulebook=turn.house.rulebook)
 
 
 def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:

@@ -37,6 +37,7 @@ class Why(StrEnum):
     WEIGHTS_COMMA = "weights_comma"
     WEIGHTS_UNIT = "weights_unit"
     BANDS = "bands"
+    ELSEWHERE = "elsewhere"
     EVENT_DATE = "event_date"
     EVENT_PAST = "event_past"
     EVENT_FAR = "event_far"

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import draw_week, find_athlete
+from bot.acts import draw_week, find_athlete, give_back
 from bot.acts.checklist import local_today
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
@@ -191,6 +191,8 @@ def start_after_look(turn: Turn, coach: Person, named: find_athlete.Named) -> Ou
     first = begin_training(turn, person, athlete, own_coach)
     on = _local_date(turn, person, first)
     text = words.started_to_coach(turn.tongue(coach), name=person.name, on=on)
+    held = give_back.held_line(turn, coach, named)
+    text = f"{text}\n{held}" if held else text
     turn.say(coach, text, subject=find_athlete.subject_of(person))
     return Outcome.COMMAND
 

@@ -1,6 +1,7 @@
 """Where an athlete lives and what they train for: a city to its zone, a date among words."""
 
 import re
+from dataclasses import dataclass
 from datetime import date, timedelta
 from difflib import get_close_matches
 
@@ -74,6 +75,30 @@ def event_of(text: str, *, today: date) -> Answer:
     if on - today > EVENT_MOST:
         return Unclear(Why.EVENT_FAR)
     return Heard({"on": on.isoformat(), "goal": goal})
+
+
+@dataclass(frozen=True)
+class DatesFound:
+    """The dates in a text, in their order, and the text without them."""
+
+    dates: tuple[date, ...]
+    rest: str
+
+
+def dates_in(text: str, *, today: date) -> DatesFound:
+    """Find every date in a text; one without a year is the next such day."""
+    said = " ".join(text.split())
+    found: list[tuple[int, date]] = []
+    for way in (ISO, DOTTED, DAY_FIRST, MONTH_FIRST):
+        while (match := way.search(said.lower())) is not None:
+            on = _date(match, today)
+            if on is None:
+                return DatesFound(dates=(), rest=said)
+            found.append((match.start(), on))
+            blank = " " * (match.end() - match.start())
+            said = said[: match.start()] + blank + said[match.end() :]
+    ordered = tuple(on for _, on in sorted(found))
+    return DatesFound(dates=ordered, rest=" ".join(said.split()))
 
 
 def _date(found: re.Match[str], today: date) -> date | None:

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
+from bot.acts.intake_elsewhere import regular_of
 from bot.acts.intake_steps import (
     BAND_WORDS,
     INJURY_TOPICS,
@@ -11,6 +12,7 @@ from bot.acts.intake_steps import (
     WEIGHT_STEPS,
     asked_steps,
 )
+from bot.acts.old_injuries import injuries_of
 from scheduler.catalogue.values import Equipment
 from scheduler.training.values import AthleteProfile, Band, ReferenceValues
 from storage.records.people import Profile
@@ -39,12 +41,14 @@ def profile_of(answers: Mapping[str, Any]) -> Profile:
         facts=_facts(said),
         weekdays=tuple(said["weekdays"]),
         minutes=said["minutes"],
+        regular_training=regular_of(said.get("elsewhere", ())),
         goal=said["event"]["goal"],
         event_on=date.fromisoformat(on) if on else None,
         is_adult=said["adult"],
         may_invert=not INVERSION_TOPICS & set(screen),
         screen_yes=screen,
         earlier_injury=said.get("injury") or ("told in person" if _is_hurt(screen) else None),
+        injuries=injuries_of(said.get("injury", ""), screen=frozenset(screen)),
         guardian=said.get("guardian"),
     )
 

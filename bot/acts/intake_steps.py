@@ -7,6 +7,7 @@ from typing import Any
 
 from bot.acts import intake_answers as read
 from bot.acts.intake_answers import Answer, Reader, Why
+from bot.acts.intake_elsewhere import elsewhere_of
 from bot.acts.intake_places import event_of, zone_of
 from scheduler.catalogue.values import Equipment
 
@@ -150,6 +151,7 @@ STEPS: Sequence[Step] = (
         needs_one=True,
         is_asked=_owns(Equipment.BAND),
     ),
+    Step("elsewhere", _plainly(elsewhere_of), choices=([],), a_row=1),
     Step(
         "event",
         lambda text, today: event_of(text, today=today),

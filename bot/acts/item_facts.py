@@ -8,7 +8,7 @@ from bot.turn import Turn
 from bot.wording.session import ItemFacts
 from scheduler.pain.values import Side
 from scheduler.training.values import Exposure
-from storage.queries import training
+from storage.queries import history
 from storage.records.training import ItemRecord, SessionRecord
 
 SPREAD_LOG_UNKNOWN = 0.35  # [log units] ch: one exposure says little; about a third up or down
@@ -43,7 +43,7 @@ def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
 def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     """Return a session as the reader knows it: what is left out since may have been done before."""
     items = numbered_items(session)
-    history = training.exposures(
+    done = history.exposures(
         turn.tx,
         session.athlete_id,
         [item.movement_key for item in items],
@@ -53,12 +53,12 @@ def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     return KnownSession(
         ref=str(session.id),
         day=session.on,
-        items=tuple(_known_item(turn, session, item, history) for item in items),
+        items=tuple(_known_item(turn, session, item, done) for item in items),
     )
 
 
 def _known_item(
-    turn: Turn, session: SessionRecord, item: ItemRecord, history: Sequence[Exposure]
+    turn: Turn, session: SessionRecord, item: ItemRecord, done: Sequence[Exposure]
 ) -> KnownItem:
     facts = item_facts(turn, session, item)
     movement, dose = facts.movement, facts.dose
@@ -75,17 +75,17 @@ def _known_item(
         arms=facts.arms,
         is_main=item.pair is not None,
         is_reported=item.is_reported,
-        estimate=_estimate([one for one in history if one.dose.movement_key == item.movement_key]),
+        estimate=_estimate([one for one in done if one.dose.movement_key == item.movement_key]),
     )
 
 
-def _estimate(history: Sequence[Exposure]) -> Estimate | None:
+def _estimate(done: Sequence[Exposure]) -> Estimate | None:
     """Guess the best single set from what was done lately, for judging what is plausible."""
     values = [
-        done.value + (exposure.reserve.left if exposure.reserve else 0.0)
-        for exposure in history[-SETS_REMEMBERED:]
-        for done in exposure.sets[:1]
-        if done.rung is None or done.rung == exposure.dose.rung
+        first.value + (exposure.reserve.left if exposure.reserve else 0.0)
+        for exposure in done[-SETS_REMEMBERED:]
+        for first in exposure.sets[:1]
+        if first.rung is None or first.rung == exposure.dose.rung
     ]
     if not values:
         return None

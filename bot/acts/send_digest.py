@@ -3,10 +3,11 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 
-from bot.acts import decide_proposal, show_roster, week_figures
+from bot.acts import decide_proposal, limits, show_roster, week_figures
 from bot.acts.bests import bests_between
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import digest
+from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
 from bot.wording.pages import pages_of
@@ -53,6 +54,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
     stages = _stages(names, audit)
     unbalanced = _unbalanced(turn, names, first=first, last=last)
     bests, bests_more = _bests(turn, coach, names, first=first, last=last)
+    changes = _changes(turn, coach, first=first, last=last)
     named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
     return DigestFacts(
         first=first,
@@ -66,6 +68,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
         bests=bests,
         bests_more=bests_more,
+        changes=changes,
         stages=stages,
         up=_count(audit, "dose.up"),
         kept_doses=_count(audit, "dose.kept"),
@@ -146,6 +149,19 @@ def _bests(
     )[:BESTS_MOST]
     lines = tuple(digest.best(tongue, name=name, line=one.line) for name, one in foremost)
     return lines, sum(len(bests) for bests in found.values()) - len(lines)
+
+
+def _changes(turn: Turn, coach: Person, *, first: date, last: date) -> tuple[str, ...]:
+    """Return each athlete's largest change that is more than chance, and is news this week."""
+    tongue = turn.tongue(coach)
+    lines = []
+    for person, athlete in _athletes(turn, coach):
+        found = limits.changes_of(turn, athlete, first=first, last=last)
+        if found:
+            lines.append(
+                digest.best(tongue, name=person.name, line=limit_words.change(tongue, found[0]))
+            )
+    return tuple(lines)
 
 
 def _rest(roster: Sequence[RosterFacts], named: set[str]) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import pain as pain_words
+from bot.wording import season as season_words
 from bot.wording import session as words
 from bot.wording.tongue import Tongue
 from storage.queries import care, people, training
@@ -90,7 +91,7 @@ def session_facts(
         minutes=session.minutes or athlete.profile.minutes,
         items=tuple(item_facts(turn, session, item) for item in sent_items(session)),
         left_out=pain_words.left_out_line(turn.tongue(person), picture, coach=coach.name),
-        is_lighter=week.is_lighter,
+        note=season_words.week_note(turn.tongue(person), week.kind, is_lighter=week.is_lighter),
     )
 
 

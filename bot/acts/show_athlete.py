@@ -4,7 +4,14 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import decide_proposal, find_athlete, week_figures
+from bot.acts import (
+    decide_proposal,
+    find_athlete,
+    give_back,
+    limits,
+    week_figures,
+    week_load,
+)
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import picture_of
@@ -15,6 +22,7 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist
+from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
 from bot.wording.pages import pages_of
 from scheduler.calendar.zones import zone_named
@@ -27,6 +35,7 @@ CLEARED = "pain.cleared"
 CLEARED_SHOWN = timedelta(days=14)  # [days] ch: as long as pain counts on the checklist
 CLEARINGS_MOST = 3  # [lines] ch: one screen; all of them are under /audit
 CHANGES_SHOWN = 3  # [decisions] ch: the last ones; all of them are under /audit
+LIMITS_SHOWN = 6  # [lines] ch: the standards' movements and the main pairs
 NOT_CHANGES = frozenset({"coach.wrote", "dose.kept"})
 
 
@@ -90,6 +99,12 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
             coach_checklist.lines(tongue, checklist, measures=measures_of(turn, athlete.stage))
         ),
         week=week_figures.figures_of(turn, week),
+        limits=tuple(
+            limit_words.limit(tongue, one)
+            for one in limits.limits_of(turn, athlete, today=today)[:LIMITS_SHOWN]
+        ),
+        load=week_load.load_line(turn, coach, person, today=today),
+        held=give_back.held_line(turn, coach, named),
         places=places_of(turn, athlete),
         left_out=left_out_words(turn, coach, athlete),
         cleared=_cleared(turn, coach, person),

@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from bot.acts import pain_picture
-from bot.acts.checklist import checklist_of, local_today, measures_of
+from bot.acts.checklist import local_today
 from bot.acts.item_facts import sent_items
 from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
 from bot.events import Wrote
@@ -13,15 +13,13 @@ from bot.wording import plan
 from bot.wording import session as words
 from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
-from scheduler.reasons import Reason
-from storage.queries import care, people, training
+from storage.queries import people, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionRecord, SessionState
 
 EARLY_MOST_DAYS = 2  # [days] ch: further ahead the days between sessions would be lost
 STOPS_ALL = {Stops.EVERYTHING, Stops.UPPER_BODY}
 NOT_YET_TRAINING = {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}
-WHY_MOST = 6  # [decisions] ch: the latest session's items fit one screen
 
 
 def today(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
@@ -70,28 +68,6 @@ def week(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
         for session in sessions
     ]
     turn.say(person, plan.week(turn.tongue(person), days))
-    return Outcome.COMMAND
-
-
-def why(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
-    """Say why the next doses are what they are, and what still stands before the next stage."""
-    athlete = people.athlete(turn.tx, person.id)
-    if athlete is None:
-        return Outcome.COMMAND
-    entries = care.audit_of(
-        turn.tx, person.id, most=WHY_MOST, what=("dose.up", "dose.kept", "dose.down")
-    )
-    latest: dict[str, tuple[Reason, ...]] = {}
-    for entry in entries:  # the newest first: a session that was mended decides anew
-        latest.setdefault(str(entry.before["movement"]), entry.reasons)
-    decisions = [(turn.house.library.movements[key].name, why) for key, why in latest.items()]
-    text = plan.why(
-        turn.tongue(person),
-        decisions,
-        checklist_of(turn, person, athlete),
-        measures=measures_of(turn, athlete.stage),
-    )
-    turn.say(person, text)
     return Outcome.COMMAND
 
 

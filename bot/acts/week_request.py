@@ -4,25 +4,29 @@ from collections.abc import Sequence, Set
 from datetime import date, timedelta
 
 from bot.acts import pain_picture
-from bot.acts.dose_today import returning, weeks_trained
+from bot.acts.dose_today import pulls_done, returning, weeks_trained
+from bot.acts.injuries import banned_hangs, held_directions
+from bot.acts.places_used import in_use
+from bot.acts.training_elsewhere import hard_days_of
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
-from scheduler.catalogue.values import Arm, Chain, Direction, Role
+from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
-from scheduler.pain.values import LeftOut
-from scheduler.reasons import Decision
-from scheduler.training.values import Neighbour
-from scheduler.training.volume import LighterSignals, WeekKind, lighter_week
-from scheduler.training.week_values import DayLetter, MovementInUse, Slot, WeekRequest
-from storage.queries import training
+from scheduler.reasons import Decision, Reason, reason
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.training_reasons import VolumeReason
+from scheduler.training.volume import WeekKind, is_after_missed_weeks
+from scheduler.training.week_readiness import can_pull_dynamically, not_yet, shown_by
+from scheduler.training.week_values import DayLetter, Slot, WeekRequest
+from storage.queries import history, training
 from storage.records.people import Athlete, Person
-from storage.records.training import ItemRecord, SessionRecord, SessionState, WeekRecord
+from storage.records.training import SessionRecord, SessionState, WeekRecord
 
-REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
+TRAINED_COUNTS = timedelta(weeks=26)  # [weeks] ch: as far as the estimate remembers
 FIRST_WEEKS = 2  # [weeks] ch: two sets, effort about half
 
-Place = tuple[int, Direction, Chain, Arm]
+SENT_STATES = {SessionState.TRAINED, SessionState.MISSED}
 
 
 def week_request(
@@ -43,6 +47,7 @@ def week_request(
     back = returning(turn, athlete, on=monday).value
     picture = pain_picture.picture_of(turn, athlete)
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
+    missed_share = cut_after_misses(turn, past, monday=monday).value
     return WeekRequest(
         stage=athlete.stage,
         week_start=monday,
@@ -55,66 +60,60 @@ def week_request(
         is_inversion_ok=athlete.profile.may_invert,
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
-        next_letter=_next_letter(weeks, monday),
-        history=movements_in_use(turn, past, monday=monday, eased=picture.no_step),
+        next_letter=next_letter(turn, person.id, monday),
+        history=in_use(turn, past, monday=monday, picture=picture),
         last_ordinary_sets=_last_ordinary_sets(weeks, past),
-        sets_share=min(lighter_share, back.share_of_sets),
+        sets_share=min(lighter_share, back.share_of_sets, missed_share),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
         wanted=_wanted(turn, athlete, picture),
-        held_at_stage_one=_held_back(turn, picture),
+        held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
+        banned=banned_hangs(turn, athlete),
+        has_upkeep=athlete.profile.has_upkeep,
+        can_pull_dynamically=_can_pull_dynamically(turn, athlete),
+        not_yet=_not_yet(turn, athlete, past, monday=monday),
+        hard_days=hard_days_of(turn, person, athlete, monday=monday),
+        pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
     )
 
 
-def is_lighter_due(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Decision[bool]:
-    """Decide whether the week is a lighter one, from what the past weeks were."""
-    weeks = [week for week in training.weeks(turn.tx, person.id) if week.monday < monday]
-    trained = {monday_of(day) for day in training.trained_days(turn.tx, person.id, before=monday)}
-    kinds = [_kind_of(week, trained) for week in weeks]
-    return lighter_week(
-        past=kinds, stage=athlete.stage, signals=LighterSignals(), rulebook=turn.house.rulebook
-    )
+def cut_after_misses(turn: Turn, past: Sequence[SessionRecord], *, monday: date) -> Decision[float]:
+    """Decide the share of the sets [fraction] after two weeks with half the items missed."""
+    rules = turn.house.rulebook.volume
+    weeks = [monday - timedelta(weeks=back) for back in range(rules.missed_weeks.whole, 0, -1)]
+    shares = [share for week in weeks if (share := _missed_share(past, week)) is not None]
+    if not is_after_missed_weeks(shares, rulebook=turn.house.rulebook):
+        return Decision(value=1.0, reasons=())
+    why = reason(VolumeReason.CUT_AFTER_MISSES, rules.missed_cut.source)
+    return Decision(value=1 - rules.missed_cut.value, reasons=(why,))
+
+
+def _missed_share(past: Sequence[SessionRecord], monday: date) -> float | None:
+    """Return the share of a week's sent main items that was not done [0-1]; None if none was."""
+    items = [
+        item
+        for session in past
+        if monday <= session.on < monday + timedelta(days=7) and session.state in SENT_STATES
+        for item in session.items
+        if item.pair is not None and item.dose is not None and not item.is_left_out
+    ]
+    return sum(not item.sets for item in items) / len(items) if items else None
+
+
+def kinds_of_past(turn: Turn, athlete_id: int, *, before: date) -> tuple[WeekKind, ...]:
+    """Return what the weeks before a Monday were, the earliest first."""
+    weeks = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < before]
+    trained = {monday_of(day) for day in training.trained_days(turn.tx, athlete_id, before=before)}
+    return tuple(_kind_of(week, trained) for week in weeks)
 
 
 def _kind_of(week: WeekRecord, trained: Set[date]) -> WeekKind:
+    if week.kind is SeasonWeekKind.BREAK:
+        return WeekKind.MISSED
     if week.is_lighter:
         return WeekKind.LIGHTER
     if week.sets_share < 1:
         return WeekKind.RETURNING
     return WeekKind.ORDINARY if week.monday in trained else WeekKind.MISSED
-
-
-def movements_in_use(
-    turn: Turn, past: Sequence[SessionRecord], *, monday: date, eased: LeftOut
-) -> tuple[MovementInUse, ...]:
-    """Return for each place of the week the movement in it and since when; ladders count as one."""
-    latest: dict[Place, MovementInUse] = {}
-    since: dict[Place, tuple[str, date]] = {}
-    for session in past:
-        for item in session.items:
-            place = _place_of(turn, item)
-            if place is None or item.is_left_out:
-                continue
-            family = turn.house.library.movements[item.movement_key].family
-            if place not in since or since[place][0] != family:
-                since[place] = (family, session.on)
-            pair, direction, chain, arm = place
-            latest[place] = MovementInUse(
-                pair=pair,
-                direction=direction,
-                chain=chain,
-                arm=arm,
-                movement_key=_along_the_ladder(turn, item, eased),
-                weeks=max(0, (monday - since[place][1]).days // 7),
-                last_used_on=session.on,
-            )
-    return tuple(latest.values())
-
-
-def _place_of(turn: Turn, item: ItemRecord) -> Place | None:
-    movement = turn.house.library.movements.get(item.movement_key)
-    if movement is None or item.pair is None:
-        return None
-    return (item.pair, item.direction, movement.chain, movement.arm)
 
 
 def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str]:
@@ -126,6 +125,52 @@ def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str
         for key in keys
         if key in library and not pain_picture.touches(picture.no_step, library[key])
     )
+
+
+def _can_pull_dynamically(turn: Turn, athlete: Athlete) -> bool:
+    """Ask for strict pull-ups only where the stage has anything dynamic."""
+    rulebook = turn.house.rulebook
+    if not rulebook.stage(athlete.stage).has_dynamic:
+        return False
+    keys = rulebook.stages.extras.strict_pull_movements
+    exposures = history.exposures(turn.tx, athlete.person_id, keys)
+    return can_pull_dynamically(exposures, rulebook=rulebook).value
+
+
+def _not_yet(
+    turn: Turn, athlete: Athlete, past: Sequence[SessionRecord], *, monday: date
+) -> frozenset[str]:
+    """Return the movements that are beyond the athlete today.
+
+    Half a year back what was trained counts; longer ago it begins a rung lower (ch).
+    """
+    rulebook = turn.house.rulebook
+    done = [one for session in past for item in session.items if (one := item.exposure(session.on))]
+    shown = shown_by(done, rulebook=rulebook)
+    trained = history.movements_trained(
+        turn.tx, athlete.person_id, since=monday - TRAINED_COUNTS, before=monday
+    )
+    return not_yet(
+        shown.model_copy(update={"trained": shown.trained | trained}),
+        profile=athlete.profile.facts,
+        weeks_trained=weeks_trained(athlete, monday),
+        library=turn.house.library,
+        rulebook=rulebook,
+    )
+
+
+def _pull_exposures_to_go(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> int:
+    """Count the careful first exposures of pulling for repetitions that are still ahead."""
+    rules, facts = turn.house.rulebook, athlete.profile.facts
+    is_new = (
+        facts.training_age_months < rules.start.newcomer_under_months.value
+        or facts.days_untrained_before >= rules.start.returner_from_days.value
+        or returning(turn, athlete, on=monday).value.is_long
+    )
+    if not is_new:
+        return 0
+    done = pulls_done(turn, person, on=monday, before=monday)
+    return max(0, rules.guards.pull_exposures.whole - done)
 
 
 def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
@@ -148,27 +193,20 @@ def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
     return frozenset(held)
 
 
-def _along_the_ladder(turn: Turn, item: ItemRecord, eased: LeftOut) -> str:
-    """Follow a dose that asked for the next or the easier movement of its ladder.
-
-    Nothing harder comes in while what it loads hurts.
-    """
-    movement = turn.house.library.movements[item.movement_key]
-    asked = item.dose.neighbour if item.dose else Neighbour.STAY
-    target = {
-        Neighbour.STAY: movement.key,
-        Neighbour.HARDER: movement.harder,
-        Neighbour.EASIER: movement.easier,
-    }[asked]
-    harder = turn.house.library.movements.get(target or "")
-    if asked is Neighbour.HARDER and harder and pain_picture.touches(eased, harder):
-        return movement.key
-    return target or movement.key
-
-
-def _next_letter(weeks: Sequence[WeekRecord], monday: date) -> DayLetter:
-    before = [week for week in weeks if week.monday < monday]
+def next_letter(turn: Turn, athlete_id: int, monday: date) -> DayLetter:
+    """Return whose turn it is of days A, B and C when a week begins."""
+    before = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < monday]
     return DayLetter(before[-1].next_letter) if before else DayLetter.A
+
+
+def shares_of(
+    turn: Turn, athlete: Athlete, sessions: Sequence[SessionRecord], *, monday: date
+) -> tuple[Reason, ...]:
+    """Return why a week has fewer sets beside the season: a return, or weeks half missed."""
+    back = returning(turn, athlete, on=monday)
+    past = [session for session in sessions if session.on < monday]
+    missed = cut_after_misses(turn, past, monday=monday)
+    return (*(back.reasons if back.value.share_of_sets < 1 else ()), *missed.reasons)
 
 
 def _last_ordinary_sets(

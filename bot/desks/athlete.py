@@ -16,7 +16,10 @@ from bot.acts import (
     red_flag,
     session_taps,
     show_plan,
+    show_season,
+    show_why,
     swap_item,
+    weekly_question,
 )
 from bot.desks.entry import Command, TapEntry
 from bot.events import SentMedia, Wrote
@@ -31,7 +34,8 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("today", "what is next", show_plan.today),
         Command("week", "this week's sessions", show_plan.week),
-        Command("why", "why this dose, and what comes next", show_plan.why),
+        Command("why", "why this dose, and what comes next", show_why.command),
+        Command("season", "your season, and what can be reached", show_season.own),
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
         Command("help", "how this works, and help in an emergency", ask_help.athlete),
@@ -52,6 +56,8 @@ TAPS: dict[str, TapEntry] = {
         **change_result.TAPS,
         **pain_talk.TAPS,
         **morning_question.TAPS,
+        **weekly_question.TAPS,
+        **show_why.TAPS,
         **red_flag.TAPS,
         **intake.TAPS,
     }.items()

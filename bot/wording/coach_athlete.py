@@ -51,6 +51,9 @@ class AthleteFacts:
     checklist_head: str
     checklist: tuple[str, ...]
     week: coach_week.WeekFigures
+    limits: tuple[str, ...]
+    load: str
+    held: str
     places: tuple[PlaceFacts, ...]
     left_out: str
     cleared: tuple[ClearedFacts, ...]
@@ -70,6 +73,8 @@ def screen(tongue: Tongue, facts: AthleteFacts) -> list[str]:
         facts.checklist_head,
         *facts.checklist,
         *_section(tongue, "This week, sets", coach_week.lines(tongue, facts.week)),
+        *([facts.load] if facts.load else []),
+        *_section(tongue, "Can do now, in the last set", facts.limits),
         *_section(tongue, "Pain", _pain(tongue, facts)),
         *_section(tongue, "Changed last", [short_entry(tongue, one) for one in facts.changes]),
     ]
@@ -89,7 +94,7 @@ def _head(tongue: Tongue, facts: AthleteFacts) -> list[str]:
         state=tongue.say(STATES[facts.state]),
         sessions=sessions_kept(tongue, kept=facts.kept, sent=facts.sent),
     )
-    lines = [first, second]
+    lines = [first, second, *([facts.held] if facts.held else [])]
     if facts.is_blocked:
         lines.append(tongue.say("The chat is blocked or closed: nothing arrives."))
     return lines

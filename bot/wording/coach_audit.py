@@ -24,6 +24,12 @@ REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 WHAT = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
+    "season.changed": "Season changed",
+    "standard.decided": "Standard decided on a clip",
+    "injury.given_back": "Given back after an old injury",
+    "upkeep.set": "Upkeep of bent-arm work switched",
+    "week.how_slept": "Sleep and mood of the week",
+    "other_training": "Other training",
     "stage.start": "Starting stage set",
     "pain.cleared": "Cleared",
     "pain.reported": "Pain reported",
@@ -177,6 +183,12 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "is_on" in after:
+        return tongue.say("on") if after["is_on"] else tongue.say("off")
+    if "of_stage" in after:
+        name = word(tongue, str(after["key"]))
+        is_met = bool(after["is_met"])
+        return _pair(tongue, None, f"{name}, {'shown' if is_met else 'to be shown'}")
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from bot.wording.coach_pain import direction_word
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Arm, Chain, Direction
+from scheduler.training.session_load import Undefined, WeekLoad
 
 
 @dataclass(frozen=True)
@@ -80,3 +81,14 @@ def _kinds(tongue: Tongue, figures: WeekFigures) -> list[str]:
         ),
         tongue.say("arm straight : bent {straight} : {bent}", straight=arms[0], bent=arms[1]),
     ]
+
+
+def load_line(tongue: Tongue, load: WeekLoad) -> str:
+    """Write the load of seven days, effort times minutes, and how even the days were."""
+    if isinstance(load.monotony, Undefined):
+        return tongue.say("load of 7 days {load}", load=round(load.load))
+    return tongue.say(
+        "load of 7 days {load}, monotony {monotony}",
+        load=round(load.load),
+        monotony=round(load.monotony, 1),
+    )

@@ -29,6 +29,7 @@ class DigestFacts:
     quiet: tuple[tuple[str, timedelta], ...] = ()
     bests: tuple[str, ...] = ()
     bests_more: int = 0
+    changes: tuple[str, ...] = ()
     stages: tuple[tuple[str, str], ...] = ()
     up: int = 0
     kept_doses: int = 0
@@ -72,6 +73,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[str]:
             tongue, "Push : pull out of balance", [_ratio(tongue, *one) for one in facts.unbalanced]
         ),
         *_section(tongue, "Stages", [_pair(tongue, *one) for one in facts.stages]),
+        *_section(tongue, "Real changes in four weeks", facts.changes),
         *_section(tongue, "Bests", _bests(tongue, facts)),
     ]
 

@@ -66,7 +66,9 @@ def rest(tongue: Tongue, rest_s: int) -> str:
 
 
 def reserve_wish(tongue: Tongue, dose: Dose) -> str:
-    """Say when to stop a set, in terms of what is left."""
+    """Say when to stop a set, in terms of what is left; a try ends with the position."""
+    if dose.is_try:
+        return tongue.say("a try of your checklist: end the set when the position goes")
     left = tongue.number(dose.reserve_asked)
     if dose.measure is Measure.REPS:
         return tongue.say("stop with {left} good reps left", left=left)

@@ -51,6 +51,10 @@ QUESTIONS: Mapping[str, str] = {
         "Tap them, then Done. Or write them, like 2.5 5 7.5 10."
     ),
     "bands": "Which bands do you have? Tap them, then Done.",
+    "elsewhere": (
+        "Do you train anything else every week? Write what and on which days, "
+        "like climbing tue thu, swim sat."
+    ),
     "event": (
         "Is there a goal or an event with a date? Write it, like 12 June 2027 spring meet. "
         "A goal without a date is fine too."
@@ -135,6 +139,7 @@ NAMES: Mapping[str, str] = {
     "barbell": "Barbell",
     "cable": "Cable",
     "bands": "Bands",
+    "elsewhere": "Trained elsewhere",
     "event": "Goal",
     "zone": "Time zone",
     "session_at": "Hour",
@@ -156,6 +161,7 @@ UNCLEAR: Mapping[str, str] = {
     "weights_comma": (
         "Is that one weight or two? Send a point for parts and a space between weights: 2.5 5 7.5."
     ),
+    "elsewhere": "I need a name and its days for each. Send it like climbing tue thu, swim sat.",
     "weights_unit": "Please send all in kg, or all in pounds, like 4 6 8 kg or 10 15 20 lb.",
     "bands": "Send light, medium, heavy, or more than one of them.",
     "event_date": (
@@ -238,6 +244,11 @@ def _many(tongue: Tongue, key: str, values: list[Any] | tuple[Any, ...]) -> str:
         return tongue.say("none of these") if key == "screen" else tongue.say("none")
     if key == "weekdays":
         return ", ".join(tongue.say(SHORT_DAYS[one]) for one in values)
+    if key == "elsewhere":
+        return ", ".join(
+            tongue.say("{name} {day}", name=one["name"], day=SHORT_DAYS[one["weekday"] - 1])
+            for one in values
+        )
     if key == "screen":
         numbers = list(TOPICS)
         return tongue.say(
@@ -263,6 +274,8 @@ def choice_label(tongue: Tongue, key: str, value: Any, *, is_chosen: bool = Fals
         return f"{mark}{list(TOPICS).index(value) + 1}"
     if key == "event":
         return label(tongue, "No date")
+    if key == "elsewhere":
+        return label(tongue, "Nothing else")
     if key == "injury":
         return label(tongue, "I tell my coach myself")
     is_one_of_many = key in {"weekdays", "equipment", "bands", *WEIGHED}

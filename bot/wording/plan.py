@@ -1,16 +1,12 @@
 """What is next, this week, and why."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, time
 
-from bot.wording import coach_checklist, dates
-from bot.wording.reasons import say_reason
+from bot.wording import dates
 from bot.wording.session import weekday
-from bot.wording.tongue import Marked, Tongue
-from scheduler.catalogue.values import Measure
-from scheduler.reasons import Reason
-from scheduler.training.gates import Checklist
+from bot.wording.tongue import Tongue
 
 
 @dataclass(frozen=True)
@@ -84,23 +80,3 @@ def _day(tongue: Tongue, day: DayFacts) -> str:
         state=tongue.say(STATES[day.state]),
     )
     return "\n".join([head, *(tongue.say("· {name}", name=name) for name in day.movements)])
-
-
-def why(
-    tongue: Tongue,
-    decisions: Sequence[tuple[str, Sequence[Reason]]],
-    checklist: Checklist,
-    *,
-    measures: Mapping[str, Measure],
-) -> str:
-    """Say why the latest doses are what they are, and what stands before the next stage."""
-    lines = [tongue.say("<b>Your doses</b>")]
-    lines += [
-        tongue.say("{name}: {why}", name=name, why=Marked(say_reason(tongue, reasons[0])))
-        for name, reasons in decisions
-        if reasons
-    ] or [tongue.say("Nothing is decided yet: the first session starts carefully.")]
-    lines += ["", coach_checklist.head(tongue, checklist)]
-    if not coach_checklist.is_last_stage(checklist):
-        lines += coach_checklist.lines(tongue, checklist, measures=measures)
-    return "\n".join(lines)

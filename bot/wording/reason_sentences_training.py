@@ -140,6 +140,7 @@ DOSES: Sentences = {
         "After days off the dose stays, at {share_of_sets_pct} % of the sets.",
         "After days off the dose stays.",
     ),
+    "dose.same_level_held": ("This week keeps the level: no step up.",),
     "dose.same_lighter_week": ("A lighter week: no step up.",),
     "dose.ease_cut": ("It loads a place that hurts, so it has fewer sets for now.",),
     "dose.down_after_misses": (
@@ -168,6 +169,14 @@ DOSES: Sentences = {
         "More sets first, the rest stays.",
     ),
     "dose.pull_guard": ("The first pulling for reps is kept short, to keep soreness small.",),
+    "dose.one_thing_at_a_time": (
+        "Not more at once: one thing steps at a time, after every set is done as asked.",
+    ),
+    "dose.up_again": (
+        "It goes up again once every set reaches {target} with enough left.",
+        "It goes up again once every set is done with enough left.",
+    ),
+    "dose.goes_on_from_report": ("What you report decides how fast it goes on.",),
     "dose.sets_shared": (
         "{share_pct} % of the sets, so {sets} now.",
         "Fewer sets for now.",
@@ -267,6 +276,14 @@ GATES: Sentences = {
         "{key}: for the coach to decide on a clip.",
         "A standard for the coach to decide on a clip.",
     ),
+    "gate.equipment_missing": (
+        "{key}: what it needs is not at hand, so the coach decides on a clip.",
+        "What a standard needs is not at hand, so the coach decides on a clip.",
+    ),
+    "gate.direction_held": (
+        "{key}: held after an old injury, so the coach decides.",
+        "A standard is held after an old injury, so the coach decides.",
+    ),
     "gate.equivalent": (
         "With {load_kg} kg, {target} a set stands for it.",
         "Another weight and number stand for it.",
@@ -309,5 +326,16 @@ GATES: Sentences = {
     "gate.try_standard": (
         "{key} is likely within reach: worth a try.",
         "A standard is likely within reach: worth a try.",
+    ),
+}
+
+CAPACITIES: Sentences = {
+    "capacity.real_change": (
+        "From {was} to {now}: more than chance ({needed_pct} % asked, {change_pct} % seen).",
+        "More than chance.",
+    ),
+    "capacity.within_uncertainty": (
+        "From {was} to {now}: not more than chance so far.",
+        "Not more than chance so far.",
     ),
 }

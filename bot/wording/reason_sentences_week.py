@@ -188,6 +188,26 @@ WEEKS: Mapping[str, tuple[str, ...]] = {
         "{direction}: {sets} sets, more than {sets_most}.",
         "More sets than the stage allows.",
     ),
+    "week.not_yet": (
+        "{movement} comes once its easier forms have been done.",
+        "A movement comes once its easier forms have been done.",
+    ),
+    "week.upkeep_placed": (
+        "{on}: {movement}, {sets} easy sets, to keep up what you train elsewhere.",
+        "A few easy bent-arm sets keep up what is trained elsewhere.",
+    ),
+    "week.upkeep_no_room": (
+        "{direction}: no bent-arm sets this week, as the minutes are full.",
+        "No bent-arm sets this week, as the minutes are full.",
+    ),
+    "week.upkeep_nothing_fits": (
+        "{direction}: no bent-arm sets this week, as nothing may be done for it now.",
+        "No bent-arm sets this week, as nothing may be done for them now.",
+    ),
+    "week.upkeep_out_of_bounds": (
+        "{on}: {movement} is not what bent-arm upkeep allows.",
+        "A movement is not what bent-arm upkeep allows.",
+    ),
     "week.stayed_too_long": (
         "{movement} has stayed for {weeks} weeks, longer than usual.",
         "A movement stayed longer than usual.",

@@ -10,7 +10,14 @@ from collections.abc import Mapping
 from bot.wording.reason_figures import shown
 from bot.wording.reason_sentences_care import CALENDAR, PAIN
 from bot.wording.reason_sentences_season import BASELINES, SEASONS
-from bot.wording.reason_sentences_training import DOSES, GAPS, GATES, PERMISSIONS, VOLUMES
+from bot.wording.reason_sentences_training import (
+    CAPACITIES,
+    DOSES,
+    GAPS,
+    GATES,
+    PERMISSIONS,
+    VOLUMES,
+)
 from bot.wording.reason_sentences_week import WEEKS
 from bot.wording.tongue import Tongue
 from scheduler.reasons import Reason
@@ -21,6 +28,7 @@ SENTENCES: Mapping[str, tuple[str, ...]] = {
     **VOLUMES,
     **GAPS,
     **GATES,
+    **CAPACITIES,
     **WEEKS,
     **SEASONS,
     **BASELINES,

@@ -35,8 +35,7 @@ class SessionFacts:
     minutes: int
     items: tuple[ItemFacts, ...]
     left_out: str = ""
-    is_lighter: bool = False
-    is_first: bool = False
+    note: str = ""
 
 
 def weekday(tongue: Tongue, on: date) -> str:
@@ -53,8 +52,8 @@ def session(tongue: Tongue, facts: SessionFacts) -> str:
         minutes=facts.minutes,
     )
     lines = [head]
-    if facts.is_lighter:
-        lines.append(tongue.say("A lighter week: fewer sets on purpose."))
+    if facts.note:
+        lines.append(facts.note)
     if facts.left_out:
         lines += ["", facts.left_out]
     lines += ["", _warm_up(tongue), *_blocks(tongue, facts.items), "", how_to_answer(tongue, facts)]

@@ -9,6 +9,7 @@ from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.dose_rules import QualityRow, RoundsRow
 from scheduler.training.labelled import LabelledRange
 from scheduler.training.loads import StepSize
+from scheduler.training.permissions import other_exposure_reps
 from scheduler.training.rulebook import Rulebook
 
 
@@ -35,11 +36,14 @@ def target_bounds(facts: DoseFacts, *, rulebook: Rulebook) -> TargetBounds:
 
     Carries counted in metres take the row's seconds at the rulebook's walking pace. Rounds stay
     between 40 and 60 % of the fresh maximum; where 60 % of it is below the row, the low row of
-    repetitions holds, and so it does where no maximum is known.
+    repetitions holds, and so it does where no maximum is known. Beside a maximal exposure
+    general strength keeps to 70-80 % of the one-repetition maximum.
     """
     row = rulebook.quality(facts.quality)
     span, factor = _row_range(facts.movement.measure, row, rulebook=rulebook)
     least, most = math.ceil(span.least * factor), math.floor((span.most or span.least) * factor)
+    if facts.beside_maximal and facts.movement.measure is Measure.REPS:
+        least, most = other_exposure_reps(rulebook=rulebook)
     if row.rounds is None:
         return TargetBounds(least=least, most=most, source=span.source)
     return _round_bounds(facts, least=least, most=most, rounds=row.rounds)

@@ -26,7 +26,9 @@ class DoseFacts(BaseModel):
 
     ``planned_sets`` [sets] is what the week's slot gives, lighter weeks included;
     ``weeks_trained`` [whole weeks, 0 in the first]; ``pulling_exposures`` [exposures] of pulling
-    for repetitions since the start or the return; ``best`` a tested set; ``fresh_maximum`` [s or
+    for repetitions since the start or the return; ``holds_level`` in a week of the season that
+    keeps the level and steps nothing; ``beside_maximal``: general strength in a direction that
+    has its maximal exposure too; ``best`` a tested set; ``fresh_maximum`` [s or
     repetitions] to failure, rested, for rounds.
     """
 
@@ -39,7 +41,9 @@ class DoseFacts(BaseModel):
     weeks_trained: int = Field(ge=0)
     pulling_exposures: int = Field(default=0, ge=0)
     is_lighter_week: bool = False
+    holds_level: bool = False
     is_upkeep: bool = False
+    beside_maximal: bool = False
     pain: PainFacts = PAIN_FREE
     returning: Return = NO_GAP
     best: Best | None = None

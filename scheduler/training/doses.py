@@ -155,6 +155,8 @@ def _kept_by_circumstance(
         return reason(DoseReason.SAME_AFTER_GAP, "ch", share_of_sets=facts.returning.share_of_sets)
     if facts.is_lighter_week:
         return reason(DoseReason.SAME_LIGHTER_WEEK, "cp")
+    if facts.holds_level:
+        return reason(DoseReason.SAME_LEVEL_HELD, "cp")
     sets = count_sets(asked, facts=facts, rulebook=rulebook).sets
     if sets > last.dose.sets:
         return reason(DoseReason.MORE_SETS_FIRST, "ch", was=last.dose.sets, sets=sets)

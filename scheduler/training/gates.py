@@ -6,8 +6,10 @@ from enum import StrEnum
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from scheduler.catalogue.values import Measure
+from scheduler.catalogue.values import Direction, Measure, Movement
 from scheduler.reasons import Decision, Reason, reason
+from scheduler.training.gate_rules import Standard
+from scheduler.training.own_standards import asked_of
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.sides import SideRatio
 from scheduler.training.standards import (
@@ -65,8 +67,10 @@ class GateFacts(BaseModel):
 
     ``sessions_sent`` and ``sessions_done`` [sessions in the last four weeks]; ``worst_pain``
     [0-10, the highest answer in the last 14 days, 0 for none]; ``start_ratios`` [weaker for
-    stronger, at the athlete's own start, by movement]; ``by_coach``: standards that the coach
-    has decided on a clip, met or not.
+    stronger, at the athlete's own start, by movement]; ``movements`` of the library, by key, as
+    far as the standards name them; ``held`` directions keep to stage 1's row, so that their
+    standards are the coach's; ``by_coach``: standards that the coach has decided on a clip, met
+    or not.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -83,6 +87,8 @@ class GateFacts(BaseModel):
     has_open_alert: bool = False
     side_ratios: tuple[SideRatio, ...] = ()
     start_ratios: Mapping[str, float] = Field(default_factory=dict)
+    movements: Mapping[str, Movement] = Field(default_factory=dict)
+    held: frozenset[Direction] = frozenset()
     by_coach: Mapping[str, bool] = Field(default_factory=dict)
 
 
@@ -124,12 +130,22 @@ def _standards(facts: GateFacts, *, rulebook: Rulebook) -> tuple[ChecklistItem, 
 def _one_standard(index: int, *, facts: GateFacts, rulebook: Rulebook) -> ChecklistItem:
     """Ask one standard; where it is not in figures for this athlete, only the coach decides."""
     row = rulebook.standards[facts.state.stage][index]
-    asked = requirement(row, profile=facts.profile, rulebook=rulebook)
-    if asked is None or row.key in facts.by_coach:
-        is_met = facts.by_coach.get(row.key, False)
+    own = asked_of(
+        row,
+        profile=facts.profile,
+        movements=facts.movements,
+        held=facts.held,
+        rulebook=rulebook,
+    )
+    asked = own.value
+    if row.key in facts.by_coach:
+        is_met = facts.by_coach[row.key]
         why = reason(GateReason.STANDARD_BY_COACH, row.sets.source, key=row.key, is_met=is_met)
         return ChecklistItem(condition=Condition.STANDARD, is_met=is_met, reason=why)
+    if asked is None:
+        return ChecklistItem(condition=Condition.STANDARD, is_met=False, reason=own.reasons[0])
     stands = standing(asked, exposures=facts.exposures, tests=facts.tests, rulebook=rulebook)
+    is_met = stands.is_shown or _is_shown_as_written(row, facts=facts, rulebook=rulebook)
     why = reason(
         GateReason.STANDARD,
         asked.source,
@@ -141,7 +157,18 @@ def _one_standard(index: int, *, facts: GateFacts, rulebook: Rulebook) -> Checkl
         days_shown=stands.days_shown,
         needed_days=rulebook.gates.days_shown.whole,
     )
-    return ChecklistItem(condition=Condition.STANDARD, is_met=stands.is_shown, reason=why)
+    return ChecklistItem(condition=Condition.STANDARD, is_met=is_met, reason=why)
+
+
+def _is_shown_as_written(row: Standard, *, facts: GateFacts, rulebook: Rulebook) -> bool:
+    """Tell whether it was shown with a load that is no longer owned: what was shown stays shown."""
+    written = requirement(row, profile=facts.profile, rulebook=rulebook)
+    return (
+        written is not None
+        and standing(
+            written, exposures=facts.exposures, tests=facts.tests, rulebook=rulebook
+        ).is_shown
+    )
 
 
 def _adherence(facts: GateFacts, *, rulebook: Rulebook) -> ChecklistItem:

@@ -5,6 +5,7 @@ from pydantic import BaseModel, ConfigDict
 from scheduler.catalogue.values import Arm, Loading, Movement, Role, Tempo
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.sources import CH, CP
+from scheduler.training.repetition_maximum import Equation, one_repetition_maximum
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.stage_rules import StageRow
 from scheduler.training.training_reasons import PermissionReason
@@ -103,15 +104,14 @@ def quality_for(movement: Movement, *, slot: Slot, rulebook: Rulebook) -> Decisi
     carry; the second pair the one below it (CP). A hold that takes no load stays in muscular
     endurance, since the rows above it are for loaded holds. Dynamic movements are trained fresh
     in their first weeks of stage 4, then in rounds on a clock. In stage 5 a direction has one
-    maximal exposure a week; its others are general strength, whose 5-8 repetitions with 2-3 in
-    reserve lie at about 70-80 % of the one-repetition maximum (essentials2016, table of
-    percentages: 10 repetitions to failure 75 %, 8 repetitions 80 %).
+    maximal exposure a week; its others are general strength, which with its reserve lies at about
+    70-80 % of the one-repetition maximum (:func:`other_exposure_reps`).
     """
     if movement.role is Role.ACCESSORY:
         return _quality(Quality.MUSCULAR_ENDURANCE, PermissionReason.QUALITY_OF_ACCESSORY, CP)
     if movement.tempo is Tempo.DYNAMIC:
         return _dynamic_quality(slot, rulebook=rulebook)
-    if _takes_no_load(movement):
+    if takes_no_load(movement):
         return _quality(Quality.MUSCULAR_ENDURANCE, PermissionReason.QUALITY_OF_UNLOADED_HOLD, CH)
     return _strength_quality(movement, slot=slot, rulebook=rulebook)
 
@@ -135,22 +135,25 @@ def _dynamic_quality(slot: Slot, *, rulebook: Rulebook) -> Decision[Quality]:
     return Decision(value=quality, reasons=(found,))
 
 
-def _takes_no_load(movement: Movement) -> bool:
+def takes_no_load(movement: Movement) -> bool:
+    """Tell whether a movement is a hold that no load can be added to."""
     return movement.loading is Loading.NONE and movement.tempo is Tempo.STATIC
 
 
 def _strength_quality(movement: Movement, *, slot: Slot, rulebook: Rulebook) -> Decision[Quality]:
     """Take the rung of the quality ladder that stage, arm and pair give."""
-    top = _hardest_strength(slot, rulebook=rulebook)
+    top = _hardest_strength(slot.stage, rulebook=rulebook)
     if top is Quality.MAXIMAL_STRENGTH:
         is_maximal = slot.is_first_pair and movement.arm is Arm.BENT and not slot.is_maximal_taken
         if is_maximal:
             return _quality(top, PermissionReason.QUALITY_OF_MAXIMAL_SLOT, CH)
         return _quality(Quality.GENERAL_STRENGTH, PermissionReason.QUALITY_OF_STAGE, CH)
-    if slot.is_first_pair or top is Quality.MUSCULAR_ENDURANCE:
+    quality = strength_of_pair(
+        stage=slot.stage, is_first_pair=slot.is_first_pair, rulebook=rulebook
+    )
+    if quality is top:
         return _quality(top, PermissionReason.QUALITY_OF_STAGE, CH)
-    below = LADDER[LADDER.index(top) - 1]
-    return _quality(below, PermissionReason.QUALITY_OF_SECOND_PAIR, CP)
+    return _quality(quality, PermissionReason.QUALITY_OF_SECOND_PAIR, CP)
 
 
 LADDER = (
@@ -162,8 +165,47 @@ LADDER = (
 """The qualities of strength from the lightest to the heaviest."""
 
 
-def _hardest_strength(slot: Slot, *, rulebook: Rulebook) -> Quality:
-    permitted = rulebook.stage(slot.stage).qualities
+def strength_of_pair(*, stage: int, is_first_pair: bool, rulebook: Rulebook) -> Quality:
+    """Return the strength that a pair trains beside the one maximal exposure.
+
+    The hardest of the stage in the first pair, the one below it in the second (CP); what is
+    maximal is decided movement by movement (:func:`quality_for`), and beside it comes general
+    strength.
+    """
+    top = _hardest_strength(stage, rulebook=rulebook)
+    if top is Quality.MAXIMAL_STRENGTH:
+        return Quality.GENERAL_STRENGTH
+    if is_first_pair or top is Quality.MUSCULAR_ENDURANCE:
+        return top
+    return LADDER[LADDER.index(top) - 1]
+
+
+def other_exposure_reps(*, rulebook: Rulebook) -> tuple[int, int]:
+    """Return the least and most repetitions of a direction's other exposures in stage 5.
+
+    Those of general strength that lie, with the reserve asked, inside
+    ``maximal_other_exposures`` [share of the one-repetition maximum] by epley1985: to failure
+    goes what is done and what is left. Five repetitions with two left would be 81 %.
+    """
+    row = rulebook.quality(Quality.GENERAL_STRENGTH)
+    shares = rulebook.stages.extras.maximal_other_exposures
+    reserves = row.reserve_reps
+    most_left = reserves.least if reserves.most is None else reserves.most
+    inside = [
+        reps
+        for reps in range(int(row.reps.least), int(row.reps.most or row.reps.least) + 1)
+        if _share_of_maximum(reps + reserves.least) in shares
+        and _share_of_maximum(reps + most_left) in shares
+    ]
+    return inside[0], inside[-1]
+
+
+def _share_of_maximum(reps_to_failure: float) -> float:
+    return 1 / one_repetition_maximum(load_kg=1, reps=reps_to_failure, equation=Equation.EPLEY)
+
+
+def _hardest_strength(stage: int, *, rulebook: Rulebook) -> Quality:
+    permitted = rulebook.stage(stage).qualities
     return [quality for quality in LADDER if quality in permitted][-1]
 
 

@@ -23,6 +23,7 @@ from scheduler.training.season_rules import SeasonRules
 from scheduler.training.stage_rules import (
     GapRules,
     LighterRules,
+    OtherTrainingRules,
     StageRow,
     StageTable,
     StartRules,
@@ -52,6 +53,7 @@ class Rulebook(BaseModel):
     gates: GateRules
     standards: dict[int, tuple[Standard, ...]]
     weeks: WeekRules
+    other_training: OtherTrainingRules
     season: SeasonRules
     baseline: BaselineRules
 

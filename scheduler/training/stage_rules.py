@@ -36,6 +36,7 @@ class StageExtras(BaseModel):
     fresh_weeks_of_dynamic: Labelled
     strict_pull_sets: Labelled
     strict_pull_reps: Labelled
+    strict_pull_movements: tuple[str, ...]
     maximal_exposures_a_week: Labelled
     maximal_other_exposures: LabelledRange
     upkeep_sets_a_week: Labelled
@@ -102,6 +103,14 @@ class StartRules(BaseModel):
     test_stop_pain: Labelled
     test_stop_reserve_reps: LabelledRange
     highest_stage: Labelled
+
+
+class OtherTrainingRules(BaseModel):
+    """When training that is not ours counts as hard."""
+
+    model_config = STRICT
+
+    hard_from_effort: Labelled
 
 
 class StageTable(BaseModel):

@@ -51,6 +51,7 @@ class DoseReason(StrEnum):
     SAME_PAIN = "dose.same_pain"
     SAME_PAIN_NO_LOAD = "dose.same_pain_no_load"
     SAME_AFTER_GAP = "dose.same_after_gap"
+    SAME_LEVEL_HELD = "dose.same_level_held"
     SAME_LIGHTER_WEEK = "dose.same_lighter_week"
     EASE_CUT = "dose.ease_cut"
     DOWN_AFTER_MISSES = "dose.down_after_misses"
@@ -62,6 +63,9 @@ class DoseReason(StrEnum):
     MORE_SETS_FIRST = "dose.more_sets_first"
     PULL_GUARD = "dose.pull_guard"
     SETS_SHARED = "dose.sets_shared"
+    ONE_THING_AT_A_TIME = "dose.one_thing_at_a_time"
+    UP_AGAIN = "dose.up_again"
+    GOES_ON_FROM_REPORT = "dose.goes_on_from_report"
 
 
 class VolumeReason(StrEnum):
@@ -103,9 +107,18 @@ class GateReason(StrEnum):
     EQUIVALENT_OUT_OF_RANGE = "gate.equivalent_out_of_range"
     ADHERENCE = "gate.adherence"
     PAIN = "gate.pain"
+    EQUIPMENT_MISSING = "gate.equipment_missing"
+    DIRECTION_HELD = "gate.direction_held"
     SIDES = "gate.sides"
     SIDES_OWN_START = "gate.sides_own_start"
     LAST_STAGE = "gate.last_stage"
     START_STAGE = "gate.start_stage"
     START_UNTESTED = "gate.start_untested"
     TRY_STANDARD = "gate.try_standard"
+
+
+class CapacityReason(StrEnum):
+    """Whether what an athlete can do has changed by more than chance."""
+
+    REAL_CHANGE = "capacity.real_change"
+    WITHIN_UNCERTAINTY = "capacity.within_uncertainty"

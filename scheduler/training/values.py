@@ -54,7 +54,8 @@ class Dose(BaseModel):
     holds and carries, repetitions else]; ``held_back`` is how many of the week's sets this dose
     leaves out by itself, to be given back one at a time; ``work_s`` [s] and ``rest_for_work``
     [s of rest for each s of work] are the clock of rounds, None for sets; ``neighbour`` asks
-    whoever picks movements to look along the ladder.
+    whoever picks movements to look along the ladder; ``is_try`` marks a standard asked for as it
+    is written, which is no step and from which no step follows.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -73,6 +74,7 @@ class Dose(BaseModel):
     held_back: int = Field(default=0, ge=0)
     has_slow_lowering: bool = True
     neighbour: Neighbour = Neighbour.STAY
+    is_try: bool = False
 
     @property
     def load_kg(self) -> float | None:

@@ -31,7 +31,7 @@ def choose_accessory(
     ]
     if not fitting or not today:
         return None
-    used = [pick.movement for pick in week if pick.place.pair is None]
+    used = [pick.movement for pick in week if pick.is_accessory]
     start = shelf.request.plan_week * TURNS_A_WEEK
     is_grip_spent = shelf.request.stage <= shelf.rulebook.weeks.grip_spared_to_stage.value and any(
         pick.movement.limiting_joint is Joint.GRIP for pick in today

@@ -20,6 +20,7 @@ from scheduler.training.week_check_spacing import (
     maximal_exposures,
     one_direction_apart,
 )
+from scheduler.training.week_check_upkeep import upkeep_in_bounds
 from scheduler.training.week_judged import JudgedWeek, breach, figures_of
 from scheduler.training.week_minutes import session_minutes
 from scheduler.training.week_reasons import WeekReason
@@ -63,6 +64,7 @@ def check_week(
         _volume,
         movements_stay,
         directions_come_round,
+        upkeep_in_bounds,
     )
     return tuple(found for check in checks for found in check(judged))
 
@@ -136,6 +138,7 @@ def _permission(week: JudgedWeek) -> Iterator[Breach]:
         facts = PermissionFacts(
             stage=stage,
             has_strict_pulls=request.can_pull_dynamically,
+            has_upkeep=request.has_upkeep and slot in week.upkeep,
             is_overridden=is_overridden,
         )
         is_permitted = permits(movement, facts=facts, rulebook=rulebook).value
@@ -150,6 +153,8 @@ def _permission(week: JudgedWeek) -> Iterator[Breach]:
             )
         if slot.movement_key in request.banned:
             yield breach(Invariant.PERMISSION, WeekReason.BANNED, **figures_of(slot))
+        if slot.movement_key in request.not_yet - request.pinned - request.allowed_by_coach:
+            yield breach(Invariant.PERMISSION, WeekReason.NOT_YET, **figures_of(slot))
         if Demand.INVERSION in movement.demands and not request.is_inversion_ok:
             yield breach(Invariant.PERMISSION, WeekReason.INVERTED, **figures_of(slot))
 

@@ -80,7 +80,7 @@ def _from_use(
     others = [movement for movement in fitting if movement.key not in ladder]
     if others and is_to_change(in_use, others=others, shelf=shelf):
         return _fresh(others, place=place, shelf=shelf, taken=taken)
-    if shelf.is_eased(current, direction=place.direction) and not in_use.is_swapped:
+    if shelf.is_eased(current, direction=place.direction):
         return _eased(current, fitting=fitting, place=place, shelf=shelf, taken=taken)
     return Choice(pick=_pick(current, place=place, shelf=shelf, taken=taken))
 
@@ -171,6 +171,7 @@ def _nothing(place: Place, *, shelf: Shelf) -> Reason:
         WeekReason.HANG_AFTER_HARD_PULLING,
         WeekReason.BANNED,
         WeekReason.INVERTED,
+        WeekReason.NOT_YET,
     ):
         if code in obstacles:
             return _about(code, place)

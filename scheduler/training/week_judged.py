@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 
 from scheduler.catalogue.library import Library
-from scheduler.catalogue.values import Movement
+from scheduler.catalogue.values import Movement, Role
 from scheduler.reasons import Figure, reason
 from scheduler.sources import CP
 from scheduler.training.rulebook import Rulebook
@@ -29,6 +29,7 @@ class JudgedWeek:
         self.unknown = [slot for slot in slots if slot.movement_key not in self.movements]
         self.slots = [slot for slot in slots if slot.movement_key in self.movements]
         self.main = [slot for slot in self.slots if slot.is_main]
+        self.upkeep = [s for s in self.slots if not s.is_main and self.of(s).role is Role.MAIN]
         self.judged = [slot for slot in self.slots if not self._stands(slot)]
 
     def of(self, slot: Slot) -> Movement:

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from scheduler.catalogue.values import Arm, Movement, Sides
+from scheduler.catalogue.values import Arm, Direction, Movement, Role, Sides
 from scheduler.training.dose_rules import QualityRow
 from scheduler.training.labelled import LabelledRange
 from scheduler.training.rulebook import Rulebook
@@ -29,21 +29,28 @@ def session_minutes(
     -------
     Minutes, on the long side: every set is counted three quarters up its range (CH; most doses
     end earlier), rests at the middle of theirs, and inside a pair half of the rest follows each
-    set since the partner's set fills the other half (CP).
+    set since the partner's set fills the other half (CP). Upkeep counts as a pair of its own.
 
     """
     if not slots:
         return 0.0
     minutes = rulebook.weeks.minutes
     seconds = minutes.easy_movement_s.value + minutes.shoulder_blade_s.value
-    seconds += minutes.change_s.value * len({slot.pair for slot in slots})
-    for slot in slots:
+    blocks = [_block(slot, movements[slot.movement_key]) for slot in slots]
+    seconds += minutes.change_s.value * len(set(blocks))
+    for slot, block in zip(slots, blocks, strict=True):
         movement = movements[slot.movement_key]
-        halves = [other for other in slots if other.pair == slot.pair]
-        is_paired = slot.is_main and len(halves) > 1
+        is_paired = blocks.count(block) > 1
         seconds += _warm_up_s(slot, movement, stage=stage, rulebook=rulebook)
         seconds += slot.sets * set_s(slot, movement, is_paired=is_paired, rulebook=rulebook)
     return seconds / SECONDS_A_MINUTE
+
+
+def _block(slot: Slot, movement: Movement) -> int | frozenset[Direction] | None:
+    """Return what alternates: a pair by its number, upkeep by its directions; None: accessories."""
+    if slot.pair is None and movement.role is Role.MAIN:
+        return frozenset({slot.direction, slot.direction.partner})
+    return slot.pair
 
 
 def set_s(slot: Slot, movement: Movement, *, is_paired: bool, rulebook: Rulebook) -> float:
@@ -56,7 +63,7 @@ def set_s(slot: Slot, movement: Movement, *, is_paired: bool, rulebook: Rulebook
         rep_s = movement.seconds_per_rep or rulebook.steps.seconds_per_rep.value
         work = _within(row.reps, share=share_of_range) * rep_s
     arms = len(slot.arms) if movement.sides is Sides.EACH else 1
-    if not slot.is_main:
+    if movement.role is Role.ACCESSORY:
         return work * arms + rulebook.weeks.minutes.accessory_rest_s.value
     share = rulebook.weeks.minutes.rest_share_in_pair.value if is_paired else 1.0
     return work * arms + _rest_s(row, work_s=work) * share
@@ -72,7 +79,7 @@ def _rest_s(row: QualityRow, *, work_s: float) -> float:
 def _warm_up_s(slot: Slot, movement: Movement, *, stage: int, rulebook: Rulebook) -> float:
     """Return the easy set of a main movement, or its ramp where it is hard [s]."""
     minutes = rulebook.weeks.minutes
-    if not slot.is_main:
+    if movement.role is Role.ACCESSORY:
         return 0.0
     is_ramped = (
         stage >= minutes.ramp_from_stage.value

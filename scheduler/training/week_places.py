@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import date
 
-from scheduler.catalogue.values import Arm, Chain, Direction, Measure, Movement, Tempo
+from scheduler.catalogue.values import Arm, Chain, Direction, Measure, Movement, Role, Tempo
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
 from scheduler.training.values import Quality
@@ -52,6 +52,16 @@ class Pick:
     def directions(self) -> frozenset[Direction]:
         """What the pick loads: its place's direction and, for a stand-in, its movement's own."""
         return frozenset({self.place.direction, self.movement.direction})
+
+    @property
+    def is_accessory(self) -> bool:
+        """True for what counts for nothing but itself."""
+        return self.movement.role is Role.ACCESSORY
+
+    @property
+    def is_upkeep(self) -> bool:
+        """True for a main movement outside the pairs."""
+        return self.place.pair is None and not self.is_accessory
 
     @property
     def is_bent(self) -> bool:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from scheduler.catalogue.values import Joint, Movement
+from scheduler.training.permissions import strength_of_pair, takes_no_load
 from scheduler.training.week_places import Pick, Place
 from scheduler.training.week_shelf import Shelf
 
@@ -13,10 +14,11 @@ def best_of(
     """Return the movement that an attentive coach would take first (CP).
 
     Not what loads an eased region; not a second movement that the grip ends on a beginner's day;
-    what is wanted by name; what the stage's standards name, then those of the stages behind; not
-    what the week has already; a firm hold before rings; the rung that belongs to the stage; what
-    was not trained lately; the library's order. A light day stands between full ones: it spares
-    the grip at every stage, and leaves the standards to them.
+    what is wanted by name, else the rung nearest below it; what the stage's standards name, then
+    those of the stages behind; not what the week has already; a firm hold before rings; a hold
+    that takes a load where the pair's quality is one of loaded holds; the rung that belongs to
+    the stage; what was not trained lately; the library's order. A light day stands between full
+    ones: it spares the grip at every stage, and leaves the standards to them.
     """
     request = shelf.request
     week = [pick.movement.key for pick in taken]
@@ -45,16 +47,25 @@ def best_of(
         return (
             shelf.is_eased(movement, direction=place.direction),
             is_grip_spent and movement.limiting_joint is Joint.GRIP,
-            not place.is_light and movement.key not in request.wanted,
+            0 if place.is_light else shelf.rungs_to_wanted(movement),
             0 if place.is_light else stage - named_in.get(movement.key, 0),
             week.count(movement.key),
             movement.is_unstable,
+            takes_no_load(movement) and _wants_loaded_holds(place, stage=stage, shelf=shelf),
             abs(rung - _rung_of_stage(movement, stage=stage, shelf=shelf)),
             last_used.get(movement.key, 0),
             number,
         )
 
     return min(enumerate(fitting), key=order)[1]
+
+
+def _wants_loaded_holds(place: Place, *, stage: int, shelf: Shelf) -> bool:
+    """Tell whether a place trains a quality whose holds are loaded."""
+    if place.is_light or shelf.request.is_first_two_weeks:
+        return False
+    quality = strength_of_pair(stage=stage, is_first_pair=place.pair == 1, rulebook=shelf.rulebook)
+    return shelf.rulebook.quality(quality).is_hold_loaded
 
 
 def _rung_of_stage(movement: Movement, *, stage: int, shelf: Shelf) -> int:

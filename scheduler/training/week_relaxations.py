@@ -87,6 +87,7 @@ def _cause(direction: Direction, *, found: Sequence[Reason], is_short: bool) -> 
         WeekReason.HANG_AFTER_HARD_PULLING,
         WeekReason.BANNED,
         WeekReason.INVERTED,
+        WeekReason.NOT_YET,
     }
     for known in found:
         if known.code in causes and known.figures.get("direction") in {

@@ -87,6 +87,7 @@ class WeekRules(BaseModel):
     free_days_between_hard: Labelled
     grip_spared_to_stage: Labelled
     partial_body_share: Labelled
+    open_rungs: Labelled
     stay: StayRules
     minutes: MinutesRules
 

@@ -34,7 +34,7 @@ class Shelf:
         self._library = library
         self._main = {m.key: m for m in library.movements.values() if m.role is Role.MAIN}
         self._accessories = tuple(library.accessories())
-        self._permitted: dict[tuple[str, int], bool] = {}
+        self._permitted: dict[tuple[str, int, bool], bool] = {}
 
     @cached_property
     def _cells(self) -> Mapping[tuple[Direction, Chain, Arm], tuple[Movement, ...]]:
@@ -46,6 +46,12 @@ class Shelf:
             for direction in counts_for:
                 cells.setdefault((direction, movement.chain, movement.arm), []).append(movement)
         return {cell: tuple(movements) for cell, movements in cells.items()}
+
+    @property
+    def has_upkeep(self) -> bool:
+        """Tell whether the week holds upkeep: asked by the coach, in a stage without bent arms."""
+        row = self.rulebook.stage(self.request.stage)
+        return self.request.has_upkeep and Arm.BENT not in row.arms
 
     @property
     def accessories(self) -> tuple[Movement, ...]:
@@ -64,7 +70,9 @@ class Shelf:
         """Return the movements that count for a direction in a cell, stand-ins included."""
         return self._cells.get((direction, chain, arm), ())
 
-    def obstacle(self, movement: Movement, *, direction: Direction, on: date) -> WeekReason | None:
+    def obstacle(
+        self, movement: Movement, *, direction: Direction, on: date, is_upkeep: bool = False
+    ) -> WeekReason | None:
         """Return what stands against a movement on a day, the most telling first, or None."""
         if not self.arms(movement, direction=direction):
             return WeekReason.NOTHING_RESTED
@@ -72,10 +80,12 @@ class Shelf:
             return WeekReason.NOTHING_OWNED
         if Demand.INVERSION in movement.demands and not self.request.is_inversion_ok:
             return WeekReason.INVERTED
-        if movement.key in self.request.banned or movement.key in self.request.not_yet:
+        if movement.key in self.request.banned:
             return WeekReason.BANNED
-        if not self._is_permitted(movement, direction=direction):
+        if not self._is_permitted(movement, direction=direction, is_upkeep=is_upkeep):
             return WeekReason.NOTHING_PERMITTED
+        if movement.key in self.request.not_yet_for_now:
+            return WeekReason.NOT_YET
         if Demand.TRACTION in movement.demands and self.is_after_hard_pulling(on):
             return WeekReason.HANG_AFTER_HARD_PULLING
         return None
@@ -105,17 +115,29 @@ class Shelf:
             key = below.easier
         return tuple(found)
 
+    def rungs_to_wanted(self, movement: Movement) -> int:
+        """Return how many rungs above a movement one is wanted [rungs]; many when none is."""
+        rungs = 0
+        above: Movement | None = movement
+        while above is not None and above.key not in self.request.wanted:
+            rungs += 1
+            above = self._main.get(above.harder) if above.harder is not None else None
+        return rungs if above is not None else len(self._main)
+
     def ladder_of(self, movement: Movement) -> frozenset[str]:
         """Return the keys of a movement and of everything easier or harder along its ladder."""
         return ladder_of(movement, self._main)
 
-    def _is_permitted(self, movement: Movement, *, direction: Direction) -> bool:
+    def _is_permitted(
+        self, movement: Movement, *, direction: Direction, is_upkeep: bool = False
+    ) -> bool:
         stage = self.request.stage_for(direction, movement.direction)
-        key = (movement.key, stage)
+        key = (movement.key, stage, is_upkeep)
         if key not in self._permitted:
             facts = PermissionFacts(
                 stage=stage,
                 has_strict_pulls=self.request.can_pull_dynamically,
+                has_upkeep=is_upkeep,
                 is_overridden=movement.key in self.request.allowed_by_coach,
             )
             self._permitted[key] = permits(movement, facts=facts, rulebook=self.rulebook).value

@@ -2,19 +2,22 @@
 
 from collections.abc import Iterable, Sequence
 
+from scheduler.catalogue.library import Library
 from scheduler.catalogue.values import Role
+from scheduler.training.week_days import PUSH_ORDER
 from scheduler.training.week_places import Pick, Place
 from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_values import Slot
 
 
 def slots_of(picks: Sequence[Pick]) -> tuple[Slot, ...]:
-    """Return the slots of one day: first pair, second pair, accessory; in a pair the push first."""
+    """Return the slots of one day: pairs, upkeep, accessory; of two partners the push first."""
     ordered = sorted(
         picks,
         key=lambda pick: (
             pick.place.pair is None,
-            pick.place.pair or 0,
+            pick.is_accessory,
+            pick.place.pair or _order_of_partners(pick),
             pick.is_pull,
         ),
     )
@@ -32,6 +35,17 @@ def slots_of(picks: Sequence[Pick]) -> tuple[Slot, ...]:
         )
         for position, pick in enumerate(ordered, start=1)
     )
+
+
+def _order_of_partners(pick: Pick) -> int:
+    direction = pick.place.direction
+    return PUSH_ORDER.index(direction if direction.is_push else direction.partner)
+
+
+def is_upkeep_slot(slot: Slot, library: Library) -> bool:
+    """Tell whether a slot is upkeep: a main movement outside the pairs."""
+    movement = library.movements.get(slot.movement_key)
+    return slot.pair is None and movement is not None and movement.role is Role.MAIN
 
 
 def picks_of(slots: Iterable[Slot], *, shelf: Shelf) -> tuple[Pick, ...]:

@@ -28,10 +28,10 @@ class DayLetter(StrEnum):
 class Slot(BaseModel):
     """One movement of one day: who does it, for what, and how many sets.
 
-    ``position`` is the order in the session from 1; ``pair`` is 1 or 2, and None for an
-    accessory; ``direction`` is what the slot counts for, which for a stand-in is not the
-    movement's own; ``arms`` are the arms that do it (one for a one-sided movement when the other
-    side rests).
+    ``position`` is the order in the session from 1; ``pair`` is 1 or 2, and None for upkeep (a
+    main movement) and for an accessory; ``direction`` is what the slot counts for, which for a
+    stand-in is not the movement's own; ``arms`` are the arms that do it (one for a one-sided
+    movement when the other side rests).
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -55,8 +55,8 @@ class Slot(BaseModel):
 class MovementInUse(BaseModel):
     """A movement that an athlete trains, or trained, in one kind of place of the week.
 
-    ``weeks`` [weeks, whole] since it was introduced there, a step along its ladder included;
-    ``is_swapped`` tells that it is already the easier one taken because something hurt.
+    ``weeks`` [weeks, whole] since it was introduced there, a step along its ladder included. It is
+    the place's own movement, not what stands in for it while something hurts.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -68,7 +68,6 @@ class MovementInUse(BaseModel):
     movement_key: str
     weeks: int = Field(ge=0)
     last_used_on: date
-    is_swapped: bool = False
 
 
 class HardDay(BaseModel):
@@ -97,7 +96,8 @@ class WeekRequest(BaseModel):
     ``not_yet`` those that are beyond the athlete today, ``allowed_by_coach`` those that a
     recorded override permits beyond the stage; ``held_at_stage_one`` are directions that keep
     to stage 1's row after an old injury. Days before ``open_from`` are past or sent: their
-    ``kept`` slots count, and are not drawn again.
+    ``kept`` slots count, and are not drawn again. ``has_upkeep``: the coach lets bent-arm work
+    that is trained elsewhere go on where the stage has none.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -120,6 +120,7 @@ class WeekRequest(BaseModel):
     is_first_two_weeks: bool = False
     pull_exposures_to_go: int = Field(default=0, ge=0)
     can_pull_dynamically: bool = False
+    has_upkeep: bool = False
     pinned: frozenset[str] = frozenset()
     banned: frozenset[str] = frozenset()
     wanted: frozenset[str] = frozenset()
@@ -143,6 +144,11 @@ class WeekRequest(BaseModel):
         if self.next_letter in {DayLetter.D, DayLetter.E}:
             raise ValueError("expected the turn to be at A, B or C")
         return self
+
+    @property
+    def not_yet_for_now(self) -> frozenset[str]:
+        """What is beyond the athlete and was not put there by the coach."""
+        return self.not_yet - self.pinned - self.allowed_by_coach
 
     def is_open(self, on: date) -> bool:
         """Tell whether the day may still be drawn."""
@@ -215,6 +221,7 @@ class Invariant(StrEnum):
     VOLUME = "volume"
     STAY = "stay"
     FREQUENCY = "frequency"
+    UPKEEP = "upkeep"
 
     @property
     def may_give_way(self) -> bool:

@@ -20,6 +20,7 @@ from scheduler.training.week_relaxations import relaxations_of
 from scheduler.training.week_sets import give_sets
 from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_slots import picks_of, slots_of
+from scheduler.training.week_upkeep import place_upkeep
 from scheduler.training.week_values import Session, Slot, WeekDraft, WeekRequest
 
 ROUNDS_OF_FITTING = 4  # [times] ch: minutes and straight-arm share settle each other
@@ -39,11 +40,14 @@ def draw_week(request: WeekRequest, *, library: Library, rulebook: Rulebook) -> 
     filling = fill_week(days, planned=planned, shelf=shelf, kept=kept)
     keep_both_chains(filling, shelf=shelf)
     given = give_sets(filling.picks, kept=kept, request=request, rulebook=rulebook)
-    picks, fit_reasons = _fit(given.picks, days=days, kept=kept, shelf=shelf)
+    fitted, fit_reasons = _fit(given.picks, days=days, kept=kept, shelf=shelf)
+    upkeep, upkeep_reasons = place_upkeep(days, week=fitted, kept=kept, shelf=shelf)
+    picks = (*fitted, *upkeep)
     reasons = (
         *filling.reasons,
         *given.reasons,
         *fit_reasons,
+        *upkeep_reasons,
         *_day_reasons(request, planned=planned),
     )
     stay = stays_not_kept(picks, shelf=shelf)

@@ -10,7 +10,8 @@ from sqlmodel import Session, case, col, delete, func, select, update
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
-from scheduler.training.values import Dose, Exposure, Quality, SetDone
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.values import Dose, Quality, SetDone
 from storage.queries.session_rows import (
     ITEMS,
     SESSIONS,
@@ -37,6 +38,7 @@ def add_week(
     monday: date,
     stage: int,
     is_lighter: bool,
+    kind: SeasonWeekKind = SeasonWeekKind.ORDINARY,
     sets_share: float = 1.0,
     next_letter: str,
     relaxations: Sequence[Reason],
@@ -49,6 +51,7 @@ def add_week(
         monday=monday,
         stage=stage,
         is_lighter=is_lighter,
+        kind=kind,
         sets_share=sets_share,
         next_letter=next_letter,
         relaxations=tuple(relaxations),
@@ -331,40 +334,3 @@ def items_of_message(tx: Session, *, chat_id: int, message_id: int) -> tuple[int
         .distinct()
     )
     return tuple(sorted(rows))
-
-
-def exposures(
-    tx: Session,
-    athlete_id: int,
-    movement_keys: Sequence[str],
-    *,
-    before: date | None = None,
-    since: date | None = None,
-) -> tuple[Exposure, ...]:
-    """Return every time the movements were done in a span, the earliest first."""
-    query = _done(athlete_id).where(col(ItemRow.movement_key).in_(movement_keys))
-    if before is not None:
-        query = query.where(col(SessionRow.on) < before)
-    if since is not None:
-        query = query.where(col(SessionRow.on) >= since)
-    return _exposures(tx, query)
-
-
-def all_exposures(tx: Session, athlete_id: int) -> tuple[Exposure, ...]:
-    """Return everything that an athlete has done, the earliest first."""
-    return _exposures(tx, _done(athlete_id))
-
-
-def _done(athlete_id: int) -> Any:
-    return (
-        select_columns(ITEMS, SESSIONS.c.on)
-        .join(SESSIONS, SESSIONS.c.id == ITEMS.c.session_id)
-        .where(SESSIONS.c.athlete_id == athlete_id, ITEMS.c.dose.is_not(None))
-        .order_by(SESSIONS.c.on, SESSIONS.c.id, ITEMS.c.position)
-    )
-
-
-def _exposures(tx: Session, query: Any) -> tuple[Exposure, ...]:
-    found = read_rows(tx, query)
-    pairs = zip(item_records(tx, found), (row.on for row in found), strict=True)
-    return tuple(done for record, on in pairs if (done := record.exposure(on)) is not None)

@@ -5,6 +5,10 @@ from enum import StrEnum
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from scheduler.catalogue.values import Direction
+from scheduler.training.baseline_values import EarlierInjury
+from scheduler.training.other_training import RegularTraining
+from scheduler.training.season_values import SeasonEvent, Span, Travel
 from scheduler.training.values import AthleteProfile
 
 
@@ -28,7 +32,14 @@ class AthleteState(StrEnum):
 
 
 class Profile(BaseModel):
-    """What the intake asked. Weekdays count from Monday = 0; ``minutes`` a session."""
+    """What the intake asked and the coach added. Weekdays count from Monday = 0.
+
+    ``minutes`` [min] a session; ``events`` beside the intake's own main one (``event_on``);
+    ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
+    ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
+    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
+    elsewhere, every week.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -37,12 +48,29 @@ class Profile(BaseModel):
     minutes: int = Field(default=40, ge=15, le=180)
     goal: str = ""
     event_on: date | None = None
+    events: tuple[SeasonEvent, ...] = ()
+    in_season: tuple[Span, ...] = ()
+    travels: tuple[Travel, ...] = ()
+    is_off_season: bool = False
     is_adult: bool = True
     may_invert: bool = True
     screen_yes: tuple[str, ...] = ()
     earlier_injury: str | None = None
+    injuries: tuple[EarlierInjury, ...] = ()
+    lifted: frozenset[Direction] = frozenset()
+    are_hangs_lifted: bool = False
+    has_upkeep: bool = False
+    regular_training: tuple[RegularTraining, ...] = ()
     guardian: str | None = None
     country: str | None = None
+
+    @property
+    def all_events(self) -> tuple[SeasonEvent, ...]:
+        """Every event, the earliest first; the intake's is a main one."""
+        own = [SeasonEvent(on=self.event_on, name=self.goal, is_main=True)] if self.event_on else []
+        known = {event.on for event in self.events}
+        events = (*(event for event in own if event.on not in known), *self.events)
+        return tuple(sorted(events, key=lambda event: event.on))
 
 
 class Person(BaseModel):

@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
+from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose, Exposure, Quality, ReserveAnswer, SetDone
 
 
@@ -121,6 +122,7 @@ class WeekRecord(BaseModel):
     monday: date
     stage: int
     is_lighter: bool
+    kind: SeasonWeekKind
     sets_share: float
     next_letter: str
     relaxations: tuple[Reason, ...]

@@ -9,6 +9,7 @@ from sqlmodel import Field, SQLModel
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
+from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose, Quality, ReserveAnswer, SetDone
 from storage.column_types import Document, UtcInstant, coded
 from storage.records.training import SessionState
@@ -25,6 +26,12 @@ class WeekRow(SQLModel, table=True):
     monday: date
     stage: int
     is_lighter: bool = False
+    kind: SeasonWeekKind = Field(
+        default=SeasonWeekKind.ORDINARY,
+        sa_column=Column(
+            coded(SeasonWeekKind, name="week_kind"), nullable=False, server_default="ordinary"
+        ),
+    )
     sets_share: float = 1.0
     next_letter: str = "A"
     relaxations: Any = Field(

@@ -15,6 +15,7 @@ from scheduler.reasons import Figure, Reason
 from scheduler.training.baseline_reasons import BaselineReason
 from scheduler.training.season_reasons import SeasonReason
 from scheduler.training.training_reasons import (
+    CapacityReason,
     DoseReason,
     GapReason,
     GateReason,
@@ -29,6 +30,7 @@ ROOMS: tuple[type[StrEnum], ...] = (
     VolumeReason,
     GapReason,
     GateReason,
+    CapacityReason,
     WeekReason,
     SeasonReason,
     BaselineReason,

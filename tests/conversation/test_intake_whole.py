@@ -19,7 +19,7 @@ BY_BUTTONS = (
     "Mon", "Wed", "Fri", "Done", "40 min",
     "Bar to hang from", "Dumbbells", "Bands", "Done",
     "4 kg", "8 kg", "Done", "Light", "Heavy", "Done",
-    "No date", "Europe/Madrid", "07:00", "None of these",
+    "Nothing else", "No date", "Europe/Madrid", "07:00", "None of these",
 )
 # fmt: on
 BY_TEXT = (
@@ -32,7 +32,8 @@ BY_TEXT = (
     ("1 h", "equipment"),
     ("box, pull-up bar, dumbbells and bands", "dumbbells"),
     ("4 6 8 10", "bands"),
-    ("light, medium", "event"),
+    ("light, medium", "elsewhere"),
+    ("I climb tuesdays and thursdays, swim sat", "event"),
     ("12 June 2027 spring meet", "zone"),
     ("new york", "session_at"),
     ("6:30 pm", "screen"),
@@ -157,8 +158,9 @@ def test_without_equipment_nothing_is_asked_about_weights(town: Town) -> None:
         PHONE, "18 or older", "My coach decides", "70 kg", "Not yet", "Tue", "Done", "20 min"
     )
     town.press(PHONE, "None of these")
-    assert town.step(PHONE) == "event"
-    for label in ("No date", "Europe/Madrid", "19:00", "None of these", "Looks right"):
+    assert town.step(PHONE) == "elsewhere"
+    rest = ("Nothing else", "No date", "Europe/Madrid", "19:00", "None of these", "Looks right")
+    for label in rest:
         town.press(PHONE, label)
     assert town.athlete(person).profile.facts.equipment == frozenset()
     assert town.athlete(person).state is AthleteState.TRAINING
@@ -168,7 +170,8 @@ def test_weights_that_are_not_there_take_the_implement_off_the_list(town: Town) 
     person = town.come_in(PHONE, *BY_BUTTONS[: BY_BUTTONS.index("4 kg")])
     assert town.step(PHONE) == "dumbbells"
     town.write(PHONE, "none")
-    for label in ("Light", "Done", "No date", "Europe/Madrid", "07:00", "None of these"):
+    rest = ("Light", "Done", "Nothing else", "No date", "Europe/Madrid", "07:00", "None of these")
+    for label in rest:
         town.press(PHONE, label)
     town.press(PHONE, "Looks right")
     assert Equipment.DUMBBELLS not in town.athlete(person).profile.facts.equipment

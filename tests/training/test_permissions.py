@@ -6,10 +6,13 @@ from scheduler.catalogue.values import Arm, Direction, Loading, Measure, Role, T
 from scheduler.training.permissions import (
     PermissionFacts,
     Slot,
+    other_exposure_reps,
     permits,
     quality_for,
     straight_arm_share,
+    strength_of_pair,
 )
+from scheduler.training.repetition_maximum import PERCENT_BY_REPS
 from scheduler.training.values import Quality
 from tests.training.athletes import OVERHEAD_HOLD, PRESS, PUSH_UP_HOLD, RULEBOOK, codes, movement
 
@@ -95,6 +98,52 @@ def test_the_first_pair_gets_the_hardest_quality_of_the_stage(stage, first_pair,
 
 def test_a_direction_has_one_maximal_exposure_a_week():
     assert quality(PRESS, 5, taken=True) is Quality.GENERAL_STRENGTH
+
+
+@pytest.mark.parametrize(
+    ("reps", "reserve", "share"),
+    # DERIVED from PUBLISHED epley1985 (secondary): 1 / (1 + (reps + reserve) / 30)
+    [(5, 2, 0.811), (6, 2, 0.789), (5, 3, 0.789), (8, 2, 0.750), (8, 3, 0.732)],
+)
+def test_beside_the_maximal_exposure_general_strength_is_at_seventy_to_eighty_percent(
+    reps, reserve, share
+):
+    row = RULEBOOK.quality(Quality.GENERAL_STRENGTH)
+    others = RULEBOOK.stages.extras.maximal_other_exposures  # CHOSEN: 0.7-0.8
+    assert reps in row.reps
+    assert reserve in row.reserve_reps
+    assert 1 / (1 + (reps + reserve) / 30) == pytest.approx(share, abs=5e-4)
+    least, most = other_exposure_reps(rulebook=RULEBOOK)
+    is_inside = share in others
+    assert is_inside == (least <= reps <= most or reserve > row.reserve_reps.least)
+
+
+def test_other_exposures_are_six_to_eight_repetitions():
+    # DERIVED above: five with two left are 81 %
+    assert other_exposure_reps(rulebook=RULEBOOK) == (6, 8)
+    # PUBLISHED essentials2016, table of percentages (secondary): 8 repetitions to failure 80 %,
+    # 10 repetitions 75 %, 11 repetitions 70 % (from memory)
+    assert [PERCENT_BY_REPS[reps + left] for reps, left in ((6, 2), (8, 2), (8, 3))] == [80, 75, 70]
+
+
+def test_other_range_of_the_rulebook_gives_other_repetitions():
+    extras = RULEBOOK.stages.extras
+    shares = extras.maximal_other_exposures.model_copy(update={"most": 0.76})
+    narrower = RULEBOOK.model_copy(
+        update={
+            "stages": RULEBOOK.stages.model_copy(
+                update={"extras": extras.model_copy(update={"maximal_other_exposures": shares})}
+            )
+        }
+    )
+    # DERIVED: 1 / (1 + 10 / 30) = 0.75 is the first below 0.76
+    assert other_exposure_reps(rulebook=narrower) == (8, 8)
+
+
+def test_pairs_beside_the_maximal_exposure_train_general_strength():
+    for is_first_pair in (True, False):
+        found = strength_of_pair(stage=5, is_first_pair=is_first_pair, rulebook=RULEBOOK)
+        assert found is Quality.GENERAL_STRENGTH
 
 
 def test_straight_arm_holds_are_never_maximal():

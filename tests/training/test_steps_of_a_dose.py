@@ -233,3 +233,10 @@ def test_a_report_says_which_rule_looked_at_which_figures():
 def test_a_one_sided_hold_reported_for_both_arms_steps():
     hold = dose(OVERHEAD_HOLD, target=20, kg=8)
     assert after(done(hold, reserve=left(10)), of=OVERHEAD_HOLD).value.target == 25
+
+
+def test_beside_a_maximal_exposure_general_strength_keeps_to_seventy_to_eighty_percent():
+    found = after(quality=Quality.GENERAL_STRENGTH, beside_maximal=True)
+    # DERIVED with epley1985: 6 repetitions with 2 left are 1 / (1 + 8/30) = 79 %; 5 would be 81 %.
+    assert found.value.target == 6
+    assert after(quality=Quality.GENERAL_STRENGTH).value.target == 5

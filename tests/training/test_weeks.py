@@ -112,6 +112,21 @@ def test_three_days_train_each_direction_twice_the_second_time_in_the_other_chai
         assert {LIBRARY.movements[slot.movement_key].chain for slot in slots} == set(Chain)
 
 
+@pytest.mark.parametrize("days", [3, 4, 5])
+def test_stage_five_has_at_most_one_maximal_exposure_a_direction_a_week(days: int) -> None:
+    # COMMON PRACTICE; the number is CHOSEN
+    for stage_week in range(1, 9):
+        maximal = Counter(
+            slot.direction
+            for slot in week(
+                stage=5, session_min=90, days_a_week=days, plan_week=9, stage_week=stage_week
+            ).slots
+            if slot.quality is Quality.MAXIMAL_STRENGTH
+        )
+        assert maximal
+        assert set(maximal.values()) == {1}
+
+
 def test_stage_three_keeps_half_and_stage_four_a_third_of_the_sets_straight() -> None:
     for stage, share in ((3, 1 / 2), (4, 1 / 3)):
         slots = main_slots(week(stage=stage, plan_week=9, stage_week=5))
@@ -278,7 +293,7 @@ def test_second_pair_movement_changes_after_its_fourth_week(weeks: int, *, stays
     assert (carried(draft) == "shrug") is stays
 
 
-def test_eased_region_steps_down_the_ladder_once_and_then_stays() -> None:
+def test_eased_region_steps_down_the_ladder_by_one() -> None:
     eased = LeftOut(demands=frozenset({(Demand.WRIST_EXTENSION, Side.LEFT)}))
     holding = in_use("push_up_hold", pair=1, weeks=2)
     draft = week(history=(holding,), eased=eased)
@@ -288,9 +303,6 @@ def test_eased_region_steps_down_the_ladder_once_and_then_stays() -> None:
     assert below.key in keys
     assert "push_up_hold" not in keys
     assert WeekReason.EASED_TO_NEIGHBOUR in {found.code for found in draft.reasons}
-    swapped = in_use(below.key, pair=1, weeks=2).model_copy(update={"is_swapped": True})
-    again = week(history=(swapped,), eased=eased)
-    assert below.key in {slot.movement_key for slot in main_slots(again)}
 
 
 def test_rest_of_the_week_leaves_out_what_hurts_and_keeps_what_was_done() -> None:

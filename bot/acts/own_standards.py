@@ -1,0 +1,47 @@
+"""The standards of an athlete's stage in their own figures, and what the coach decided of them."""
+
+from datetime import timedelta
+
+from bot.acts.injuries import held_directions
+from bot.turn import Turn
+from scheduler.training.own_standards import asked_of
+from scheduler.training.standards import Requirement, standing
+from storage.queries import care, history
+from storage.records.people import Athlete
+
+DECIDED = "standard.decided"
+
+
+def own_standard(turn: Turn, athlete: Athlete, movement_key: str) -> Requirement | None:
+    """Return what a standard of the stage asks of a movement; None where no figures do."""
+    rulebook = turn.house.rulebook
+    for row in rulebook.standards.get(athlete.stage, ()):
+        if movement_key not in row.movements:
+            continue
+        return asked_of(
+            row,
+            profile=athlete.profile.facts,
+            movements=turn.house.library.movements,
+            held=held_directions(turn, athlete),
+            rulebook=rulebook,
+        ).value
+    return None
+
+
+def is_shown(turn: Turn, athlete: Athlete, asked: Requirement) -> bool:
+    """Tell whether a standard needs no showing any more: shown, or decided by the coach."""
+    if decided_by_coach(turn, athlete).get(asked.key):
+        return True
+    exposures = history.exposures(turn.tx, athlete.person_id, asked.movements)
+    return standing(asked, exposures=exposures, rulebook=turn.house.rulebook).is_shown
+
+
+def decided_by_coach(turn: Turn, athlete: Athlete) -> dict[str, bool]:
+    """Return the standards that the coach decided on a clip in this stage, the latest word."""
+    entries = care.audit_of(turn.tx, athlete.person_id, what=(DECIDED,))
+    since = athlete.stage_since - timedelta(days=1)
+    return {
+        str(entry.after["key"]): bool(entry.after["is_met"])
+        for entry in reversed(entries)
+        if entry.after.get("of_stage") == athlete.stage and entry.at.date() >= since
+    }

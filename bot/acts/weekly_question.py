@@ -1,0 +1,62 @@
+"""Once a week, after its last session: how sleep and mood were. It only ever makes more careful."""
+
+from collections.abc import Mapping
+from datetime import timedelta
+from typing import Any
+
+from bot.acts.lighter_signals import ASKED
+from bot.events import Tapped
+from bot.outcomes import Outcome
+from bot.turn import Tap, Turn
+from bot.wording import weekly as words
+from scheduler.calendar.wall_time import monday_of
+from storage.queries import care, due, training
+from storage.records.people import Person
+from storage.records.training import SessionRecord, SessionState
+
+KIND = "how_slept"
+ANSWERS = ("fine", "sleep_poor", "mood_poor", "both_poor")
+
+
+def ask_if_last(turn: Turn, person: Person, session: SessionRecord) -> None:
+    """Ask once a week, when no other session of the week is still to come."""
+    monday = monday_of(session.on)
+    week = training.sessions_between(
+        turn.tx, person.id, first=session.on, last=monday + timedelta(days=6)
+    )
+    if any(one.state in {SessionState.PLANNED, SessionState.SENT} for one in week):
+        return
+    subject = monday.isoformat()
+    is_new = due.take(
+        turn.tx, person_id=person.id, kind=KIND, subject=subject, due_at=turn.now, now=turn.now
+    )
+    if not is_new:
+        return
+    tongue = turn.tongue(person)
+    taps = [
+        [Tap(words.label(tongue, answer), "week.slept", {"answer": answer, "monday": subject})]
+        for answer in ANSWERS
+    ]
+    turn.say(person, words.question(tongue), taps=taps)
+
+
+def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """Keep the answer; a second tap corrects the first."""
+    answer = str(arguments["answer"])
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what=ASKED,
+        athlete_id=person.id,
+        actor_id=person.id,
+        after={"answer": answer, "monday": arguments["monday"], "is_poor": answer != ANSWERS[0]},
+    )
+    text = words.noted(turn.tongue(person), answer)
+    if event.message_id is None:
+        turn.say(person, text)
+    else:
+        turn.change(person, event.message_id, text)
+    return Outcome.ANSWERED
+
+
+TAPS = {"week.slept": answered}
