@@ -53,7 +53,7 @@ def command(turn: Turn, owner: Person, text: str, _event: Wrote) -> Outcome:
 def _pair(text: str, coaches: tuple[Person, ...]) -> tuple[Person, Person | None] | None:
     """Split a text into two names wherever exactly one split names two coaches."""
     parts = text.split()
-    found = set()
+    found: set[tuple[int, int | None]] = set()
     for cut in range(1, len(parts)):
         first, second = " ".join(parts[:cut]), " ".join(parts[cut:])
         coach = _one(first, coaches)

@@ -221,8 +221,8 @@ WIDE_LIMB = {
         """,
     ),
     "wide_pop_figure": """
-        (always|usually|often|sometimes|constantly|normally|regularly|generally|like always|as
-        ever|every rep)
+        (always|usually|often|sometimes|constantly|normally|regularly|generally|like always|
+        as ever|every rep)
         (pop*|click*|crack*|clunk*|crunch*)~(no pain|painless*|without pain|doesnt hurt|not painful)
         (band|strap|shirt|shorts|shoelace|leggings|glove*|rope|tape|tshirt|callus*|callous*|skin|bag|
         sole|sleeve|grips|nail|blister|palm|phone|screen|page|bottle|knuckles)
@@ -288,7 +288,7 @@ WIDE_LIMB = {
         (weaker|weak) (than|side|point|link|spot|session|week|coffee|excuse); weakest; doms
         from (yesterday|the (session|sets|climbing|carries)); compared to; todays session
         (grip|strength|arms?|hands?) (gave|gives|went|goes|failed|fails|gave out|go) (out )?(at|before|first|on the (last|third|second|final|hang))
-        after (the|those|that|all|doing|so many|a|my) (\w+ )?(hangs?|set|sets|session|carries|rows|pull ups|dips|climb*|reps|burpees|workout|round|rounds)
+        after (the|those|that|all|doing|so many|a|my) (\\w+ )?(hangs?|set|sets|session|carries|rows|pull ups|dips|climb*|reps|burpees|workout|round|rounds)
         mentally; willpower; motivat*; no energy; low energy; sleepy
     """,
 }

@@ -54,11 +54,26 @@ class WordSet:
 
 
 def compiled(lines: str) -> re.Pattern[str]:
-    """Return one pattern for a concept: ``;`` and the end of a line part its patterns."""
-    whole = re.sub(r"([|(])\n\s*", r"\1", lines)
-    parts = [part.strip() for line in whole.splitlines() for part in line.split(";")]
-    written = "|".join(_written(part) for part in parts if part)
+    """Return one pattern for a concept."""
+    written = "|".join(_written(part) for part in parts_of(lines))
     return re.compile(rf"(?<!\w)(?:{written})(?!\w)")
+
+
+def parts_of(lines: str) -> list[str]:
+    """Return a concept's patterns: ``;`` and the end of a line part them, outside brackets."""
+    parts, depth = [""], 0
+    for line in lines.splitlines():
+        for sign in line.strip():
+            depth += (sign == "(") - (sign == ")")
+            if sign == ";" and not depth:
+                parts.append("")
+            else:
+                parts[-1] += sign
+        if not depth:
+            parts.append("")
+        elif parts[-1][-1] not in "(|":
+            parts[-1] += " "
+    return [part.strip() for part in parts if part.strip()]
 
 
 def _written(part: str) -> str:

@@ -62,8 +62,8 @@ def play(vignette: Vignette) -> Played:
 def _say(house: VignetteHouse, tx: Session, vignette: Vignette) -> Played:
     turn = house.turn(tx, NOON)
     known = {flag.key for flag in pain_picture.picture_of(turn, house.athlete).flags}
-    last_alert = max(tx.exec(select(AlertRow.id)).all(), default=0) or 0
-    last_row = max(tx.exec(select(OutboxRow.id)).all(), default=0) or 0
+    last_alert = max((one or 0 for one in tx.exec(select(AlertRow.id))), default=0)
+    last_row = max((one or 0 for one in tx.exec(select(OutboxRow.id))), default=0)
     front.handle(turn, _wrote(vignette.say, NOON, 900_000))
     picture = pain_picture.picture_of(turn, house.athlete)
     fresh = [flag for flag in picture.flags if flag.key not in known]

@@ -60,6 +60,7 @@ class Outgoing(BaseModel):
     kind: MessageKind
     payload: Mapping[str, Any]
     edits_message_id: int | None = None
+    subject: str | None = None
     attempts: int
     is_doubtful: bool
     created_at: datetime
