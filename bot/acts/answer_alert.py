@@ -11,6 +11,7 @@ from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_alerts
+from bot.wording import handover as handover_words
 from bot.wording.coach_alerts import AlertFacts
 from bot.wording.flag_words import is_private
 from scheduler.calendar.zones import zone_named
@@ -58,7 +59,8 @@ def alert_taps(turn: Turn, to: Person, alert: Alert) -> TapRows:
     second = [Tap(coach_alerts.open_label(tongue), "coach.who", about)]
     if alert.level >= Level.REST:
         second.append(Tap(coach_alerts.clear_label(tongue), "coach.clear_ask", about))
-    return [*rows, second]
+    page = [Tap(handover_words.label(tongue), "coach.handover", about)]
+    return [*rows, second, page]
 
 
 def seen(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:

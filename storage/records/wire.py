@@ -15,6 +15,7 @@ class Operation(StrEnum):
     EDIT = "edit"
     COPY = "copy"
     MENU = "menu"
+    DOCUMENT = "document"
 
 
 class MessageKind(StrEnum):
