@@ -232,7 +232,9 @@ DOUBTS = {
         heating (on|was)*; water bottle
     """,
     "hypothetical": """
-        what if i (ever|get|feel|have|start|was|do)
+        what if (i|my|it|the|they)
+        if i (get|feel|have|notice|start)~~(should|do|would|can) (i|we)
+        (does|do|can|could|will|would|is it)~~(cause*|causing|lead to|give you|give me|make you)~
         if i (ever|were to) (get|feel|have|start|notice)*; in case (i|of|it|anything|my)
         what (should|do|would) (i|you|we) do if (i|my|it|someone)*
         worried (about|of|that) (getting|having|i (will|might|could))~

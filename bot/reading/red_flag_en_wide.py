@@ -18,7 +18,8 @@ WIDE_HEART = {
         PLACES["chest"],
         """
         torso; solar plexus; (behind|under|below|beneath|between) (my |the )?(ribs|breast*)
-        left ribs; left side of my (ribs|body)
+        left ribs; left side of my (ribs|body); under my (left )?arm(pit)?
+        (cheat|chess|ches|chst|chesr|cest|chast)(?= (\\w+ ){0,3}(tight|hurt|pain|pressur|heav|ach|squeez))
         """,
     ),
     "wide_heart": "heart; ticker",
@@ -27,7 +28,8 @@ WIDE_HEART = {
         """
         tight*; squash*; weight (on|of|sitting|across|pressing); fist; knot; wrung; gripped
         grip like; clutch*; smother*; suffocat*; squished; strap; belt; a load on; tugging
-        (sat|sits|sitting|pushing|leaning|kneeling|stood|standing) on
+        (sat|sits|sitting|pushing|leaning|kneeling|stood|standing) on; (brick|slab|stone|rock|anvil|
+        boulder|sandbag|plate|ton)~on
         """,
     ),
     "wide_pain": _all(
@@ -59,6 +61,10 @@ WIDE_HEART = {
         left arm; both arms; spread*; radiat*; shoots (down|up|into); travel* (down|up|into)
         """,
     ),
+    "wide_heart_companion": _all(
+        HEART["sweat"], HEART["sick"], BREATH["cant_breathe"], "breathless*"
+    ),
+    "wide_again": _all(DOUBTS["again"], "sometimes; often; on and off; every"),
     "wide_muscle": _all(COURSE["muscle_hint"], COURSE["after_exercise"]),
     "wide_chest_cue": _all(
         DOUBTS["position_cue"],
@@ -93,6 +99,7 @@ WIDE_HEART = {
         in )?(proper |full |good |deep |whole )?(breath|breaths|air|oxygen)(?! (back )?(quick*|fast|
         easily|fine|in between|between))
         breath*~(short|shallow|difficult|laboured|labored|hard work|wont|heavy|uneven|tight)
+        (gulp*|suck*|pant*|grasp*|heav*|beg*|desperate|starv*|hungry|fight*|gasp*) for (air|breath|oxygen)
         (hard|tough|tricky|difficult|struggle|struggling|battle|effort) to breathe
         (air|oxygen)~(hungry|enough|starved); chest wont (open|expand|fill)
         """,
@@ -129,6 +136,8 @@ WIDE_HEAD = {
         """
         woke up (lying |flat )?(on|face down)~(floor|ground|mat|grass|deck); blanked (out|for)
         (went|gone) down (like|in a)~; (i|just) dropped (to the|onto the) (floor|ground)
+        (went|go|gone) limp; came to; (catch|caught|hold|held) me (up|before|as i fell)
+        (gone|out|lost it) for (a |about |maybe )?(few|couple|five|ten|[0-9]+)?~(sec|secs|second|seconds|minute|minutes)
         lost (a few|some|couple of) (seconds|minutes); (lights|world) (went )?out; keel*
         """,
     ),
@@ -148,7 +157,12 @@ WIDE_HEAD = {
         disorient*; delirious; incoheren*; (no idea|didnt know|dont know|couldnt tell) where i (was|
         am); talking (nonsense|gibberish|rubbish)
     """,
-    "wide_confused_figure": HEAD["plan_confusion"],
+    "wide_confused_figure": """
+        confus*~(by|with|plan|sets|app|session|week|programme|program|instructions|which|weights|
+        form|exercise|exercises|video|timetable|schedule|wording|numbering|tempo|numbers|message)
+        (plan|sets|app|instructions|video|exercise|exercises|wording|numbers|programme|tempo)~confus*
+        lost (with|in) (the|this|your) (plan|app|programme|program|list)
+    """,
     "wide_heat": HEAD["heat"],
     "wide_face_speech": _all(
         HEAD["face_speech"],
@@ -166,9 +180,16 @@ WIDE_HEAD = {
         half (of )?my vision
     """,
     "wide_sudden": "sudden; suddenly; all of a sudden; out of nowhere; out of the blue; at once",
-    "wide_headache": _all(HEAD["headache"], "head exploded; explosion in my head"),
+    "wide_headache": _all(
+        HEAD["headache"],
+        "head exploded; explosion in my head",
+        "(head|skull|temples?)~(splitting|pounding|exploding|bursting|killing|thunder*|agony|pain*)",
+        "(pain|agony|explosion|ache)~~(head|skull|temple*|behind my eye*)",
+    ),
     "wide_worst": HEAD["worst"],
-    "wide_hangover": DOUBTS["hangover"],
+    "wide_hangover": _all(
+        DOUBTS["hangover"], "work; stress; emails; meetings; kids; information; deadline*; numbers"
+    ),
     "wide_head_knock": _all(
         HEAD["head_knock"],
         """
@@ -187,7 +208,10 @@ WIDE_HEAD = {
         (head|chin) (over|above|to|past|at) (the )?bar; lift my head; head through
         """,
     ),
-    "wide_neck": PLACES["neck"],
+    "wide_neck": _all(
+        PLACES["neck"],
+        "(tuck*|drop*|lower*|nod*|bend*|turn*) (my )?(chin|head); look* (down|up); chin to (my )?chest",
+    ),
     "wide_neck_hurt": HEAD["neck_injury"],
     "wide_neck_figure": HEAD["neck_figure"],
     "wide_both_limbs": _all(PLACES["both_arms"], "(arms|hands) and (legs|feet); everywhere"),
@@ -198,13 +222,23 @@ WIDE_LIMB = {
         LIMB["visible_out"],
         DOUBTS["looks_bad"],
         """
+        (bone|collarbone|collar bone|knuckle|joint|end)~(sticking|sticks|poking|pokes|tenting|jutting|juts|
+        sitting|bulging|popping) (up|out|through|under|sideways|proud|forward*)
+        (lump|bump|step|bulge|dent|dip)~(shoulder|collarbone|joint|elbow|wrist|where it)
         (lower|higher|further (forward|back)) than the other; sagging; step (in|at) (my|the)
         (not|isnt|doesnt)~(where it|sit right|line up|lined up|look right|look normal|look like)
         (wrong|other|opposite) (way|direction); (shape|outline) (has |is |looks )?(changed|wrong|
         different|off|weird)
         """,
     ),
-    "wide_slipped": LIMB["dislocate"],
+    "wide_slipped": _all(
+        LIMB["dislocate"],
+        """
+        (slid|slip*|shift*|mov*|pop*|jump*|slide*|rode|ride*) (round|around|sideways|across|over|
+        to the side|up and over|forward*|backward*)
+        (went|gone|goes|came|comes|coming|jumped|jumps) out (for|again|when|briefly|a (second|moment|bit))
+        """,
+    ),
     "wide_put_back": DOUBTS["back_in"],
     "wide_past": _all(COURSE["long_ago"], DOUBTS["history_only"]),
     "wide_out_figure": _all(LIMB["pop_out_figure"], LIMB["pop_harmless"]),
@@ -245,7 +279,7 @@ WIDE_LIMB = {
     "wide_grip_lost": """
         cant (to )?(grip|make a fist|squeeze|grasp|clench|hold (a|my|the) (cup|mug|pen|glass|phone|
         fork|bag|bottle))
-        lost (my |all )?grip strength; fingers wont close; hand wont close; no grip left since
+        grip~(gone|vanished|disappeared|dead|useless|non existent); lost (my |all )?grip strength; fingers wont close; hand wont close; no grip left since
     """,
     "wide_hard": DOUBTS["hard_only"],
     "wide_severe": SENSATIONS["severe"],
@@ -266,9 +300,26 @@ WIDE_LIMB = {
     "wide_red": DOUBTS["red_word"],
     "wide_calf": PLACES["calf"],
     "wide_thinners": OTHER["thinners"],
-    "wide_numb": LIMB["numb"],
+    "wide_numb": _all(
+        LIMB["numb"],
+        "electric*; electricity; shooting~(down|into|along|through|up) (my|the|both)",
+        "(feel|feels|felt|feeling)~(asleep|rubbery|woolly|wooden|dead|not mine|foreign)",
+    ),
     "wide_numb_figure": _all(
-        LIMB["numb_figure"],
+        """
+        numb to(?! (the )?(touch|my|finger*)); mind numbing*; numbingly; comfortably numb
+        numb (with|from) (boredom|shock|grief|excitement|laughing|sitting|cold); numb (bum|backside|arse)
+        (bum|backside|arse|butt)~numb; emotionally numb; numbing (cream|spray|gel); brain (is |went )?numb
+        dentist*; numb the pain; tingl* with (pride|excitement); spine tingl*; goosebumps; deadlift*
+        (absolutely|so|im|still|proper|was|phone|really|watch|fly|feeling|totally|well|pure) buzzing
+        buzzing (after|from|about|for|with|off|at|that|today|to|i|lol|haha|now|tonight)
+        phone buzz*; fizzy (drink*|water|pop); beta alanine; pre workout; preworkout; mint*; chilli*
+        (cant|dont) feel my (arms|legs|shoulders|body|face|abs) (haha|lol|lmao|after|from|today haha|
+        anymore haha|by the end|at the end|now lol|now haha|in the end)
+        (arms|legs) (are|feel|were|is|feel completely|are absolutely|are so|r) dead; dead (after|from)
+        (foot|feet|leg|legs|bum|toes) (went|fell|gone|goes|go|fallen) (to sleep|asleep|numb|dead)~(sitting|sat|
+        crossed|kneel*|loo|toilet|bus|plane|car|desk)
+        """,
         "slept on; fell asleep on; lay on; been (lying|leaning|sitting) on; crossed legs",
     ),
     "wide_weak": _all(
@@ -278,6 +329,8 @@ WIDE_LIMB = {
         (grip|strength|power)~(gone|went|vanished|deserted|left me|disappeared|packed up|given up)
         (wont|doesnt|dont|not|cant|stopped|refuses to) (work|working|respond|responding|obey|do what
         i want|cooperate|hold|close|open); dead weight; (let|lets|letting) go of (things|stuff)
+        (wrist|hand|foot|fingers) (drop|dropped|drops|hangs|flops|flopped|dangles|is hanging|just hangs)
+        cant (pull|lift|hold|bend|bring|raise) (it|them|my hand|my wrist|my fingers|my foot) (up|back|straight)
         (keep|keeps|kept) (dropping|letting go|giving way|buckling|fumbling)
         """,
     ),
@@ -293,7 +346,15 @@ WIDE_LIMB = {
     """,
 }
 WIDE_PERSON = {
-    "wide_bladder": OTHER["bladder"],
+    "wide_bladder": _all(
+        OTHER["bladder"],
+        """
+        (numb*|no feeling|tingl*|cant feel)~(between (my|the) legs|inner thighs?|backside and|bum and|
+        undercarriage|down there|down below|privates?|saddle|groin|crotch|seat)
+        (pee|wee|urine|poo|bladder|bowel*)~(leak*|escap*|accident*|control|without (noticing|knowing))
+        (leak*|accident*|lost control)~(pee|wee|urine|poo|bladder|bowel*|down there)
+        """,
+    ),
     "wide_bladder_figure": OTHER["bladder_figure"],
     "wide_pregnant": OTHER["pregnant"],
     "wide_bleed": OTHER["bleed"],
@@ -304,6 +365,7 @@ WIDE_PERSON = {
         (took|taken|taking|swallowed|had|necked|downed)~~(more|many|much|double|whole|all|lots|loads|
         bunch|handful|pile|packet|bottle|box)~(pills|tablets|painkillers|meds|medication|medicine|
         paracetamol|ibuprofen|codeine|sleeping|insulin|capsules)
+        oded; od ed; od d; overdone~(pills|tablets|meds|medication|painkillers|insulin)
         (more|too many|too much) (of my |of the |of them )?(pills|tablets|painkillers|meds|medication)
         """,
     ),
@@ -314,6 +376,9 @@ WIDE_PERSON = {
         (everyone|everybody|world|family|kids)~(better|easier)~without me
         (dont|not|cant) see~(point|reason)~(anymore|any more|going on|carrying on|living|being here)
         (stop|stopped) (being here|existing|living); (not|never) wake(ing)? up again
+        (want|wanted|wish|need)~(everything|it all|all of it|it|life|this life)~(stop|end|over|go away|finish*)~(
+        for good|forever|for ever|permanently|once and for all|completely)
+        (want|wanted) (out|it to be over|to stop existing|to not exist|to disappear)(?! of (the session|this|set|bed|here))
         (wish|hope|hoping)~(not|never|wont|didnt) wake; sick of being alive; want out of life
         (been|started|im|back to) (cutting|self harming|hurting myself)( again)?(?! (the|my hair|back|
         down|out|weight|carbs|calories|grass|hedge|wood|short|corners))
@@ -331,7 +396,14 @@ WIDE_PERSON = {
     "wide_many_nights": SENSATIONS["two_nights"],
     "wide_night_figure": _all(DOUBTS["gone_by_morning"], DOUBTS["legs_ache"]),
     "wide_movement_linked": SENSATIONS["movement_linked"],
-    "wide_rest_pain": DOUBTS["rest_only"],
+    "wide_rest_pain": _all(
+        DOUBTS["rest_only"],
+        """
+        (even |also )?(when|while|if|with)~(still|resting|not moving|doing nothing|lying down|sat down|
+        sitting down|motionless|at rest|dont move|not using)
+        at rest; without (moving|doing)~; (sitting|lying) (still|there|quietly)
+        """,
+    ),
     "wide_weight_loss": OTHER["weight_drop"],
     "wide_no_reason": OTHER["no_reason"],
     "wide_night_sweat": OTHER["night_sweats"],

@@ -39,6 +39,14 @@ HEART = {
         garganta)( izquierd(o|a))?; brazo izquierdo; al brazo; sube al cuello; baja* por
         no (puedo|podia) respirar; (cuesta|costaba) respirar; irradi*; se (me )?(va|corre|extiende)
     """,
+    "wide_heart_companion": """
+        sudor*; sudand*; sudo; nausea*; vomit*; ganas de (vomitar|devolver); arcadas; palid*; ahogo
+        (falta|faltaba|falto) (el |de )?(aire|aliento); sin (aire|aliento); mareo; maread*; fatiga
+    """,
+    "wide_again": """
+        otra vez; de nuevo; ahora; hoy; esta semana; ultimamente; sigue; todavia; aun; ha vuelto
+        volvio; a veces; cada
+    """,
     "wide_muscle": """
         agujeta*; pectoral*; musculo*; muscular*; cargad*; estir*; sobrecarga*; del gimnasio
         (al|si lo|si me|si la|cuando me|cuando lo) (toc*|presion*|apriet*|apret*|palp*|estir*)
@@ -144,7 +152,7 @@ HEAD = {
         desmay*; desvanec*; desplom*; sincope*; inconsciente*; lipotimia*; convuls*; colaps*; vahido*
         (perd*|pierd*) (el |la |por un momento el |unos segundos el )?(conocimiento|sentido|
         conciencia|consciencia)
-        (cai|caer*|caigo|caido|cayo) redond*; me quede (ido|ida|inconsciente|k o|ko|sin sentido)
+        (cai|caer*|caigo|caido|cayo|fui|ido|quede) redond*; me quede (ido|ida|inconsciente|k o|ko|sin sentido)
         (me )?(desperte|despertado|apareci|vi|encontre|encontraron|encontro) (tirad* )?en el suelo
         me fui al suelo; se me fueron las luces; apagon; me apague; me derrumb*
         patatus; telele; yuyu; soponcio; ataque epileptico; crisis epileptica
@@ -166,7 +174,7 @@ HEAD = {
     """,
     "wide_dizzy": """
         mare(o|os|ado|ada|e|aba|arme|ando|ito|illo|ar); vertigo*; tambale*
-        (todo|cabeza|habitacion|sala) (me )?(da|daba|dio|dando) (muchas )?vueltas
+        (todo|cabeza|habitacion|sala) (me )?(da|daba|dio|dando) (muchas )?vueltas; me (da|daba|dio) vueltas
         (perd*|pierdo|sin|falta de) (el )?equilibrio; inestab*; aturdid*; la cabeza se me va
     """,
     "wide_dizzy_figure": """
@@ -199,6 +207,7 @@ HEAD = {
         (cara|boca|labio|labios|parpado|mejilla|sonrisa|comisura)~(caid*|cae|caia|cayo|torcid*|
         tuerc*|torcio|dormid*|paraliz*|colgand*|descolg*|rar(a|o)|desviad*|hormigue*|acorchad*|
         entumec*|insensible)
+        (caid*|torcid*|dormid*|paraliz*|torcio|cayo|durmio|colg*)~(cara|boca|labio|comisura|parpado|sonrisa)
         (lado|mitad|media) (de )?(la |mi )?cara; media cara; se me (tuerce|torcio|cae|durmio)~(cara|boca)
         lengua~(trap*|torpe|trab*|pesad*|gord*|dormid*|acorchad*)
         (hablo|hablar|hablaba|habla|palabras|hablando|pronuncio)~(trab*|arrastr*|no me sal*|

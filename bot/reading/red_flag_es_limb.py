@@ -20,7 +20,7 @@ LIMB = {
         (hombro|codo|dedo|pulgar|muneca|rodilla|rotula)~(salido|se (me )?(salio|sale|ha salido)|
         fuera de|se (me )?(fue|ha ido) de|salirse|salio de)
         se (me )?(movio|fue|salio|ha ido|ha salido) de(l| su) (sitio|lugar)
-        fuera de su (sitio|lugar)
+        fuera de su (sitio|lugar); (hombro|codo|dedo|pulgar|rotula|muneca) fuera(?! (de la|del|en))
     """,
     "wide_put_back": """
         (volvio|volvi*|vuelto|metio|metido|puso|coloco|colocado|encajo|entro|entrar|puse|coloque|
@@ -50,6 +50,7 @@ LIMB = {
         (fri(a|o|os)|palid*|blanc*|azul*|dormid*)~(mano|dedos|brazo)
     """,
     "wide_stuck": """
+        no hay (manera|forma) de (meter*|colocar*|poner*|encajar*|devolver*)
         no (vuelve|entra|se mete|encaja|puedo (meter*|colocar*)|ha vuelto|quiere entrar); sigue fuera
         (se ve|pinta|aspecto)~(mal|fatal|horrible|feo|raro)
     """,
@@ -113,7 +114,7 @@ LIMB = {
     "wide_legs": "pierna; piernas; pie; pies; rodilla*; tobillo*; caminar; andar; equilibrio; gemelo*",
     "wide_face": "cara; labio; labios; mejilla; lengua; boca",
     "wide_swollen": """
-        hinch*; inflamad*; inflamo; inflamac*; inflama; tumefact*; edema; abultad*; hinchazon
+        mas (gord*|grande|ancho|grueso) que el otro; hinch*; inflamad*; inflamo; inflamac*; inflama; tumefact*; edema; abultad*; hinchazon
         el doble (de|del|que)*; como (un globo|una bota|un melon|un jamon|una pelota|una pata|un botijo)
         gord(o|a|os|as) como
     """,
@@ -189,7 +190,7 @@ LIMB = {
     """,
     "wide_numb": """
         entumec*; hormigue*; adormec*; adormil* (el|la|los)~; acorchad*; acorch*; insensib*
-        sin (sensibilidad|tacto|sensacion); cosquilleo*; corriente* (electric*|por|en|hacia); calambrazo*
+        se me (duerm*|durm*|ha(n)? quedado dormid*); sin (sensibilidad|tacto|sensacion); cosquilleo*; corriente* (electric*|por|en|hacia); calambrazo*
         descarga*; electric*; agujas; alfiler*; alfilerazo*; pinchacitos; hormigas
         no (siento|noto|me siento|me noto|sentia|notaba) (bien |casi )?(la |el |los |las |mi |mis )?(mano|
         manos|dedo|dedos|brazo|brazos|pierna|piernas|pie|pies|pulgar|cara|menique|yema*|antebrazo|punta*)

@@ -20,10 +20,15 @@ def _wide(
     is_stated: bool = False,
 ) -> Rule:
     names = tuple("|".join(f"wide_{one}" for one in need.split("|")) for need in needs)
-    excuses = tuple(
-        "+".join(f"wide_{one}" for one in excuse.split("+")) for excuse in unless.split()
-    )
+    excuses = tuple(_named(excuse) for excuse in unless.split())
     return Rule(flag, names, within, excuses, reach, is_stated)
+
+
+def _named(excuse: str) -> str:
+    """Write an excuse with the fields' full names; ``!`` parts what makes it void."""
+    return "!".join(
+        "+".join(f"wide_{one}" for one in part.split("+")) for part in excuse.split("!")
+    )
 
 
 def _said(flag: RedFlag, *needs: str, within: int = ACROSS, unless: str = "") -> Rule:
@@ -32,7 +37,7 @@ def _said(flag: RedFlag, *needs: str, within: int = ACROSS, unless: str = "") ->
 
 HEART_AND_BREATH = (
     _said(F.CHEST_INSIDE, "chest", "pressure|pain", "companion", unless="muscle chest_cue"),
-    _wide(F.CHEST_INSIDE, "chest", "pressure|pain|odd", unless="muscle chest_cue"),
+    _wide(F.CHEST_INSIDE, "chest", "pressure|pain|odd", unless="muscle chest_cue past!again"),
     _wide(F.CHEST_INSIDE, "chest", "pressure|pain|odd", "companion|effort", within=14),
     _wide(F.CHEST_INSIDE, "heart", "pressure|pain", unless="heart_figure"),
     _wide(F.CHEST_INSIDE, "on_me", unless="laugh"),
@@ -46,7 +51,15 @@ HEART_AND_BREATH = (
         unless="arm_motion sore trained fall legs",
     ),
     _wide(F.EFFORT_DISCOMFORT, "referred", "pressure|pain", "hurry", within=14, unless="fall legs"),
-    _wide(F.EFFORT_DISCOMFORT, "jaw", "pressure|pain", "effort|companion|trained", within=14),
+    _wide(
+        F.EFFORT_DISCOMFORT,
+        "referred",
+        "pressure|pain",
+        "heart_companion",
+        within=10,
+        unless="sore trained fall neck head_knock",
+    ),
+    _wide(F.EFFORT_DISCOMFORT, "jaw", "pressure|pain|sore", "effort|companion|trained", within=14),
     _wide(F.BREATHLESS_AT_REST, "breath", unless="nose trained laugh"),
     _wide(F.BREATHLESS_AT_REST, "breath|winded", "not_settling", within=14, unless="nose laugh"),
     _said(F.SHARP_ON_BREATHING, "pain", "on_breathing", within=10, unless="breath_cue laugh"),
@@ -71,6 +84,7 @@ HEAD_AND_NECK = (
         F.NECK_INJURY, "neck", "fall", within=14, unless="fall_figure neck_figure head_knock laugh"
     ),
     _said(F.NECK_WITH_LIMB_SIGNS, "neck", "numb|weak", "both_limbs|legs", unless="neck_figure"),
+    _wide(F.NECK_WITH_LIMB_SIGNS, "neck", "odd", "legs", within=10, unless="neck_figure tired"),
     _said(F.NECK_WITH_DIZZINESS, "neck", "dizzy|vision", unless="neck_figure"),
 )
 JOINTS_AND_LIMBS = (
@@ -127,7 +141,7 @@ WIDE_PLACES = frozenset(
         "face_figure sudden hangover neck both_limbs neck_figure joint put_back past out_figure "
         "form_cue pop_figure lift_figure fall_figure limb legs face kit cold calf "
         "numb_figure tired bladder_figure bleed_figure overdose_figure self_harm_figure night "
-        "many_nights night_figure movement_linked rest_pain no_reason hot_room laugh near "
+        "again many_nights night_figure movement_linked rest_pain no_reason hot_room laugh near "
         "dizzy_figure knock_figure minor urine_figure fever_figure worst"
     ).split()
 )

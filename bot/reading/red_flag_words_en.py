@@ -161,10 +161,11 @@ MENDED_TO = """
     popped pounding pregnant pressure prickling purple racing sensation severe sharp
     shoulder shoulders slurred slurring snapped socket speech squeezed squeezing stairs
     stomach straighten sudden suddenly suicidal suicide sweating sweaty swelling swollen
-    temperature thunderclap tightening tightness tingling tingly trying unbearable
+    temperature thunderclap tight tightening tightness tingling tingly trying unbearable
     unconscious urine vision vomited vomiting warfarin weakness weight wrist
 """
 PROTECTED = """
+    tights tithe tightly
     banged banging blending blocked bowel bowers bowles bowls breach breaching breadth
     breast breeding brest brushed brushing cancel cancers chance cheat cheats chefs chess
     chests chews concession conclusion crest cruising cushing drooling dropping feeding
