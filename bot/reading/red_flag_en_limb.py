@@ -21,6 +21,8 @@ LIMB = {
         ants (crawling|under)*; cotton wool
     """,
     "numb_figure": """
+        (foot|feet|leg|legs|bum|toes) (went|fell|gone|goes|go|fallen) (to sleep|asleep|dead)~(sitting|sat|
+        crossed|kneel*|loo|toilet|bus|plane|car|desk)
         numb to(?! (the )?(touch|my|finger*)); mind numbing*; mind numbingly; numbingly
         numb (with|from) (boredom|shock|grief|excitement|laughing|sitting|cold)
         comfortably numb; bum (is |went |goes |was )?numb; numb (bum|backside|arse|ass|butt)
@@ -227,6 +229,7 @@ LIMB = {
         put~shoulder out; put my (shoulder|finger|thumb|elbow) out; threw my (shoulder) out
     """,
     "pop_out_figure": """
+        (band|stick|broomstick|shoulder) (dislocates|dislocations|pass throughs); dislocates [0-9]+
         (popped|pop|popping|pops|nipped|nip|went|going|go|goes|slipped|came|come) out (to (the |
         get |grab |see |a |work|town|buy|meet)|shopping|for (a |some |the )?(walk|run|lunch|coffee|
         drink|drinks|dinner|milk|food|errand|jog|ride|meal|bit of air|air|fresh air|pint|curry|day)|

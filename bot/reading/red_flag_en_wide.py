@@ -143,7 +143,11 @@ WIDE_HEAD = {
     ),
     "wide_near_faint": DOUBTS["near_faint"],
     "wide_near": "nearly; almost; about to; close to; going to; verge; thought i; felt like",
-    "wide_faint_figure": HEAD["not_passed_out"],
+    "wide_faint_figure": _all(
+        HEAD["not_passed_out"],
+        "(blackout|blackouts)~(street|town|building|area|house|city|village|neighbourhood|block|power)",
+        "(power|electricity|street)~(blackout|blacked out|out)",
+    ),
     "wide_dizzy": """
         dizz*; lightheaded*; light headed*; woozy; giddy; vertigo; wobbly in the head
         (room|world|everything|head|gym)~(spin|spinning|spins|swimming|tilt*); headspin; head rush
@@ -152,7 +156,13 @@ WIDE_HEAD = {
     "wide_dizzy_figure": """
         dizz* (heights|with (joy|success|excitement)); dizzying; spin class; spinning class
     """,
-    "wide_confused": HEAD["confused"],
+    "wide_confused": _all(
+        HEAD["confused"],
+        """
+        cant~(work out|figure out|find my way|follow|count|add up|understand); lost my way; got lost
+        (mixed|jumbled|scrambled|cloudy) (up|head|thoughts)*; wandering; no clue where
+        """,
+    ),
     "wide_disoriented": """
         disorient*; delirious; incoheren*; (no idea|didnt know|dont know|couldnt tell) where i (was|
         am); talking (nonsense|gibberish|rubbish)
@@ -176,7 +186,7 @@ WIDE_HEAD = {
     "wide_face_figure": _all(DOUBTS["dental"], "speechless; cant talk (now|long|later|much)"),
     "wide_vision": """
         double vision; seeing double; (lost|losing|loss of)~(sight|vision); blind in
-        cant see (out of|properly|from)~(eye|left|right)*; vision (gone|went|goes)
+        seeing (two|2|twice|doubles); two of everything; cant see (out of|properly|from)~(eye|left|right)*; vision (gone|went|goes)
         half (of )?my vision
     """,
     "wide_sudden": "sudden; suddenly; all of a sudden; out of nowhere; out of the blue; at once",
@@ -239,9 +249,14 @@ WIDE_LIMB = {
         (went|gone|goes|came|comes|coming|jumped|jumps) out (for|again|when|briefly|a (second|moment|bit))
         """,
     ),
+    "wide_socket": "socket; out of joint; in the joint; not (sitting|seated|tracking) right",
     "wide_put_back": DOUBTS["back_in"],
     "wide_past": _all(COURSE["long_ago"], DOUBTS["history_only"]),
-    "wide_out_figure": _all(LIMB["pop_out_figure"], LIMB["pop_harmless"]),
+    "wide_out_figure": _all(
+        "(band|stick|broomstick|shoulder) (dislocat*|pass through*); dislocates [0-9]+",
+        LIMB["pop_out_figure"],
+        LIMB["pop_harmless"],
+    ),
     "wide_form_cue": _all(DOUBTS["position_cue"], HEAD["not_passed_out"]),
     "wide_cold_limb": DOUBTS["cold_hand"],
     "wide_stuck": DOUBTS["stuck_out"],
@@ -266,7 +281,20 @@ WIDE_LIMB = {
         snap (out|chat|decision)
     """,
     "wide_loss": LIMB["loss"],
-    "wide_cant_lift": LIMB["cant_lift"],
+    "wide_cant_lift": _all(
+        LIMB["cant_lift"],
+        "cant~(lift|raise|get)~(arm|arms|shoulder|shoulders)",
+    ),
+    "wide_today": "today; still; now; since; this morning; all day; anymore; any more",
+    "wide_lifts": COURSE["lifts_figure"],
+    "wide_hang": COURSE["hang"],
+    "wide_weak_side": """
+        (weak|weaker|weakest|strong|stronger|better|dominant|bad|good) (side|arm|hand|point|link)
+    """,
+    "wide_cant_open": """
+        cant (even |really )?(open|twist|turn|undo|unscrew|unlock|button|do up|pinch|hold|carry|pick up|pour)
+        ~(jar|jars|cap|lid|bottle|key|door|tap|cup|mug|pen|kettle|shirt|fork|phone|bag|glass|button*|zip)
+    """,
     "wide_lift_figure": _all(
         DOUBTS["tired_arms"], COURSE["lifts_figure"], "heavy; heavier; weights; rep; reps"
     ),
@@ -275,25 +303,42 @@ WIDE_LIMB = {
     "wide_limb": DOUBTS["limb_any"],
     "wide_legs": PLACES["leg"],
     "wide_face": "face; lip; lips; cheek; tongue; mouth",
-    "wide_swollen": SENSATIONS["swollen"],
+    "wide_swollen": _all(
+        SENSATIONS["swollen"],
+        "(fatter|bigger|thicker|wider|larger|puffier|chunkier) (than|compared)~(left|right|other)",
+        "ballooned; blown up; inflated; sausage*; balloon*",
+    ),
     "wide_grip_lost": """
         cant (to )?(grip|make a fist|squeeze|grasp|clench|hold (a|my|the) (cup|mug|pen|glass|phone|
         fork|bag|bottle))
         grip~(gone|vanished|disappeared|dead|useless|non existent); lost (my |all )?grip strength; fingers wont close; hand wont close; no grip left since
     """,
-    "wide_hard": DOUBTS["hard_only"],
-    "wide_severe": SENSATIONS["severe"],
+    "wide_hard": _all(
+        DOUBTS["hard_only"], "rock solid; stretched; shiny; like (concrete|marble|steel)"
+    ),
+    "wide_severe": _all(
+        SENSATIONS["severe"],
+        "(9|10|nine|ten) (, |of |out of )?(10|ten); worst; off the scale; screaming",
+    ),
     "wide_colour": SENSATIONS["colour"],
     "wide_turned_colour": DOUBTS["colour_turned"],
     "wide_heavy": SENSATIONS["heavy"],
     "wide_pump": _all(LIMB["pump"], DOUBTS["pump_only"]),
     "wide_minor": DOUBTS["joint_only"],
     "wide_kit": _all(DOUBTS["kit_colour"], DOUBTS["session_was"]),
-    "wide_cold": COURSE["cold_weather"],
+    "wide_cold": """
+        (from|with|because of|in|due to) (the )?(cold|freezing|snow|frost|winter|ice|ice bath|cold (water|bar))
+        freezing (outside|out|today|morning|cold); minus [0-9]+; frozen; ice bath; cold plunge
+        cold (weather|morning|day|outside|garage|gym|bar|water|ride|swim); so cold (out|outside|today|in)
+    """,
     "wide_bruise": _all(OTHER["bruise"], DOUBTS["bruise_word"]),
     "wide_urine": LIMB["urine_dark"],
     "wide_urine_figure": LIMB["urine_harmless"],
-    "wide_cant_straighten": LIMB["cant_straighten"],
+    "wide_cant_straighten": _all(
+        LIMB["cant_straighten"],
+        "cant~(elbow|elbows|arm|arms)~(straight|straighten*|extend*)",
+        "(elbow|elbows|arm|arms)~(wont|dont|refuse|cant|not)~(straight|straighten*|extend*|unbend)",
+    ),
     "wide_fever": LIMB["fever"],
     "wide_fever_figure": LIMB["not_fever"],
     "wide_hot": _all(SENSATIONS["hot"], DOUBTS["hot_touch"]),
@@ -303,11 +348,16 @@ WIDE_LIMB = {
     "wide_numb": _all(
         LIMB["numb"],
         "electric*; electricity; shooting~(down|into|along|through|up) (my|the|both)",
+        """
+        (finger|fingers|thumb|pinky|pinkie|hand|hands|arm|arms|forearm|palm|fingertips|wrist)~(asleep|numb|
+        gone to sleep|deadened)
+        (wearing|like|in) (a |thick |rubber |wool |boxing )?(glove|gloves|mittens); cotton wool; belongs to someone
+        """,
         "(feel|feels|felt|feeling)~(asleep|rubbery|woolly|wooden|dead|not mine|foreign)",
     ),
     "wide_numb_figure": _all(
         """
-        numb to(?! (the )?(touch|my|finger*)); mind numbing*; numbingly; comfortably numb
+        never had it; just (asking|curious|wondering); numb to(?! (the )?(touch|my|finger*)); mind numbing*; numbingly; comfortably numb
         numb (with|from) (boredom|shock|grief|excitement|laughing|sitting|cold); numb (bum|backside|arse)
         (bum|backside|arse|butt)~numb; emotionally numb; numbing (cream|spray|gel); brain (is |went )?numb
         dentist*; numb the pain; tingl* with (pride|excitement); spine tingl*; goosebumps; deadlift*
@@ -323,6 +373,7 @@ WIDE_LIMB = {
         "slept on; fell asleep on; lay on; been (lying|leaning|sitting) on; crossed legs",
     ),
     "wide_weak": _all(
+        "feeble; puny; floppy; flimsy; powerless; strengthless; like jelly since",
         LIMB["weak"],
         DOUBTS["weak_word"],
         """
@@ -352,6 +403,7 @@ WIDE_PERSON = {
         (numb*|no feeling|tingl*|cant feel)~(between (my|the) legs|inner thighs?|backside and|bum and|
         undercarriage|down there|down below|privates?|saddle|groin|crotch|seat)
         (pee|wee|urine|poo|bladder|bowel*)~(leak*|escap*|accident*|control|without (noticing|knowing))
+        (pee|wee|urine|poo|poop)~(came|come|comes|coming|dribbl*|drip*|trickl*|slipped|ran) (out|down)*
         (leak*|accident*|lost control)~(pee|wee|urine|poo|bladder|bowel*|down there)
         """,
     ),
@@ -369,12 +421,16 @@ WIDE_PERSON = {
         (more|too many|too much) (of my |of the |of them )?(pills|tablets|painkillers|meds|medication)
         """,
     ),
-    "wide_overdose_figure": OTHER["overdose_figure"],
+    "wide_overdose_figure": _all(
+        OTHER["overdose_figure"],
+        "(od|odd|oded|od d|overdosed|overdosing|overdose) on (?!my|the|pills|tablets|meds|medication|paracetamol)\\w+",
+    ),
     "wide_self_harm": _all(
         OTHER["self_harm"],
         """
         (everyone|everybody|world|family|kids)~(better|easier)~without me
         (dont|not|cant) see~(point|reason)~(anymore|any more|going on|carrying on|living|being here)
+        (sleep|bed)~(not|never|dont) (ever )?wak*; (better|easier)~(not|never) (be here|exist|being here|being around)
         (stop|stopped) (being here|existing|living); (not|never) wake(ing)? up again
         (want|wanted|wish|need)~(everything|it all|all of it|it|life|this life)~(stop|end|over|go away|finish*)~(
         for good|forever|for ever|permanently|once and for all|completely)
@@ -387,7 +443,23 @@ WIDE_PERSON = {
         """,
     ),
     "wide_self_harm_figure": OTHER["self_harm_figure"],
+    "wide_comes_back": """
+        every week (for|this|since)~; (for|over|past|last)~(months|six weeks|6 weeks|five weeks|5 weeks|a month|
+        ages now|eight weeks|8 weeks); (keeps|kept) (coming|creeping|popping) back
+        (back|again) (every|each) week; week after week; month after month
+    """,
+    "wide_harmless_back": """
+        sore; soreness; doms; stiff*; tight*; better; best; stronger; improv*; progress*; training; trained
+        programme; plan; first time; without; no (pain|issues|problems); pain free; fine; good
+    """,
+    "wide_settled": """
+        (gone|fine|ok|okay|recovered|back|settled|normal|good)~(in|after|within) (a |about |under )?~(sec|secs|
+        second|seconds|min|mins|minute|minutes|moment)
+        (recovered|settled|calmed) (quickly|fast|fine|straight away)
+    """,
     "wide_wakes": """
+        (cant|didnt|hardly|barely|havent|no) (sleep|slept)~(for|because of|with|due to|thanks to|from|cos of)~(shoulder|
+        elbow|arm|wrist|neck|hand|back|forearm|pain|ache)
         (shoulder|elbow|arm|wrist|neck|hand|back|forearm|pain|ache|aching|throbbing|joint|it)~(
         woken|woke|wakes|waking|keeps|kept|keeping) (me|us)( up)?(?! (on|posted|going|fit|motivated|
         busy|honest|company|dry|warm|sane|safe))

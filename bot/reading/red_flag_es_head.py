@@ -27,7 +27,7 @@ HEART = {
         andar rapido; ando rapido; esfuerz*
     """,
     "wide_odd": """
-        rar(o|a|os|as|isimo|ito); extran(o|a|os|as); fatal; mal; mala; malamente; chung*; fe(o|a)
+        se (me )?(cansa*|fatiga*|carga*); rar(o|a|os|as|isimo|ito); extran(o|a|os|as); fatal; mal; mala; malamente; chung*; fe(o|a)
         no (va|esta|anda|me va|lo noto|lo siento|la noto|la siento|me noto) (muy |del todo )?bien
         algo (en el|dentro|por dentro); aleteo*; revoloteo*
     """,
@@ -105,7 +105,7 @@ HEART = {
     "wide_breath": """
         (falta|faltaba|falto|faltando|faltado) (el |de |un poco el |mucho el )?(aire|aliento|
         oxigeno|respiracion)
-        sin (aire|aliento|respiracion|resuello)
+        sin (aire|aliento|respiracion|resuello|poder respirar|poder coger aire|poder tomar aire)
         no (puedo|podia|consigo|logro|pude|conseguia)~(respirar|coger aire|tomar aire|llenar|
         recuperar (el |la )?(aliento|respiracion|aire)|inspirar)
         (cuesta|costaba|costo|costando) (mucho |un monton |un poco |bastante |horrores |hasta )?(
@@ -124,6 +124,10 @@ HEART = {
         hora; horas; minutos (despues|mas tarde|y)*; media hora; rato (despues|y|largo)*; en la cama
         en el sofa; hablando; al hablar; desde (ayer|anoche|esta manana|el|la|hace|que)
         viendo la tele; toda la (tarde|noche|manana); todo el dia
+    """,
+    "wide_settled": """
+        (al|en un|a los|en) (minuto|rato|momento|segundo|pocos|dos|par)~(bien|nuevo|recuper*|perfect*|normal|estaba)
+        (enseguida|rapido|en seguida)~(bien|recuper*|paso); (recuper*|se me paso) (enseguida|rapido|al minuto|en seguida|en nada)
     """,
     "wide_on_breathing": """
         al (respirar*|inspirar|coger aire|tomar aire|inhalar|llenar|respirar hondo|suspirar)
@@ -157,13 +161,13 @@ HEAD = {
         me fui al suelo; se me fueron las luces; apagon; me apague; me derrumb*
         patatus; telele; yuyu; soponcio; ataque epileptico; crisis epileptica
         (todo|lo vi todo|vi todo|vista|se puso todo|se volvio todo) (en )?negro
-        se me (apag*|fue) (la luz|el mundo|la cabeza|todo|la consciencia)
+        se me (apag*|fue) (la luz|el mundo|la consciencia)
     """,
     "wide_near_faint": """
         casi (me |que me )?(desmay*|caigo|voy al suelo|desplom*|pierd*|quedo|caia)
         (a punto de|por poco|me iba a|pense que me|crei que me|parecia que me|como si me fuera a|
         sensacion de|estuve por)~(desmay*|caer*|perder|desplom*|caia)
-        se me (nubl*|iba|va|fue|oscurec*) (la )?(vista|cabeza); vista (nublada|borrosa|negra)
+        se me (nubl*|iba|va|fue|oscurec*) (la )?vista; se me (iba|va) la cabeza; vista (nublada|borrosa|negra)
         estrellitas; puntitos; vi (negro|puntos|luces|estrellas)
     """,
     "wide_near": "casi; a punto; por poco; iba a; pense que; crei que; parecia",
@@ -241,7 +245,7 @@ HEAD = {
         (golp*|golpe|di|dado|dio|choq*|choc*|porrazo|cabezazo|coscorron|impact*|cayo|peg*|lleve|
         llevado|trastazo|castana|tortazo|arree|meti|metido|estamp*)~~(cabeza|craneo|frente|sien|nuca)
         cabeza~(golp*|choc*|contra|peg*|rebot*)~; conmocion*; traumatismo*; cabezazo*; coscorron*
-        (caido|cayo|cai|caer)~de cabeza; (abri|abierto)~(cabeza|ceja); chichon
+        (caido|cayo|cai|caer)~de cabeza; (golpe|trancazo|madrazo|mamporro|zape|cate)~cabeza; (abri|abierto)~(cabeza|ceja); chichon
     """,
     "wide_head_grave": """
         vomit*; memoria; no (recuerdo|me acuerdo|recordaba|me acordaba); amnesi*; somnol*; sueno
@@ -250,7 +254,7 @@ HEAD = {
         devuelt*; dormid*; en blanco; olvid*; veo doble; pupila*; no despert*; cuesta despertar*
     """,
     "wide_knock_figure": """
-        (cabeza~pared~(plan|app|intent*|con)); sin cabeza; de cabeza (al|a por); dolor de cabeza
+        (cabeza~pared~(plan|app|intent*|con)); sin cabeza; de cabeza (al|a por)
         (barra|pesa|kettlebell|mancuerna*|brazos|manos|disco)~(por encima de|sobre|encima de|detras de) la cabeza
         cabeza (a|hacia|por encima de|sobre) la barra; clav*; me (viene|vino) a la cabeza
         (dar|dado|dando|di|doy) vueltas~cabeza; metid* (en|entre) (la )?cabeza; cabeza fria

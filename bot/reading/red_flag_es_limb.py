@@ -6,7 +6,7 @@ LIMB = {
         articulacion*; rodilla*; tobillo*; clavicula; brazo; rotula; hueso; mano
     """,
     "wide_looks_wrong": """
-        fuera de (su )?(sitio|lugar); deform*; descolocad*; desencajad*; desviad*
+        fuera de (su )?(sitio|lugar); chuec*; virad*; salt(on|ado); deform*; descolocad*; desencajad*; desviad*
         torcid(o|a|os|as)(?! (de|por dormir)); doblad* (hacia|al reves|para|raro|mal)
         en (una )?(posicion|angulo|postura) (rar*|extran*|imposible|mala|antinatural)
         (bulto|escalon|hueso)~(sobresal*|asom*|sale|salid*|fuera|raro); cuelga~rar*; angulo rar*
@@ -14,13 +14,29 @@ LIMB = {
         tiene (mala|una) (pinta|forma)~; forma (rara|extrana); cuadrado
     """,
     "wide_slipped": """
-        dislocad*; dislocac*; disloc*; luxa*; luxad*; sublux*; desencaj*; dislocaron
+        zaf(ado|ada|o|e|aron); se (me )?zaf*; dislocad*; dislocac*; disloc*; luxa*; luxad*; sublux*; desencaj*; dislocaron
         (se me|se) (ha |habia |me ha )?(salido|salio|sale|sali|salia|va|fue|salir)~(hombro|
         codo|dedo|pulgar|muneca|rodilla|rotula|brazo|sitio|lugar)
         (hombro|codo|dedo|pulgar|muneca|rodilla|rotula)~(salido|se (me )?(salio|sale|ha salido)|
         fuera de|se (me )?(fue|ha ido) de|salirse|salio de)
         se (me )?(movio|fue|salio|ha ido|ha salido) de(l| su) (sitio|lugar)
         fuera de su (sitio|lugar); (hombro|codo|dedo|pulgar|rotula|muneca) fuera(?! (de la|del|en))
+    """,
+    "wide_socket": "no (encaj*|asient*|esta bien (puesto|colocado|metido)); articulacion suelta; fuera del hueco",
+    "wide_today": "hoy; todavia; aun; sigo; ahora; desde; esta manana; todo el dia; ya no",
+    "wide_lifts": "[0-9]+ ?(kg|kilos|k)",
+    "wide_hang": "colgad*; colgar*; colgand*; colgarme; cuelg*; suspension*; en la barra; de la barra; colgue",
+    "wide_weak_side": "(lado|brazo|mano) (debil|flojo|floja|fuerte|malo|mala|bueno|buena|dominante); punto debil; punto flojo",
+    "wide_cant_open": """
+        no (puedo|consigo|logro|soy capaz)~(abrir|girar|desenroscar|abrochar*|coger|sostener|sujetar|agarrar)
+        ~(bote|tarro|frasco|tapa|tapon|botella|llave*|puerta|grifo|taza|boli|vaso|cremallera|boton*|movil)
+    """,
+    "wide_comes_back": """
+        cada semana~(desde|hace|meses); (desde hace|hace|llevo) (varios|dos|tres|cuatro|2|3|4|unos|muchos) meses~
+        (semana tras semana|mes tras mes); (vuelve|vuelto|aparece) (una y otra vez|cada semana|siempre); va y viene~(meses|semanas)
+    """,
+    "wide_harmless_back": """
+        agujeta*; rigid*; mejor; record; progres*; entren*; plan; primera vez; sin (dolor|molest*); bien; genial; fuerte
     """,
     "wide_put_back": """
         (volvio|volvi*|vuelto|metio|metido|puso|coloco|colocado|encajo|entro|entrar|puse|coloque|
@@ -55,7 +71,7 @@ LIMB = {
         (se ve|pinta|aspecto)~(mal|fatal|horrible|feo|raro)
     """,
     "wide_pop": """
-        chasquido*; crujido*; crujio; chasqueo; desgarr*; rasg*; rotura*; pedrada; petazo
+        (me |se me |algo )?(trono|troné|tronaron|tronido*); chasquido*; crujido*; crujio; chasqueo; desgarr*; rasg*; rotura*; pedrada; petazo
         (algo|musculo|tendon|biceps|pectoral|hombro|codo|triceps|gemelo|antebrazo|muneca)~(se )?(me )?(ha )?(
         romp*|rompio|roto|rota|parti*|solt*|salt(o|ado)|arranc*|dio un|cruj*|hizo (crac|crack|clac|pop|clic))
         (note|senti|oi|escuche|sono|hizo|notado|sentido|oido|ha hecho|noto)~(crac|crack|clac|pop|latigazo|
@@ -114,7 +130,7 @@ LIMB = {
     "wide_legs": "pierna; piernas; pie; pies; rodilla*; tobillo*; caminar; andar; equilibrio; gemelo*",
     "wide_face": "cara; labio; labios; mejilla; lengua; boca",
     "wide_swollen": """
-        mas (gord*|grande|ancho|grueso) que el otro; hinch*; inflamad*; inflamo; inflamac*; inflama; tumefact*; edema; abultad*; hinchazon
+        mas (gord*|grande|ancho|grueso|hinchad*)( que el otro)?; engord*~brazo; hinch*; inflamad*; inflamo; inflamac*; inflama; tumefact*; edema; abultad*; hinchazon
         el doble (de|del|que)*; como (un globo|una bota|un melon|un jamon|una pelota|una pata|un botijo)
         gord(o|a|os|as) como
     """,
@@ -173,7 +189,7 @@ LIMB = {
         tiranosaur*; t rex
     """,
     "wide_fever": """
-        fiebre; febril; febricula; decimas; escalofrio*; tiriton*; destemplad*
+        calentura; fiebre; febril; febricula; decimas; escalofrio*; tiriton*; destemplad*
         (3[89]|40)( [0-9])?( con [0-9]+)? ?(grados|de fiebre|c); temperatura~(alta|3[89]|40)
     """,
     "wide_fever_figure": """
@@ -189,7 +205,7 @@ LIMB = {
         pierna (izquierda|derecha)
     """,
     "wide_numb": """
-        entumec*; hormigue*; adormec*; adormil* (el|la|los)~; acorchad*; acorch*; insensib*
+        entumid*; adormecid*; guantes puestos; como con guantes; entumec*; hormigue*; adormec*; adormil* (el|la|los)~; acorchad*; acorch*; insensib*
         se me (duerm*|durm*|ha(n)? quedado dormid*); sin (sensibilidad|tacto|sensacion); cosquilleo*; corriente* (electric*|por|en|hacia); calambrazo*
         descarga*; electric*; agujas; alfiler*; alfilerazo*; pinchacitos; hormigas
         no (siento|noto|me siento|me noto|sentia|notaba) (bien |casi )?(la |el |los |las |mi |mis )?(mano|

@@ -16,6 +16,10 @@ PEOPLE = {
         (dice*|dijo|dijeron|cree*|piensa*|pregunta*|pregunto|comenta*|comento|noto que|ve que|vio que|insiste*|asegura|
         preocupad*|quiere que|recomend*|aconsej*|sugir*|sugiere|opina)
     """,
+    "writes_for": """
+        soy (su|el|la) (marido|mujer|esposo|esposa|pareja|novio|novia|madre|padre|hermano|hermana|amigo|amiga|companer*|hijo|hija)
+        (le |te )?escrib(o|e)~(por|en nombre|desde)~(el|ella|su); desde su (movil|telefono|celular)
+    """,
     "me": """
         me; mi; mis; mio; mia; yo; conmigo; tengo; tuve; tenia; noto; note; siento; senti; estoy; estaba; estuve; he; hice; hago
         voy; fui; puedo; podia; pude; cai; perdi; pierdo; vi; veo; llevo; creo; oi; sali; salgo; soy; empece; acabe; quiero
@@ -28,6 +32,7 @@ NEGATION = {
         no; sin; nada de; ni; ningun; ninguna; ninguno; nunca; jamas; tampoco; cero; ni rastro de; niego; negativo; nada
     """,
     "not_negating": """
+        de la nada; como si nada; para nada; casi nada; nada (bien|buena|bueno|de aire|de fuerza|de sensibilidad)
         no (puedo|podia|pude|consigo|conseguia|logro|lograba|soy capaz|aguanto|soporto|responde*|me responde*|me deja*|deja*|para|paraba|cesa|
         baja|remite|mejora|cede|veo|vuelve|entra|sube|levanto|controlo|quiero|merece|vale|encuentro|tengo (fuerza*|ganas de vivir|tacto|
         sensibilidad|motivos|razones|control|equilibrio)|sabia|se (donde|que|por que|si|me (pasa|quita|iba|va|calma|pasaba|quitaba)|quita|pasa|va|calma|mueve|

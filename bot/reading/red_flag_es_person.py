@@ -42,7 +42,7 @@ PERSON = {
         agua; dosis (doble|triple) de (cafe|burpees|planchas|series|paciencia)
     """,
     "wide_self_harm": """
-        suicidar*; suicidio*; suicido; (soy|ideas|pensamientos|ideacion|tendencias|muy) suicida*; matarme(?! a ); quitarme (la vida|de en medio|del medio); pegarme un tiro; ahorcarme
+        (seria |estaria )?mejor no (estar|existir|vivir|haber nacido|despertar); dormirme y no despertar; suicidar*; suicidio*; suicido; (soy|ideas|pensamientos|ideacion|tendencias|muy) suicida*; matarme(?! a ); quitarme (la vida|de en medio|del medio); pegarme un tiro; ahorcarme
         (quiero|queria|querria|ganas de|deseo|deseando|ojala|prefiero|preferiria|quisiera|pienso en|pensando en|
         pensado en|pensamientos de|gustaria|mejor)~(morir*|desaparecer|no despertar*|no existir|dejar de existir|muert(o|a)|
         no estar aqui|dormirme y no)
@@ -88,6 +88,8 @@ PERSON = {
         no (puedo|pude|consigo|he podido|logro|pego|he pegado) (dormir|ojo); quita el sueno; durmiendo; nocturn*
     """,
     "wide_wakes": """
+        no me (deja|dejan|dejo|dejaba|ha dejado|han dejado|dejaron) (dormir|pegar ojo|descansar)~(hombro|codo|brazo|muneca|cuello|dolor|espalda|mano)
+        (no (he dormido|dormi|pude dormir|pegue ojo|puedo dormir)|sin dormir)~(por|del|con|de) (el |la |mi )?(hombro|codo|brazo|muneca|cuello|dolor|espalda|mano)
         me (despiert*|despert*|desvel*)~(dolor|hombro|codo|brazo|muneca|cuello|mano|espalda)
         (dolor|hombro|codo|brazo|muneca|cuello|espalda)~me (despiert*|despert*|desvel*|quita el sueno|impide dormir|tiene en vela)
         (dolor|hombro|codo|brazo|muneca|cuello|espalda)~no me (deja|dejan|ha dejado|dejo) dormir

@@ -85,6 +85,8 @@ def _list_goes_on(text: Text, words: WordSet, start: int, lists: set[int]) -> bo
 
 def other_words(text: Text, words: WordSet, message: str) -> set[int]:
     """Return the words that are about somebody else."""
+    if found(text, words, "writes_for"):
+        return set()  # somebody writes for the athlete: what they tell of is the athlete's
     others: set[int] = set()
     persons = found(text, words, "person")
     named = {place for hit in persons for place in range(hit.first, hit.last + 1)}

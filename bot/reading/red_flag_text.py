@@ -117,7 +117,7 @@ def _meant(
 
 def mended(word: str, mending: Mapping[str, str]) -> str:
     """Return the word that one slip away was meant, else the word itself."""
-    if word in mending and mending[word] == word:
+    if mending.get(word) in {word, ""}:
         return word
     squeezed = re.sub(r"(.)\1{2,}", r"\1", word) if len(word) <= 40 else word
     if squeezed != word and mending.get(squeezed) == squeezed:
@@ -133,7 +133,7 @@ def mended(word: str, mending: Mapping[str, str]) -> str:
 def slips_of(vocabulary: frozenset[str], *, protected: frozenset[str]) -> dict[str, str]:
     """Return every word, and every word with one letter left out, to the word meant.
 
-    ``protected`` are ordinary words that look like a slip and are none. A slip keeps the
+    ``protected`` are ordinary words that look like a slip and are none: they map to nothing. A slip keeps the
     first letter.
     """
     slips: dict[str, str] = {}
@@ -141,7 +141,8 @@ def slips_of(vocabulary: frozenset[str], *, protected: frozenset[str]) -> dict[s
         if len(word) >= LEAST_MENDED:
             for near in _shortened(word):
                 slips.setdefault(near, word)
-    slips.update({word: word for word in vocabulary | protected})
+    slips.update({word: word for word in vocabulary})
+    slips.update(dict.fromkeys(protected, ""))
     return slips
 
 

@@ -50,7 +50,9 @@ HEART_AND_BREATH = (
         within=14,
         unless="arm_motion sore trained fall legs",
     ),
-    _wide(F.EFFORT_DISCOMFORT, "referred", "pressure|pain", "hurry", within=14, unless="fall legs"),
+    _wide(
+        F.EFFORT_DISCOMFORT, "referred", "pressure|pain|odd", "hurry", within=14, unless="fall legs"
+    ),
     _wide(
         F.EFFORT_DISCOMFORT,
         "referred",
@@ -60,7 +62,7 @@ HEART_AND_BREATH = (
         unless="sore trained fall neck head_knock",
     ),
     _wide(F.EFFORT_DISCOMFORT, "jaw", "pressure|pain|sore", "effort|companion|trained", within=14),
-    _wide(F.BREATHLESS_AT_REST, "breath", unless="nose trained laugh"),
+    _wide(F.BREATHLESS_AT_REST, "breath", unless="nose trained laugh settled"),
     _wide(F.BREATHLESS_AT_REST, "breath|winded", "not_settling", within=14, unless="nose laugh"),
     _said(F.SHARP_ON_BREATHING, "pain", "on_breathing", within=10, unless="breath_cue laugh"),
     _wide(F.PALPITATIONS, "heartbeat", unless="heart_figure laugh"),
@@ -78,11 +80,9 @@ HEAD_AND_NECK = (
     _wide(F.FACE_ARM_SPEECH, "sudden", "weak", "limb", within=8, unless="tired fall pop laugh"),
     _said(F.WORST_HEADACHE, "headache", "worst", within=14, unless="laugh hangover"),
     _said(F.HEAD_INJURY_SIGNS, "head_knock", "head_grave", within=40, unless="knock_figure"),
-    _wide(F.HEAD_KNOCK, "head_knock", unless="knock_figure laugh"),
+    _wide(F.HEAD_KNOCK, "head_knock", unless="knock_figure past!again"),
     _said(F.NECK_INJURY, "neck_hurt", unless="neck_figure laugh"),
-    _wide(
-        F.NECK_INJURY, "neck", "fall", within=14, unless="fall_figure neck_figure head_knock laugh"
-    ),
+    _wide(F.NECK_INJURY, "neck", "fall", within=14, unless="fall_figure neck_figure laugh"),
     _said(F.NECK_WITH_LIMB_SIGNS, "neck", "numb|weak", "both_limbs|legs", unless="neck_figure"),
     _wide(F.NECK_WITH_LIMB_SIGNS, "neck", "odd", "legs", within=10, unless="neck_figure tired"),
     _said(F.NECK_WITH_DIZZINESS, "neck", "dizzy|vision", unless="neck_figure"),
@@ -91,6 +91,7 @@ JOINTS_AND_LIMBS = (
     _wide(F.JOINT_OUT_OF_PLACE, "joint", "looks_wrong", unless="put_back past out_figure form_cue"),
     _wide(F.JOINT_OUT_OF_PLACE, "joint", "slipped|looks_wrong", "cold_limb|stuck", within=14),
     _said(F.SUSPECTED_DISLOCATION, "joint", "slipped", unless="past out_figure", within=7),
+    _wide(F.SUSPECTED_DISLOCATION, "joint", "socket", within=10, unless="past out_figure"),
     _wide(F.SUSPECTED_DISLOCATION, "joint", "put_back", unless="past out_figure form_cue"),
     _said(F.POP_WITH_LOSS, "pop", "loss", within=20, unless="pop_figure past laugh"),
     _wide(F.POP_WITH_LOSS, "pop", unless="pop_figure past laugh"),
@@ -109,7 +110,10 @@ JOINTS_AND_LIMBS = (
     _wide(F.CALF_SWOLLEN, "calf", "swollen|red|hot", within=10, unless="kit"),
     _said(F.BRUISE_ON_THINNERS, "thinners", "bruise", within=40),
     _wide(F.NUMB_OR_WEAK, "numb", "limb|legs|face", within=8, unless="numb_figure cold"),
-    _wide(F.NUMB_OR_WEAK, "weak", "limb", unless="tired lift_figure laugh"),
+    _wide(F.NUMB_OR_WEAK, "numb", "hang", unless="numb_figure cold"),
+    _wide(F.NUMB_OR_WEAK, "weak", "limb", unless="tired lift_figure laugh weak_side"),
+    _wide(F.NUMB_OR_WEAK, "cant_open", unless="laugh"),
+    _wide(F.CANNOT_LIFT_ARM, "cant_lift", "today", within=6, unless="lifts past"),
 )
 WHOLE_PERSON = (
     _said(F.BLADDER_OR_BOWEL, "bladder", unless="bladder_figure"),
@@ -132,7 +136,12 @@ WHOLE_PERSON = (
     _said(F.UNEXPLAINED_ILLNESS, "night_sweat", unless="hot_room"),
     _wide(F.UNEXPLAINED_ILLNESS, "unwell", "pain", within=14, unless="headache"),
 )
-WIDE_RULES = (*HEART_AND_BREATH, *HEAD_AND_NECK, *JOINTS_AND_LIMBS, *WHOLE_PERSON)
+COURSES = (
+    _said(
+        F.KEEPS_COMING_BACK, "comes_back", "pain|limb", within=10, unless="harmless_back past!again"
+    ),
+)
+WIDE_RULES = (*HEART_AND_BREATH, *HEAD_AND_NECK, *JOINTS_AND_LIMBS, *WHOLE_PERSON, *COURSES)
 WIDE_PLACES = frozenset(
     f"wide_{name}"
     for name in (
@@ -141,7 +150,7 @@ WIDE_PLACES = frozenset(
         "face_figure sudden hangover neck both_limbs neck_figure joint put_back past out_figure "
         "form_cue pop_figure lift_figure fall_figure limb legs face kit cold calf "
         "numb_figure tired bladder_figure bleed_figure overdose_figure self_harm_figure night "
-        "again many_nights night_figure movement_linked rest_pain no_reason hot_room laugh near "
+        "again today comes_back harmless_back settled weak_side lifts hang many_nights night_figure movement_linked rest_pain no_reason hot_room laugh near "
         "dizzy_figure knock_figure minor urine_figure fever_figure worst"
     ).split()
 )

@@ -63,6 +63,8 @@ def parts_of(lines: str) -> list[str]:
     """Return a concept's patterns: ``;`` and the end of a line part them, outside brackets."""
     parts, depth = [""], 0
     for line in lines.splitlines():
+        if line.strip().startswith("~") and len(parts) > 1 and not parts[-1]:
+            parts.pop()
         for sign in line.strip():
             depth += (sign == "(") - (sign == ")")
             if sign == ";" and not depth:

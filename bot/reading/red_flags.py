@@ -27,7 +27,7 @@ RULES_OF: Mapping[str, tuple[Rule, ...]] = {"en": CLOSE_AND_WIDE, "es": WIDE_RUL
 LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH, "es": SPANISH}
 LANGUAGES_READY = frozenset({"en", "es"})
 """The languages whose own vignettes pass; in no other may an athlete be enrolled."""
-DENIED_WITHIN = frozenset({"pop_event", "wide_pop"})
+DENIED_WITHIN = frozenset({"pop_event", "wide_pop", "wide_numb"})
 """Events whose own words leave room for a denial: "there was no pop"."""
 MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
 

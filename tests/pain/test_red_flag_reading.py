@@ -18,7 +18,7 @@ from bot.reading.red_flags import (
 from scheduler.pain.red_flags import RedFlag
 from scheduler.pain.values import Level, Side, Site
 
-DERIVED_BY_THE_FOLD = {RedFlag.REST_NOT_FALLING, RedFlag.KEEPS_COMING_BACK}
+DERIVED_BY_THE_FOLD = {RedFlag.REST_NOT_FALLING}
 SECONDS_AT_MOST = 1.0  # [s] CHOSEN: a message of the greatest length, on a shared machine
 
 
