@@ -57,12 +57,25 @@ def add(
 
 
 def add_morning(
-    turn: Turn, athlete: Athlete, *, site: Site, side: Side, score: int | None, must_ask: bool
+    turn: Turn,
+    athlete: Athlete,
+    *,
+    site: Site,
+    side: Side,
+    score: int | None,
+    must_ask: bool,
+    is_worse: bool = False,
 ) -> str:
     """Record the answer of the morning after and return its key; a second one corrects it."""
     key = pain_picture.new_key(turn, athlete.person_id)
     answer = MorningAnswered(
-        key=key, at_utc=turn.now, site=site, side=side, score=score, must_ask=must_ask
+        key=key,
+        at_utc=turn.now,
+        site=site,
+        side=side,
+        score=score,
+        must_ask=must_ask,
+        is_worse=is_worse,
     )
     earlier = _morning_before(turn, athlete, answer)
     if earlier is None:

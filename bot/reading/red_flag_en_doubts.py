@@ -242,7 +242,7 @@ DOUBTS = {
         (dont|didnt) want (to|it to|a|my)~(dislocat*|pop*|tear|get|injur*|faint|pass out|collapse|
         rupture)*
         can (push ups|it|this|hangs|dips|that|these|you|they|pull ups|training|the exercise) cause~
-        to (avoid|prevent|stop getting|stop)~
+        to (avoid|prevent|stop getting)~
         how (do|can|would) i (know|tell|avoid|prevent) (if|when|getting|a)~
         read (about|that|an article|somewhere|on)~; article (about|on)~; video (about|of|on)~
         podcast (about|on)~; film (about|where)~

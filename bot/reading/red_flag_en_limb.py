@@ -79,7 +79,7 @@ LIMB = {
         shoulder|thumb)
         (dropping|drop|dropped|keep dropping|dropping) (things|cups|stuff|my (phone|cup|keys|mug|
         fork|toothbrush)|everything|mugs|plates|a cup|the cup|keys|my)~
-        cant (to )?(hold|grip|squeeze|open|turn|do up|button|pick up|make)~(cup|mug|key|keys|jar|
+        cant (to )?(hold|grip|squeeze|open|turn|do up|button|pick up)~(cup|mug|key|keys|jar|
         pen|phone|door|buttons|button|toothbrush|fist|kettle|spoon|fork|bottle|handle|steering|
         anything|zip|glass|shirt|things|pan|tap|plate|it)
         (wrist|foot|hand) drop

@@ -121,9 +121,27 @@ SITES = {
     "side_right": "derech*; dcha; dcho; der",
     "side_both": "ambos; ambas; los dos; las dos",
     "pain_words": """
-        dolor*; duele*; dolia*; dolio; doliendo; dolid*; molestia*; molesta*; pinchazo*; punzada*; pincha; me mata; lastim*; me hice dano
+        fastidi*; tocad*; tonto; tonta; resentid*; dolor*; duele*; dolia*; dolio; doliendo; dolid*; molestia*; molesta*; pinchazo*; punzada*; pincha; me mata; lastim*; se queja; quejand*; resient*; tiron*; pinchand*; me hice dano
+    """,
+    "no_report": """
+        agujeta*; cargad*; congestion*; bombe*; content*; fuerte*; bien; genial; curad*; hace anos; de (chico|chica|pequen*|nino|nina)
+        en (19|20)[0-9]{2}; ya no; operad*; nunca mas; como (coloco|pongo|apoyo|agarro|cojo); debo; tengo que; se supone; que hago si
+        tecnica; postura; es normal; cartera; bolsillo; sin (dolor|molestias)
+    """,
+    "everyday": """
+        (abrir|abriendo|abro|girar|giro|desenrosc*)~(frasco|bote|tarro|botella|puerta|llave|grifo|tapa|picaporte)
+        (poner|ponerme|pongo|quitar|quitarme|poniendome)~(abrigo|chaqueta|camiseta|sujetador|cinturon|calcetin*|jersey|mochila)
+        (lavar*|cepill*|lavo)~(dientes|pelo|espalda); peinar*; peino; escribir; teclear; teclado; raton; conducir; manejar
+        (coger|cojo|levantar|levanto|cargar|cargo|llevar|agarrar|agarro|sostener)~(taza|vaso|sarten|bolsa|bolsas|compra|nino|nina|bebe|movil|plato|botella)
+        vestirme; dar la mano; cocinar; en el trabajo; dia a dia; vida diaria; en casa
+    """,
+    "stopped_set": """
+        (tuve|tuvo|he tenido|tenido|toco|me hizo|obligo a) (que )?(parar|dejar*|soltar*|bajar*|cortar*|abandonar)
+        (pare|corte|deje|solte|abandone|baje)~(serie|antes|por|a mitad|mitad)
+        no pude (terminar|acabar|seguir|completar)
     """,
     "sudden_sharp": """
+        (tiron|pinchazo|dolor|latigazo|punzada|duele|dolio)~(de golpe|de repente|de pronto|brusc*|seco|subit*)
         dolor (agudo|subito|repentino|punzante); (de repente|de golpe|de pronto)~(dolor|pinchazo|duele|dolio|tiron|punzada)
         (pinchazo|tiron|latigazo|punzada|dolor) (fuerte|seco|brusco|agudo|muy fuerte|tremendo)*(?= |$); pinchazo
     """,

@@ -20,7 +20,7 @@ from bot.reading.red_flag_words import WordSet
 DENIAL_PASSES_OVER = (
     frozenset(PLACES)
     | frozenset(COURSE)
-    | (frozenset(SITES) - {"pain_words", "sudden_sharp"})
+    | (frozenset(SITES) - {"pain_words", "sudden_sharp", "stopped_set", "everyday"})
     | {"limb_any", "no_weakness", "wont_settle", "hypothetical", "rest_only", "limb_pair"}
     | WIDE_PLACES
 )

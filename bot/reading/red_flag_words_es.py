@@ -82,7 +82,7 @@ SPANISH = WordSet(
     },
     grammar=SPANISH_GRAMMAR,
     denial_passes_over=WIDE_PLACES
-    | (frozenset(SITES) - {"pain_words", "sudden_sharp"})
+    | (frozenset(SITES) - {"pain_words", "sudden_sharp", "stopped_set", "everyday"})
     | {"hypothetical", "no_weakness", "passed", "hang"},
     written_out={slip: word for slip, word in WRITTEN_OUT.items() if slip != word},
     mended_to=frozenset(MENDED_TO.split()),

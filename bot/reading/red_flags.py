@@ -12,7 +12,14 @@ from functools import cached_property
 
 from bot.reading.red_flag_pain import PainWords, read_pain_words
 from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
-from bot.reading.red_flag_scope import Hit, denied_words, found, is_answered_no, other_words
+from bot.reading.red_flag_scope import (
+    SENTENCE_ENDS,
+    Hit,
+    denied_words,
+    found,
+    is_answered_no,
+    other_words,
+)
 from bot.reading.red_flag_text import Text, shaped
 from bot.reading.red_flag_wide_rules import WIDE_RULES
 from bot.reading.red_flag_words import WordSet
@@ -29,6 +36,7 @@ LANGUAGES_READY = frozenset({"en", "es"})
 """The languages whose own vignettes pass; in no other may an athlete be enrolled."""
 DENIED_WITHIN = frozenset({"pop_event", "wide_pop", "wide_numb"})
 """Events whose own words leave room for a denial: "there was no pop"."""
+SUPPOSED_FOR = 8  # [words] ch: "what if …" reaches so far, and never over a sentence's end
 MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
 
 
@@ -61,6 +69,8 @@ class RedFlagReading:
     asks_about_medicine: bool = False
     pain: PainWords | None = None
     is_in_hang: bool = False
+    is_no_report: bool = False
+    """True where the words are of somebody else, supposed, long past, or plain soreness."""
 
     @property
     def level(self) -> Level:
@@ -93,6 +103,7 @@ def read_red_flags(text: str) -> RedFlagReading:
         asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
         pain=next((reading.pain for reading in readings if reading.pain), None),
         is_in_hang=any(reading.is_in_hang for reading in readings),
+        is_no_report=any(reading.is_no_report for reading in readings),
     )
 
 
@@ -113,6 +124,7 @@ def _read(message: str, words: WordSet) -> RedFlagReading:
         asks_about_medicine=_asks_about_medicine(seen),
         pain=read_pain_words(seen.counting),
         is_in_hang=bool(seen.counting("numb") and seen.counting("hang")),
+        is_no_report=seen.is_told_of_nothing,
     )
 
 
@@ -154,6 +166,14 @@ class Seen:
     def _supposed(self) -> list[Hit]:
         return found(self.text, self.words, "hypothetical")
 
+    @cached_property
+    def is_told_of_nothing(self) -> bool:
+        """True where pain words are all somebody else's or supposed, or only harmless ones stand."""
+        pains = self._of("pain_words")
+        if any(hit.counts for hit in pains):
+            return False
+        return bool(pains or self._others or self._supposed or self.counting("no_report"))
+
     def counting(self, names: str) -> list[Hit]:
         """Return the hits that count, of any of the concepts parted by ``|``."""
         hits = [hit for name in names.split("|") for hit in self._of(name) if hit.counts]
@@ -173,7 +193,11 @@ class Seen:
                 or is_answered_no(self.text, self.words, hit, self._no_issues)
             )
         )
-        is_supposed = any(h.first <= hit.first <= h.last + 8 for h in self._supposed)
+        is_supposed = any(
+            h.first <= hit.first <= h.last + SUPPOSED_FOR
+            and not SENTENCE_ENDS & set(self.text.words[h.last : hit.first])
+            for h in self._supposed
+        )
         is_other = hit.first in self._others or is_supposed
         return Hit(hit.concept, hit.first, hit.last, is_denied=is_denied, is_other=is_other)
 

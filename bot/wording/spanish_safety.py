@@ -181,8 +181,7 @@ SIGNS: Mapping[str, str] = {
     "Thank you, noted. If that changes, stop and get help. {coach} can see your answer.": (
         "Gracias, anotado. Si cambia, para y pide ayuda. {coach} puede ver tu respuesta."
     ),
-    "That is passed on already. Only a person can take it back. "
-    "If you feel worse, get help now.": (
+    "That is passed on already. Only a person can take it back. If you feel worse, get help now.": (
         "Eso ya está avisado. Solo una persona puede retirarlo. Si te sientes peor, pide ayuda ya."
     ),
     "That is a question for a pharmacist, a doctor or a physiotherapist. "

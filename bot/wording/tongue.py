@@ -19,7 +19,9 @@ class Tongue:
 
     def say(self, template: str, **fillings: Filling) -> str:
         """Fill a template. Everything filled in is escaped, so people's words stay words."""
-        return self.translations.get(template, template).format(**{key: _shown(value) for key, value in fillings.items()})
+        return self.translations.get(template, template).format(
+            **{key: _shown(value) for key, value in fillings.items()}
+        )
 
     def count(self, number: int, one: str, many: str, **fillings: Filling) -> str:
         """Fill the singular or the plural template; ``{n}`` is the number."""

@@ -23,6 +23,7 @@ from storage.tables.care import AlertRow
 from storage.tables.wire import OutboxRow
 
 SESSION_HOUR, MORNING_HOUR = 18, 8  # [h] ch: when the past's reports were made
+AFTER_TRAINING = frozenset({QuestionKind.PAIN, QuestionKind.RESERVE, QuestionKind.EFFORT})
 A_MOMENT = timedelta(minutes=2)  # [min] ch: how long the question has stood open
 
 
@@ -97,7 +98,7 @@ def _happen(house: VignetteHouse, tx: Session, event: Scored | Sent, number: int
             turn, house.athlete, site=event.site, side=event.side, score=event.score, must_ask=False
         )
     else:
-        _train(turn, house, event)
+        _train(turn, house, event.site, event.side)
         pain_report.add(
             turn,
             house.athlete,
@@ -109,12 +110,12 @@ def _happen(house: VignetteHouse, tx: Session, event: Scored | Sent, number: int
     pain_consequences.follow(turn, house.person, house.athlete, before, words_said="")
 
 
-def _train(turn: Turn, house: VignetteHouse, event: Scored) -> None:
+def _train(turn: Turn, house: VignetteHouse, site: Site, side: Side) -> None:
     """A session that loaded what hurt; the report after it is about this session."""
     trained = SessionTrained(
         key=pain_picture.new_key(turn, house.person.id),
         at_utc=turn.now - timedelta(minutes=40),
-        loaded=frozenset(regions_of(event.site, event.side)),
+        loaded=frozenset(regions_of(site, side)),
     )
     pain_picture.record_event(turn, house.person.id, trained)
 
@@ -132,6 +133,9 @@ def _ask(house: VignetteHouse, turn: Turn, question: Open) -> None:
         case QuestionKind.RED_FLAG_LIST:
             pass  # it is asked by taps alone: a text beside it is read like any other
         case _:
+            if question.kind in AFTER_TRAINING:
+                # It is asked at the end of a session: that session was trained.
+                _train(turn, house, question.site or Site.ELSEWHERE, question.side or Side.BOTH)
             kind, subject = _question(house, turn, question)
             buttons.ask(
                 turn.tx,

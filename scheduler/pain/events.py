@@ -70,13 +70,14 @@ class PainReported(PainEventBase):
 
 
 class MorningAnswered(PainEventBase):
-    """The answer to the question of the morning after."""
+    """The answer to the morning's question; ``is_worse`` says in words that it has not settled."""
 
     kind: Literal["morning_answered"] = "morning_answered"
     site: Site
     side: Side
     score: int | None = Field(default=None, ge=0, le=10)
     must_ask: bool = False
+    is_worse: bool = False
 
 
 class SessionTrained(PainEventBase):
