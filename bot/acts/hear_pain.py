@@ -79,7 +79,7 @@ def meant(reading: Reading, flags: RedFlagReading, text: str) -> tuple[PainMenti
     if not kept and own is not None and not flags.candidates and (own.site or own.signs):
         kept = [PainMention(sites=(own.site,) if own.site else (), side=own.side)]
     is_plain = not isinstance(reading, Recorded) and word_count(text) <= NUMBER_WORDS_MOST
-    numbers = pain_numbers(text) if is_plain else None
+    numbers = pain_numbers(text, is_asked=False) if is_plain else None
     if isinstance(reading, Asked) and numbers is not None and numbers.count > 1:
         numbers = None  # several figures may be results: those are asked about
     return tuple(_completed(one, own, numbers) for one in kept)
@@ -163,9 +163,10 @@ def _report(
     *,
     may_ask: bool,
 ) -> None:
-    is_answer = question is not None and not mention.sites and mention.score is not None
-    if is_answer and question is not None:
-        if answer_question(turn, person, athlete, mention, event, question):
+    is_bare = not mention.sites and mention.score is not None
+    if is_bare and question is not None:
+        is_taken = answer_question(turn, person, athlete, mention, event, question)
+        if is_taken:
             return
     before = pain_picture.picture_of(turn, athlete)
     sessions = training.open_sessions(turn.tx, person.id)

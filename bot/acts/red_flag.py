@@ -22,7 +22,6 @@ from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-
 TINGLES = frozenset({RedFlag.NUMB_OR_WEAK, RedFlag.TINGLING_PASSED})
 
 

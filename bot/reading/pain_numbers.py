@@ -22,7 +22,7 @@ NUMBER = re.compile(
     + r")\b(?P<word_scale>\s*(?:/|of|out of|de|sobre)\s*(?:10|ten|diez)\b)?"
 )
 UNIT_BEHIND = re.compile(
-    r"\s*(?:x\b|kgs?\b|kilos?\b|lbs?\b|secs?\b|s\b|seconds?\b|min|reps?\b|sets?\b|series\b|"
+    r"\s*(?:x(?![a-z])|kgs?\b|kilos?\b|lbs?\b|secs?\b|s\b|seconds?\b|min|reps?\b|sets?\b|series\b|"
     r"weeks?\b|days?\b|months?\b|years?\b|yrs?\b|hours?\b|times?\b|semanas?\b|d[ií]as?\b|meses\b|"
     r"a[nñ]os?\b|horas?\b|veces\b|am\b|pm\b|:|%)"
 )
@@ -46,13 +46,13 @@ class PainNumbers:
     count: int = 1
 
 
-def pain_numbers(text: str) -> PainNumbers | None:
+def pain_numbers(text: str, *, is_asked: bool = True) -> PainNumbers | None:
     """Return what counts of an answer, None where it holds no number on the scale or words for it.
 
     Every number without another unit counts, and of several the highest: painkillers, better
     moments and former days make no score lower (ch).
     """
-    said = _said(text.lower().replace("’", "'"))
+    said = _said(text.lower().replace("’", "'"), is_asked=is_asked)
     if not said:
         return None
     score, must_ask = counted(said)
@@ -64,7 +64,7 @@ def says_worse(text: str) -> bool:
     return WORSE.search(text.lower()) is not None
 
 
-def _said(text: str) -> list[float]:
+def _said(text: str, *, is_asked: bool) -> list[float]:
     found = []
     for match in NUMBER.finditer(text):
         has_scale = bool(match["scale"] or match["word_scale"])
@@ -72,6 +72,8 @@ def _said(text: str) -> list[float]:
         if not has_scale and (UNIT_BEHIND.match(behind) or UNIT_BEFORE.search(before)):
             continue
         word = match["word"]
+        if word and not (is_asked or has_scale or HALF.match(behind.lstrip())):
+            continue  # "hurts on one side", "nothing dramatic"
         if word in NOTHING and any(one.isdigit() for one in text):
             continue  # "nothing, 0" and "nothing since the 4": the digits say it
         value = WORDS[word] if word else float(match["digits"].replace(",", "."))

@@ -21,7 +21,8 @@ LIMB = {
         ants (crawling|under)*; cotton wool
     """,
     "numb_figure": """
-        (foot|feet|leg|legs|bum|toes) (went|fell|gone|goes|go|fallen) (to sleep|asleep|dead)~(sitting|sat|
+        (foot|feet|leg|legs|bum|toes) (went|fell|gone|goes|go|fallen) (to sleep|asleep|
+        dead)~(sitting|sat|
         crossed|kneel*|loo|toilet|bus|plane|car|desk)
         numb to(?! (the )?(touch|my|finger*)); mind numbing*; mind numbingly; numbingly
         numb (with|from) (boredom|shock|grief|excitement|laughing|sitting|cold)

@@ -24,7 +24,8 @@ PEOPLE = {
         worries|wants|suggested|suggests|insists|insisted|wondered|wonders)
     """,
     "writes_for": """
-        (this is|its|im|i am|am) (his|her|their|the) (husband|wife|partner|boyfriend|girlfriend|mum|mom|dad|
+        (this is|its|im|i am|am) (his|her|their|the) (husband|wife|partner|boyfriend|girlfriend|
+        mum|mom|dad|
         mother|father|brother|sister|friend|flatmate|housemate|roommate|son|daughter|colleague)
         (writing|texting|typing|messaging) (for|on behalf of|from)~; (his|her|their) phone
     """,

@@ -27,7 +27,8 @@ HEART = {
         andar rapido; ando rapido; esfuerz*
     """,
     "wide_odd": """
-        se (me )?(cansa*|fatiga*|carga*); rar(o|a|os|as|isimo|ito); extran(o|a|os|as); fatal; mal; mala; malamente; chung*; fe(o|a)
+        se (me )?(cansa*|fatiga*|carga*); rar(o|a|os|as|isimo|ito); extran(o|a|os|as); fatal; mal
+        mala; malamente; chung*; fe(o|a)
         no (va|esta|anda|me va|lo noto|lo siento|la noto|la siento|me noto) (muy |del todo )?bien
         algo (en el|dentro|por dentro); aleteo*; revoloteo*
     """,
@@ -106,6 +107,8 @@ HEART = {
         (falta|faltaba|falto|faltando|faltado) (el |de |un poco el |mucho el )?(aire|aliento|
         oxigeno|respiracion)
         sin (aire|aliento|respiracion|resuello|poder respirar|poder coger aire|poder tomar aire)
+        no (recupero|recuperaba|recupere|me vuelve|vuelve) (el |la )?(aliento|aire|resuello|
+        respiracion)
         no (puedo|podia|consigo|logro|pude|conseguia)~(respirar|coger aire|tomar aire|llenar|
         recuperar (el |la )?(aliento|respiracion|aire)|inspirar)
         (cuesta|costaba|costo|costando) (mucho |un monton |un poco |bastante |horrores |hasta )?(
@@ -126,8 +129,10 @@ HEART = {
         viendo la tele; toda la (tarde|noche|manana); todo el dia
     """,
     "wide_settled": """
-        (al|en un|a los|en) (minuto|rato|momento|segundo|pocos|dos|par)~(bien|nuevo|recuper*|perfect*|normal|estaba)
-        (enseguida|rapido|en seguida)~(bien|recuper*|paso); (recuper*|se me paso) (enseguida|rapido|al minuto|en seguida|en nada)
+        (al|en un|a los|en) (minuto|rato|momento|segundo|pocos|dos|par)~(bien|nuevo|recuper*|
+        perfect*|normal|estaba)
+        (enseguida|rapido|en seguida)~(bien|recuper*|paso); (recuper*|se me paso) (enseguida|
+        rapido|al minuto|en seguida|en nada)
     """,
     "wide_on_breathing": """
         al (respirar*|inspirar|coger aire|tomar aire|inhalar|llenar|respirar hondo|suspirar)
@@ -143,7 +148,8 @@ HEART = {
         desboc*|galop*|vuelco*|revolot*|se me sale|se (me )?para*|falla*|fallos|brinc*|alete*|
         a trompicones|descompas*|desorden*|a destiempo|tropez*|tropiez*|se salta*|
         cosas raras|a saltos|disparad* sin)
-        (salt*|falt*|pierd*|fall*) (un |algun |algunos )?latido*; vuelco* (el|en el|al|del) (corazon|
+        (salt*|falt*|pierd*|fall*) (un |algun |algunos )?latido*; vuelco* (el|en el|al|
+        del) (corazon|
         pecho); latid* (raros|irregular*|de mas|fuera)
     """,
     "wide_heart_fast": """
@@ -153,10 +159,12 @@ HEART = {
 }
 HEAD = {
     "wide_fainted": """
-        desmay*; desvanec*; desplom*; sincope*; inconsciente*; lipotimia*; convuls*; colaps*; vahido*
+        desmay*; desvanec*; desplom*; sincope*; inconsciente*; lipotimia*; convuls*; colaps*
+        vahido*
         (perd*|pierd*) (el |la |por un momento el |unos segundos el )?(conocimiento|sentido|
         conciencia|consciencia)
-        (cai|caer*|caigo|caido|cayo|fui|ido|quede) redond*; me quede (ido|ida|inconsciente|k o|ko|sin sentido)
+        (cai|caer*|caigo|caido|cayo|fui|ido|quede) redond*; me quede (ido|ida|inconsciente|k o|ko|
+        sin sentido)
         (me )?(desperte|despertado|apareci|vi|encontre|encontraron|encontro) (tirad* )?en el suelo
         me fui al suelo; se me fueron las luces; apagon; me apague; me derrumb*
         patatus; telele; yuyu; soponcio; ataque epileptico; crisis epileptica
@@ -164,21 +172,25 @@ HEAD = {
         se me (apag*|fue) (la luz|el mundo|la consciencia)
     """,
     "wide_near_faint": """
-        casi (me |que me )?(desmay*|caigo|voy al suelo|desplom*|pierd*|quedo|caia)
+        se me (cerr*|apag*|puso negra|fue) la (vista|vision); casi (me |que me )?(desmay*|caigo|
+        voy al suelo|desplom*|pierd*|quedo|caia)
         (a punto de|por poco|me iba a|pense que me|crei que me|parecia que me|como si me fuera a|
         sensacion de|estuve por)~(desmay*|caer*|perder|desplom*|caia)
-        se me (nubl*|iba|va|fue|oscurec*) (la )?vista; se me (iba|va) la cabeza; vista (nublada|borrosa|negra)
+        se me (nubl*|iba|va|fue|oscurec*) (la )?vista; se me (iba|va) la cabeza; vista (nublada|
+        borrosa|negra)
         estrellitas; puntitos; vi (negro|puntos|luces|estrellas)
     """,
     "wide_near": "casi; a punto; por poco; iba a; pense que; crei que; parecia",
     "wide_faint_figure": """
-        (desmay*|colaps*|desplom*|inconsciente*)~(sofa|cama|sueno|cansancio|web|servidor|app|trafico|
+        (desmay*|colaps*|desplom*|inconsciente*)~(sofa|cama|sueno|cansancio|web|servidor|app|
+        trafico|
         hambre|amor|tecnica|postura); me desplome en (el sofa|la cama); codos (se )?desplom*
         cadera~desplom*; hombros~colaps*; (me )?desmayo si (no|hago); desmay* de (risa|hambre|amor)
     """,
     "wide_dizzy": """
         mare(o|os|ado|ada|e|aba|arme|ando|ito|illo|ar); vertigo*; tambale*
-        (todo|cabeza|habitacion|sala) (me )?(da|daba|dio|dando) (muchas )?vueltas; me (da|daba|dio) vueltas
+        (todo|cabeza|habitacion|sala) (me )?(da|daba|dio|dando) (muchas )?vueltas; me (da|daba|
+        dio) vueltas
         (perd*|pierdo|sin|falta de) (el )?equilibrio; inestab*; aturdid*; la cabeza se me va
     """,
     "wide_dizzy_figure": """
@@ -211,20 +223,28 @@ HEAD = {
         (cara|boca|labio|labios|parpado|mejilla|sonrisa|comisura)~(caid*|cae|caia|cayo|torcid*|
         tuerc*|torcio|dormid*|paraliz*|colgand*|descolg*|rar(a|o)|desviad*|hormigue*|acorchad*|
         entumec*|insensible)
-        (caid*|torcid*|dormid*|paraliz*|torcio|cayo|durmio|colg*)~(cara|boca|labio|comisura|parpado|sonrisa)
-        (lado|mitad|media) (de )?(la |mi )?cara; media cara; se me (tuerce|torcio|cae|durmio)~(cara|boca)
+        (caid*|torcid*|dormid*|paraliz*|torcio|cayo|durmio|colg*)~(cara|boca|labio|comisura|
+        parpado|sonrisa)
+        (lado|mitad|media) (de )?(la |mi )?cara; media cara; se me (tuerce|torcio|cae|
+        durmio)~(cara|boca)
         lengua~(trap*|torpe|trab*|pesad*|gord*|dormid*|acorchad*)
         (hablo|hablar|hablaba|habla|palabras|hablando|pronuncio)~(trab*|arrastr*|no me sal*|
         no sal*|borrach*|enred*|torpe|pastos*|balbuc*|rar(o|a)|como (un )?borrach*|se me lia*)
         (trab*|arrastr*|enred*)~(palabras|lengua|hablar|habla)
         no (puedo|podia|consigo|logro|pude|conseguia)~(hablar|articular|decir|pronunciar)
+        no (encuentro|encontraba|doy con|me vienen|acierto con) (las |con las )?palabras; (sale|
+        salen|salia)~(revuelt*|enredad*|sin sentido|al reves)
         no me (salen|salian|sale|salia|venian) (las |la |bien las )?(palabra*|voz); balbuce*; ictus
         derrame cerebral; no (podia|puedo|consigo) sonreir; medio cuerpo; un lado del cuerpo
         (lado|parte|mitad) (izquierd*|derech*) (del|de mi) cuerpo; embolia
     """,
-    "wide_face_figure": "dentista; anestesia; muela*; empaste; sin palabras; no puedo hablar (ahora|hoy|luego|mucho)",
+    "wide_face_figure": """
+        dentista; anestesia; muela*; empaste; sin palabras; no puedo hablar (ahora|hoy|luego|
+        mucho)
+    """,
     "wide_vision": """
-        veo doble; vision doble; (perdi*|pierdo|perdido) (la )?(vista|vision)
+        sin ver~ojo*; (perdi|deje de ver|no vi|no veia)~ojo*; veo doble; vision doble; (perdi*|
+        pierdo|perdido) (la )?(vista|vision)
         no veo (por|con|de|bien por|bien con)~ojo*; ceguera; me quede cieg*; veo (borroso|mal) de
         (vista|vision) (se me fue|perdida|por un ojo)
     """,
@@ -235,17 +255,21 @@ HEAD = {
         cabeza~(estall*|revent*|revient*|explot*|duele|dolia|dolor|martill*|latid*)
     """,
     "wide_worst": """
-        peor; de (repente|golpe|pronto); subit*; brusc*; trueno; explo*; estall*; en (un |unos )?segundo*
+        peor; de (repente|golpe|pronto); subit*; brusc*; trueno; explo*; estall*; en (un |
+        unos )?segundo*
         nunca~(igual|asi|tan|nada|parecid*|tenido|dolido|semejante); insoport*; brutal; horrible
         tremend*; fortisim*; salvaje; atroz; de mi vida; bestial; repentin*
-        como (si|un|una) ?(me|golpe|mazazo|martillazo|rayo|latigazo|hachazo|trueno|explosion|pedrada)*
+        como (si|un|una) ?(me|golpe|mazazo|martillazo|rayo|latigazo|hachazo|trueno|explosion|
+        pedrada)*
     """,
     "wide_hangover": "resaca; vino; cervez*; copas; sin cafe; caf(e|eina); jaj*; fiesta",
     "wide_head_knock": """
         (golp*|golpe|di|dado|dio|choq*|choc*|porrazo|cabezazo|coscorron|impact*|cayo|peg*|lleve|
-        llevado|trastazo|castana|tortazo|arree|meti|metido|estamp*)~~(cabeza|craneo|frente|sien|nuca)
+        llevado|trastazo|castana|tortazo|arree|meti|metido|estamp*)~~(cabeza|craneo|frente|sien|
+        nuca)
         cabeza~(golp*|choc*|contra|peg*|rebot*)~; conmocion*; traumatismo*; cabezazo*; coscorron*
-        (caido|cayo|cai|caer)~de cabeza; (golpe|trancazo|madrazo|mamporro|zape|cate)~cabeza; (abri|abierto)~(cabeza|ceja); chichon
+        (caido|cayo|cai|caer)~de cabeza; (golpe|trancazo|madrazo|mamporro|zape|cate)~cabeza
+        (abri|abierto)~(cabeza|ceja); chichon
     """,
     "wide_head_grave": """
         vomit*; memoria; no (recuerdo|me acuerdo|recordaba|me acordaba); amnesi*; somnol*; sueno
@@ -255,14 +279,16 @@ HEAD = {
     """,
     "wide_knock_figure": """
         (cabeza~pared~(plan|app|intent*|con)); sin cabeza; de cabeza (al|a por)
-        (barra|pesa|kettlebell|mancuerna*|brazos|manos|disco)~(por encima de|sobre|encima de|detras de) la cabeza
+        (barra|pesa|kettlebell|mancuerna*|brazos|manos|disco)~(por encima de|sobre|encima de|
+        detras de) la cabeza
         cabeza (a|hacia|por encima de|sobre) la barra; clav*; me (viene|vino) a la cabeza
         (dar|dado|dando|di|doy) vueltas~cabeza; metid* (en|entre) (la )?cabeza; cabeza fria
         (meto|meti|meter)~en la cabeza; cabeza dura; llevo~en la cabeza; peg*~(voltereta|susto)
     """,
     "wide_neck": "cuello; cervical*; nuca; cogote; pescuezo",
     "wide_neck_hurt": """
-        (golpe*|golpead*|latigazo|torc*|caid*|cai|cayo|crujid*|crujio|chasq*|partid*|accidente|choque*|
+        (golpe*|golpead*|latigazo|torc*|caid*|cai|cayo|crujid*|crujio|chasq*|partid*|accidente|
+        choque*|
         aterric*|doble|aplast*|lesion*)~(cuello|cervical*|nuca)
         (cuello|cervical*|nuca)~(golpe*|crujio|chasq*|torcio|torci|doblo|aplast*|accidente|caid*|
         cai|choque|lesion*|partio)

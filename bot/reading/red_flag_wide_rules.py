@@ -82,7 +82,9 @@ HEAD_AND_NECK = (
     _said(F.HEAD_INJURY_SIGNS, "head_knock", "head_grave", within=40, unless="knock_figure"),
     _wide(F.HEAD_KNOCK, "head_knock", unless="knock_figure past!again"),
     _said(F.NECK_INJURY, "neck_hurt", unless="neck_figure laugh"),
-    _wide(F.NECK_INJURY, "neck", "fall", within=14, unless="fall_figure neck_figure laugh"),
+    _wide(
+        F.NECK_INJURY, "neck", "fall|head_knock", within=14, unless="fall_figure neck_figure laugh"
+    ),
     _said(F.NECK_WITH_LIMB_SIGNS, "neck", "numb|weak", "both_limbs|legs", unless="neck_figure"),
     _wide(F.NECK_WITH_LIMB_SIGNS, "neck", "odd", "legs", within=10, unless="neck_figure tired"),
     _said(F.NECK_WITH_DIZZINESS, "neck", "dizzy|vision", unless="neck_figure"),
@@ -144,14 +146,73 @@ COURSES = (
 WIDE_RULES = (*HEART_AND_BREATH, *HEAD_AND_NECK, *JOINTS_AND_LIMBS, *WHOLE_PERSON, *COURSES)
 WIDE_PLACES = frozenset(
     f"wide_{name}"
-    for name in (
-        "chest heart referred arm jaw effort arm_motion trained indigestion heart_figure "
-        "not_settling on_breathing breath_cue chest_cue faint_figure confused_figure heat "
-        "face_figure sudden hangover neck both_limbs neck_figure joint put_back past out_figure "
-        "form_cue pop_figure lift_figure fall_figure limb legs face kit cold calf "
-        "numb_figure tired bladder_figure bleed_figure overdose_figure self_harm_figure night "
-        "again today comes_back harmless_back settled weak_side lifts hang many_nights night_figure movement_linked rest_pain no_reason hot_room laugh near "
-        "dizzy_figure knock_figure minor urine_figure fever_figure worst"
-    ).split()
+    for name in [
+        "chest",
+        "heart",
+        "referred",
+        "arm",
+        "jaw",
+        "effort",
+        "arm_motion",
+        "trained",
+        "indigestion",
+        "heart_figure",
+        "not_settling",
+        "on_breathing",
+        "breath_cue",
+        "chest_cue",
+        "faint_figure",
+        "confused_figure",
+        "heat",
+        "face_figure",
+        "sudden",
+        "hangover",
+        "neck",
+        "both_limbs",
+        "neck_figure",
+        "joint",
+        "put_back",
+        "past",
+        "out_figure",
+        "form_cue",
+        "pop_figure",
+        "lift_figure",
+        "fall_figure",
+        "limb",
+        "legs",
+        "face",
+        "kit",
+        "cold",
+        "calf",
+        "numb_figure",
+        "tired",
+        "bladder_figure",
+        "bleed_figure",
+        "overdose_figure",
+        "self_harm_figure",
+        "night",
+        "again",
+        "today",
+        "comes_back",
+        "harmless_back",
+        "settled",
+        "weak_side",
+        "lifts",
+        "hang",
+        "many_nights",
+        "night_figure",
+        "movement_linked",
+        "rest_pain",
+        "no_reason",
+        "hot_room",
+        "laugh",
+        "near",
+        "dizzy_figure",
+        "knock_figure",
+        "minor",
+        "urine_figure",
+        "fever_figure",
+        "worst",
+    ]
 )
 """Fields of place, course and excuse, and those that hold their own "not": no denial covers them."""

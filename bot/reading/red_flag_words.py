@@ -53,6 +53,11 @@ class WordSet:
         return slips_of(self.mended_to, protected=self.protected)
 
 
+def together(*parts: str) -> str:
+    """Join the patterns of several concepts into one."""
+    return "\n".join(parts)
+
+
 def compiled(lines: str) -> re.Pattern[str]:
     """Return one pattern for a concept."""
     written = "|".join(_written(part) for part in parts_of(lines))
