@@ -25,7 +25,7 @@ from storage.records.wire import MessageKind
 TINGLES = frozenset({RedFlag.NUMB_OR_WEAK, RedFlag.TINGLING_PASSED})
 
 
-def is_raised(person: Person, text: str) -> bool:
+def is_raised(text: str) -> bool:
     """Tell whether a text raises anything that needs a person."""
     return bool(read_red_flags(text).candidates)
 

@@ -1,4 +1,4 @@
-"""What the platform refused and may not be lost: an alert, and what an athlete is told for safety."""
+"""What the platform refused and may not be lost: alerts, and what keeps an athlete safe."""
 
 import html
 import re

@@ -133,7 +133,7 @@ def is_for_coach(turn: Turn, person: Person, event: Wrote, *, is_athlete: bool) 
         return True
     if event.is_edit or _question(turn, event) is None:
         return False
-    return not athlete_desk.is_safety_matter(person, event)
+    return not athlete_desk.is_safety_matter(event)
 
 
 def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date
+from itertools import pairwise
 from pathlib import Path
 from textwrap import wrap
 
@@ -68,7 +69,7 @@ def _sections(pdf: FPDF, sections: Sequence[Section]) -> None:
 
 
 def _chart(pdf: FPDF, page: HandoverPage) -> None:
-    """Draw the scores over time: a line a place, told apart by dashes and a label, not by colour."""
+    """Draw the scores over time: a line a place, told apart by dashes, not by colour alone."""
     if not any(one.points for one in page.series):
         return
     width, height = CHART_MM
@@ -105,7 +106,7 @@ def _line(pdf: FPDF, series: Series, number: int, days: tuple[date, date]) -> No
     ]
     dash, gap = (float(part) for part in dashes.split()) if dashes else (0.0, 0.0)
     pdf.set_dash_pattern(dash=dash, gap=gap)
-    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+    for (x0, y0), (x1, y1) in pairwise(points):
         pdf.line(x0, y0, x1, y1)
     pdf.set_dash_pattern()
     for x, y in points:

@@ -16,7 +16,8 @@ WORDS = {
 NOTHING = frozenset({"nothing", "none", "nil", "nada"})
 HALF = re.compile(r"(and a half|y medio|y media)")
 NUMBER = re.compile(
-    r"(?P<minus>(?<![\w)])-\s?)?(?P<digits>\d+(?:[.,]\d+)?)(?P<scale>\s*(?:/|of|out of|de|sobre)\s*(?:10|ten|diez)\b)?"
+    r"(?P<minus>(?<![\w)])-\s?)?(?P<digits>\d+(?:[.,]\d+)?)"
+    r"(?P<scale>\s*(?:/|of|out of|de|sobre)\s*(?:10|ten|diez)\b)?"
     r"|\b(?P<word>"
     + "|".join(WORDS)
     + r")\b(?P<word_scale>\s*(?:/|of|out of|de|sobre)\s*(?:10|ten|diez)\b)?"

@@ -58,6 +58,7 @@ WIDE_LIMB = {
         """,
     ),
     "wide_pop_figure": """
+        went (?!pop|snap|bang|crack|crunch|ping|twang|clunk|with)[a-z]+
         (always|usually|often|sometimes|constantly|normally|regularly|generally|like always|
         as ever|every rep)
         (pop*|click*|crack*|clunk*|crunch*)~(no pain|painless*|without pain|doesnt hurt|not painful)

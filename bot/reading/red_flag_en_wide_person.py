@@ -1,4 +1,4 @@
-"""English for the wide net: the whole person, distress, nights, besides what the closer concepts know."""
+"""English for the wide net: the whole person, distress and nights, besides the closer concepts."""
 
 from bot.reading.red_flag_en_doubts import DOUBTS
 from bot.reading.red_flag_en_other import OTHER

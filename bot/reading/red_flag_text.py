@@ -133,8 +133,8 @@ def mended(word: str, mending: Mapping[str, str]) -> str:
 def slips_of(vocabulary: frozenset[str], *, protected: frozenset[str]) -> dict[str, str]:
     """Return every word, and every word with one letter left out, to the word meant.
 
-    ``protected`` are ordinary words that look like a slip and are none: they map to nothing. A slip keeps the
-    first letter.
+    ``protected`` are ordinary words that look like a slip and are none: they map to nothing.
+    A slip keeps the first letter.
     """
     slips: dict[str, str] = {}
     for word in sorted(vocabulary, key=len):

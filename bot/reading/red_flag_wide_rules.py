@@ -144,75 +144,15 @@ COURSES = (
     ),
 )
 WIDE_RULES = (*HEART_AND_BREATH, *HEAD_AND_NECK, *JOINTS_AND_LIMBS, *WHOLE_PERSON, *COURSES)
-WIDE_PLACES = frozenset(
-    f"wide_{name}"
-    for name in [
-        "chest",
-        "heart",
-        "referred",
-        "arm",
-        "jaw",
-        "effort",
-        "arm_motion",
-        "trained",
-        "indigestion",
-        "heart_figure",
-        "not_settling",
-        "on_breathing",
-        "breath_cue",
-        "chest_cue",
-        "faint_figure",
-        "confused_figure",
-        "heat",
-        "face_figure",
-        "sudden",
-        "hangover",
-        "neck",
-        "both_limbs",
-        "neck_figure",
-        "joint",
-        "put_back",
-        "past",
-        "out_figure",
-        "form_cue",
-        "pop_figure",
-        "lift_figure",
-        "fall_figure",
-        "limb",
-        "legs",
-        "face",
-        "kit",
-        "cold",
-        "calf",
-        "numb_figure",
-        "tired",
-        "bladder_figure",
-        "bleed_figure",
-        "overdose_figure",
-        "self_harm_figure",
-        "night",
-        "again",
-        "today",
-        "comes_back",
-        "harmless_back",
-        "settled",
-        "weak_side",
-        "lifts",
-        "hang",
-        "many_nights",
-        "night_figure",
-        "movement_linked",
-        "rest_pain",
-        "no_reason",
-        "hot_room",
-        "laugh",
-        "near",
-        "dizzy_figure",
-        "knock_figure",
-        "minor",
-        "urine_figure",
-        "fever_figure",
-        "worst",
-    ]
-)
-"""Fields of place, course and excuse, and those that hold their own "not": no denial covers them."""
+PLACES = """
+    chest heart referred arm jaw effort arm_motion trained indigestion heart_figure
+    not_settling on_breathing breath_cue chest_cue faint_figure confused_figure heat
+    face_figure sudden hangover neck both_limbs neck_figure joint put_back past out_figure
+    form_cue pop_figure lift_figure fall_figure limb legs face kit cold calf numb_figure
+    tired bladder_figure bleed_figure overdose_figure self_harm_figure night again today
+    comes_back harmless_back settled weak_side lifts hang many_nights night_figure
+    movement_linked rest_pain no_reason hot_room laugh near dizzy_figure knock_figure minor
+    urine_figure fever_figure worst not
+"""
+WIDE_PLACES = frozenset(f"wide_{name}" for name in PLACES.split())
+"""Fields of place, course and excuse, and those with a "not" of their own: denials pass them by."""

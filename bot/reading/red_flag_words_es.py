@@ -55,8 +55,8 @@ SPANISH_GRAMMAR = Grammar(
         r"sintio|toma|tomo|sangra|va|hizo|hace|puede|podia|\w+(aba|ado|ido|io|ieron|aron))(?!\w)"
     ),
     goes_on=re.compile(
-        r"(y |luego |pero |que |se |le |tiene|tuvo|esta|estaba|ha|su |sus |no (puede|podia|responde)|"
-        r"con |despues |cayo|perdio|\w+(aba|io|ado|ido) )"
+        r"(y |luego |pero |que |se |le |tiene|tuvo|esta|estaba|ha|su |sus |"
+        r"no (puede|podia|responde)|con |despues |cayo|perdio|\w+(aba|io|ado|ido) )"
     ),
     owners=frozenset(),
     likened=frozenset({"como", "parece", "parecia"}),

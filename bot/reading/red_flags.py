@@ -168,7 +168,7 @@ class Seen:
 
     @cached_property
     def is_told_of_nothing(self) -> bool:
-        """True where pain words are all somebody else's or supposed, or only harmless ones stand."""
+        """True where pain is only somebody else's or supposed, or harmless words stand alone."""
         pains = self._of("pain_words")
         if any(hit.counts for hit in pains):
             return False

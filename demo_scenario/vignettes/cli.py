@@ -16,6 +16,7 @@ def add_to(app: typer.Typer) -> None:
 
 def vignettes(
     file: Annotated[Path, typer.Argument(help="one JSON object a line; see DEVELOPERS.md")],
+    *,
     all_texts: Annotated[bool, typer.Option("--texts", help="print what was sent, too")] = False,
 ) -> None:
     """Say each vignette to the true acts; print level, urgency, question and texts, and totals."""

@@ -10,7 +10,7 @@ from scheduler.pain.values import Level
 
 @dataclass(frozen=True)
 class Totals:
-    """Counts over a run. An alarm is said outright; a question is a level that a tap may take back."""
+    """Counts over a run: an alarm is said outright, a question may be answered away."""
 
     red_flags: int
     below: int
@@ -31,8 +31,8 @@ class Totals:
             f"  harmless, alarm at clinician or above: {_of(self.alarms, self.harmless)}",
             f"  harmless, provisional question: {_of(self.questions, self.harmless)}",
             f"  harmless, another level than expected: {_of(self.raised_otherwise, self.harmless)}",
-            f"  ordinary pain, another level than expected: {_of(self.ordinary_off, self.ordinary)}",
-            f"  another urgency than expected: {self.urgency_off}; asked otherwise: {self.asks_off}",
+            f"  ordinary pain, another level: {_of(self.ordinary_off, self.ordinary)}",
+            f"  another urgency: {self.urgency_off}; asked otherwise: {self.asks_off}",
         )
 
 

@@ -1,4 +1,4 @@
-"""Messages in Spanish that must raise, with the words of our lists and without: our own (CHOSEN)."""
+"""Messages in Spanish that must raise, in our lists' words and others: our own (CHOSEN)."""
 
 EMERGENCY_ES = (
     "siento presión en el pecho desde hace un rato",

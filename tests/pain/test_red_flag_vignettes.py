@@ -11,6 +11,7 @@ from bot.reading.red_flags import Stated, read_red_flags
 from scheduler.pain.values import Level
 from tests.pain.harmless_vignettes_en import FIGURES, HARMLESS
 from tests.pain.harmless_vignettes_es import HARMLESS_ES
+from tests.pain.harmless_vignettes_fresh import HARMLESS_FRESH, HARMLESS_FRESH_ES
 from tests.pain.harmless_vignettes_more_en import HARMLESS_MORE
 from tests.pain.harmless_vignettes_third_en import HARMLESS_THIRD
 from tests.pain.raising_vignettes_en import (
@@ -20,6 +21,12 @@ from tests.pain.raising_vignettes_en import (
     EMERGENCY_IN_PASSING,
 )
 from tests.pain.raising_vignettes_es import CLINICIAN_ES, EMERGENCY_ES
+from tests.pain.raising_vignettes_fresh import (
+    CLINICIAN_FRESH,
+    CLINICIAN_FRESH_ES,
+    EMERGENCY_FRESH,
+    EMERGENCY_FRESH_ES,
+)
 from tests.pain.raising_vignettes_more_en import CLINICIAN_MORE, EMERGENCY_MORE
 from tests.pain.raising_vignettes_third_en import CLINICIAN_THIRD, EMERGENCY_THIRD
 
@@ -28,14 +35,28 @@ QUESTIONS_AT_MOST = 0.10  # [share of harmless messages] CHOSEN
 
 
 @pytest.mark.parametrize(
-    "words", EMERGENCY + EMERGENCY_IN_PASSING + EMERGENCY_MORE + EMERGENCY_THIRD + EMERGENCY_ES
+    "words",
+    EMERGENCY
+    + EMERGENCY_IN_PASSING
+    + EMERGENCY_MORE
+    + EMERGENCY_THIRD
+    + EMERGENCY_ES
+    + EMERGENCY_FRESH
+    + EMERGENCY_FRESH_ES,
 )
 def test_an_emergency_is_never_read_below_its_level(words):
     assert read_red_flags(words).level is Level.EMERGENCY
 
 
 @pytest.mark.parametrize(
-    "words", CLINICIAN + CLINICIAN_IN_PASSING + CLINICIAN_MORE + CLINICIAN_THIRD + CLINICIAN_ES
+    "words",
+    CLINICIAN
+    + CLINICIAN_IN_PASSING
+    + CLINICIAN_MORE
+    + CLINICIAN_THIRD
+    + CLINICIAN_ES
+    + CLINICIAN_FRESH
+    + CLINICIAN_FRESH_ES,
 )
 def test_a_sign_for_a_clinician_is_never_read_below_its_level(words):
     assert read_red_flags(words).level >= Level.CLINICIAN
@@ -46,7 +67,10 @@ def test_a_figure_of_speech_raises_nothing(words):
     assert read_red_flags(words).candidates == ()
 
 
-HARMLESS_OF = {"en": HARMLESS + HARMLESS_MORE + HARMLESS_THIRD, "es": HARMLESS_ES}
+HARMLESS_OF = {
+    "en": HARMLESS + HARMLESS_MORE + HARMLESS_THIRD + HARMLESS_FRESH,
+    "es": HARMLESS_ES + HARMLESS_FRESH_ES,
+}
 
 
 @pytest.mark.parametrize("language", sorted(HARMLESS_OF))

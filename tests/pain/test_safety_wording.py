@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from html import unescape
 from string import Formatter
+from typing import ClassVar
 
 import pytest
 
@@ -36,7 +37,6 @@ FORBIDDEN = {
     r"manguito|infarto|ictus|fractura|conmoción|rabdo|trombo|ibuprofeno|paracetamol|"
     r"analgésico|hielo|masaje|probablemente|en unos días|te prometo|causado por|por culpa de tu",
 }
-SIGNS_THAT_SCREEN = frozenset({"anticoagulantes", "blood thinners"})
 MEAN_WORDS_MOST = 14  # [words a sentence] CHOSEN
 EMOJI = re.compile("[\U0001f300-\U0001faff\u2600-\u27bf]")
 LANGUAGES = sorted(TONGUES)
@@ -45,7 +45,7 @@ LANGUAGES = sorted(TONGUES)
 class Recording(Tongue):
     """A tongue that remembers every template."""
 
-    seen: set[str] = set()
+    seen: ClassVar[set[str]] = set()
 
     def say(self, template: str, **fillings: str | int | float) -> str:
         Recording.seen.add(template)

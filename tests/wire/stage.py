@@ -33,7 +33,7 @@ from scheduler.calendar.clocks import SimulatedClock, let_others_run
 from storage import outbox
 from storage.database import Database
 from storage.migrate import migrate
-from storage.records.wire import MessageKind, Operation, Received, Outgoing
+from storage.records.wire import MessageKind, Operation, Outgoing, Received
 from storage.tables.wire import InboxRow, OutboxRow
 
 START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)  # CHOSEN: a Monday
