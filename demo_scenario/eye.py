@@ -11,7 +11,7 @@ DOSE = re.compile(
     r"^\s*(?P<sets>\d+) × (?P<target>\d+) (?P<unit>s|m|reps?)(?P<more>.*?)"
     r", stop with (?:about )?(?P<left>\d+(?:\.\d+)?) "
 )
-LOAD = re.compile(r"(?:plus )?(?P<kg>\d+(?:\.\d+)?) kg(?: a hand)?")
+LOAD = re.compile(r"(?:plus )?(?P<kg>\d+(?:\.\d+)?) kg(?: a hand| on the body)?")
 BAND = re.compile(r"(?P<band>\w+) band")
 ALL_AS_PLANNED = "All as planned"
 

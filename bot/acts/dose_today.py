@@ -17,8 +17,8 @@ from scheduler.training.gaps import Absence, Return, after_gap, sets_after_share
 from scheduler.training.latest_gap import latest_gap
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.training_reasons import DoseReason
-from scheduler.training.tries import TryFacts, may_try, reference_of, with_try
-from scheduler.training.values import Dose, PainFacts, Quality
+from scheduler.training.tries import TryFacts, is_early, may_try, reference_of, with_try
+from scheduler.training.values import Dose, PainFacts, Quality, StageState
 from storage.queries import history, training
 from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord
@@ -120,6 +120,13 @@ def _or_try(
     """Ask for a standard as it is written on the day that the estimate says it is likely."""
     asked = own_standard(turn, athlete, facts.movement.key)
     if asked is None:
+        return decision
+    state = StageState(
+        stage=athlete.stage,
+        entered_on=min(athlete.stage_since, on),
+        is_re_earned=athlete.stage_is_re_earned,
+    )
+    if is_early(state, on=on, rulebook=turn.house.rulebook):
         return decision
     about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=known.own)
     rung = may_try(decision.value, facts=facts, about=about)

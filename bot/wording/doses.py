@@ -1,7 +1,7 @@
 """Doses and results in words: sets, seconds, loads, reserve."""
 
 from bot.wording.tongue import Tongue
-from scheduler.catalogue.values import Measure, Movement, Sides
+from scheduler.catalogue.values import HAND_WEIGHTS, Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, ReserveAnswer, SetDone
 
@@ -30,9 +30,11 @@ def load(tongue: Tongue, dose: Dose, movement: Movement) -> str:
         return tongue.say("{band} band", band=rung.band)
     if rung.load_kg is None:
         return ""
-    if movement.loading.value == "bodyweight_plus":
-        return tongue.say("plus {kg} kg", kg=rung.load_kg)
-    return tongue.say("{kg} kg a hand", kg=rung.load_kg)
+    if movement.loading is Loading.BODYWEIGHT_PLUS:
+        return tongue.say("plus {kg} kg on the body", kg=rung.load_kg)
+    if any(choice & HAND_WEIGHTS for choice in movement.equipment):
+        return tongue.say("{kg} kg a hand", kg=rung.load_kg)
+    return tongue.say("{kg} kg", kg=rung.load_kg)
 
 
 def dose_line(tongue: Tongue, dose: Dose, movement: Movement, *, arms: tuple[Side, ...]) -> str:

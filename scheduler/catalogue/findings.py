@@ -4,6 +4,8 @@ from enum import StrEnum
 
 from pydantic import BaseModel, ConfigDict
 
+from scheduler.catalogue.values import Movement
+
 
 class Severity(StrEnum):
     """An error refuses the library; a notice is shown to the coach and stands."""
@@ -37,6 +39,10 @@ class Fault(StrEnum):
     OPEN_HAND_CARRIES_BODY = "library.open_hand_carries_body"
     SHARE_WITHOUT_SOURCE = "library.share_without_source"
     SHARE_OUT_OF_RANGE = "library.share_out_of_range"
+    FAMILY_UNLIKE = "library.family_unlike"
+    LOAD_WITHOUT_EQUIPMENT = "library.load_without_equipment"
+    WEIGHTS_MIXED = "library.weights_mixed"
+    LIMIT_NOT_IN_RULES = "library.limit_not_in_rules"
     UNSTABLE_TOO_EARLY = "library.unstable_too_early"
     DYNAMIC_TOO_EARLY = "library.dynamic_too_early"
     ACCESSORY_COUNTED = "library.accessory_counted"
@@ -93,3 +99,15 @@ def listed(values: object) -> str:
     if isinstance(values, frozenset | set):
         return ", ".join(sorted(str(value) for value in values))
     return str(values)
+
+
+def wrong_field(fault: Fault, movement: Movement, field: str, expected: str, /) -> Finding:
+    """Build an error about one field, with what stands there."""
+    found = getattr(movement, field)
+    return finding(
+        fault,
+        movement.key,
+        field,
+        found="nothing" if found in (None, ()) else found,
+        expected=expected,
+    )

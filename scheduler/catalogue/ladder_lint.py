@@ -84,6 +84,25 @@ def unlike_neighbours(movements: Sequence[Movement]) -> Iterator[Finding]:
             )
 
 
+def unlike_families(movements: Sequence[Movement]) -> Iterator[Finding]:
+    """Find members of a family that cannot share a capacity with its first member.
+
+    One curve, one count and one set of arms belong to a capacity.
+    """
+    first: dict[str, Movement] = {}
+    for movement in movements:
+        head = first.setdefault(movement.family, movement)
+        for field in ("limiting_joint", "sides", "measure"):
+            if getattr(movement, field) is not getattr(head, field):
+                yield _unlike(
+                    Fault.FAMILY_UNLIKE,
+                    movement,
+                    field,
+                    getattr(movement, field),
+                    expected=f"{getattr(head, field)}, as {head.key}",
+                )
+
+
 def harder_that_are_easier(movements: Sequence[Movement]) -> Iterator[Finding]:
     """Find harder neighbours that ask less: a smaller share, a dropped demand, an earlier stage.
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Sequence
 
-from scheduler.catalogue import demand_lint, ladder_lint, shape_lint, text_lint
+from scheduler.catalogue import demand_lint, ladder_lint, load_lint, shape_lint, text_lint
 from scheduler.catalogue.findings import Fault, Finding, Severity, finding
 from scheduler.catalogue.values import (
     ALWAYS_AT_HAND,
@@ -67,15 +67,19 @@ RULES: tuple[Callable[[Sequence[Movement]], Iterator[Finding]], ...] = (
     ladder_lint.one_sided_neighbours,
     ladder_lint.ladders_that_go_round,
     ladder_lint.unlike_neighbours,
+    ladder_lint.unlike_families,
     ladder_lint.harder_that_are_easier,
     demand_lint.missing_demands,
     demand_lint.contradicted_demands,
     shape_lint.tempo_against_measure,
     shape_lint.tempo_without_seconds,
     shape_lint.holds_without_an_end,
+    shape_lint.limits_that_end_nothing,
+    load_lint.loads_of_nothing,
+    load_lint.weights_that_do_not_compare,
     shape_lint.void_cells,
-    shape_lint.chain_against_load,
-    shape_lint.bodyweight_shares,
+    load_lint.chain_against_load,
+    load_lint.bodyweight_shares,
     shape_lint.stages_too_early,
     shape_lint.stand_ins,
     text_lint.sentence_counts,

@@ -150,6 +150,10 @@ class Equipment(StrEnum):
     CABLE = "cable"
 
 
+HAND_WEIGHTS = frozenset({Equipment.DUMBBELLS, Equipment.KETTLEBELLS})
+"""Weights that are told in kilograms a hand."""
+FREE_WEIGHTS = HAND_WEIGHTS | {Equipment.BARBELL}
+"""Weights that fall when the hand opens."""
 ALWAYS_AT_HAND = frozenset({Equipment.FLOOR, Equipment.WALL})
 """Nobody is asked whether they own a floor and a wall (common practice)."""
 

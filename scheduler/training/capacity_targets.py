@@ -58,7 +58,7 @@ def is_worth_trying(
     on: date,
     rulebook: Rulebook,
 ) -> Decision[bool]:
-    """Decide whether a standard is proposed for trying: probability 0.8 or more (CH).
+    """Decide whether a standard is proposed for trying: as likely as not, or more (CH).
 
     The estimate only says when to try; the standard itself is shown by doing it.
     """

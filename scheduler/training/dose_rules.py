@@ -68,6 +68,7 @@ class StepRules(BaseModel):
     observations_to_step: Labelled
     target_probability: Labelled
     try_probability: Labelled
+    tries_from_weeks_before: Labelled
     seconds_per_rep: Labelled
 
 

@@ -16,7 +16,7 @@ from scheduler.training.exposure_reading import is_at_target
 from scheduler.training.loads import rungs
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.standards import Requirement, is_hard_enough
-from scheduler.training.values import Dose, Exposure, Rung
+from scheduler.training.values import Dose, Exposure, Rung, StageState
 
 
 class TryFacts(BaseModel):
@@ -60,6 +60,17 @@ def may_try(dose: Dose, *, facts: DoseFacts, about: TryFacts) -> Rung | None:
     return rung
 
 
+def is_early(state: StageState, *, on: date, rulebook: Rulebook) -> bool:
+    """Tell whether the stage cannot be left for more than two weeks yet (CH).
+
+    Until then nobody is sent to the limit for a standard that opens nothing.
+    """
+    least = rulebook.stage(state.stage).least_weeks
+    if least is None or state.is_re_earned:
+        return False
+    return state.whole_weeks(on) < least.value - rulebook.steps.tries_from_weeks_before.value
+
+
 def with_try(
     decision: Decision[Dose],
     *,
@@ -70,7 +81,7 @@ def with_try(
     on: date,
     rulebook: Rulebook,
 ) -> Decision[Dose]:
-    """Turn a dose into a try where every arm's estimate says that it is likely enough (CH: 0.8).
+    """Turn a dose into a try where every arm's estimate says that it is as likely as not (CH).
 
     Parameters: ``arms``, the capacity of each arm that works, seen at ``rung``; ``on`` the day.
     The estimate only says when to try: the standard is shown by doing it.

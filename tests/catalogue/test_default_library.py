@@ -11,6 +11,7 @@ from scheduler.catalogue.values import (
     Demand,
     Direction,
     Equipment,
+    Loading,
     Measure,
     Role,
     Sides,
@@ -181,7 +182,8 @@ def test_closed_overhead_push_can_be_trained_without_turning_upside_down(library
         for m in library.cell(Direction.VERTICAL_PUSH, Chain.CLOSED, arm)
         if Demand.INVERSION not in m.demands
     ]
-    assert [m.fits(frozenset()) for m in upright] == [True]
+    assert upright
+    assert all(m.fits(frozenset()) for m in upright)
 
 
 def test_downward_push_with_a_fixed_hand_needs_no_bars(library):
@@ -197,6 +199,65 @@ def test_band_alone_trains_every_direction_with_straight_arms(library):
     for direction in Direction:
         cell = library.cell(direction, Chain.OPEN, Arm.STRAIGHT)
         assert any(m.fits(frozenset({Equipment.BAND})) and m.least_stage == 1 for m in cell)
+
+
+def test_presses_into_a_bare_floor_are_accessories_and_count_as_no_closed_pull(library):
+    # CHOSEN: they take no load, so a week without a bar still says that a closed pull is missing
+    bare = [m for m in library.accessories() if m.fits(frozenset()) and not m.direction.is_push]
+    assert {"kneeling_floor_pull_hold", "lying_arm_press_hold", "lying_elbow_press"} <= {
+        m.key for m in bare if m.chain is Chain.CLOSED
+    }
+    for direction in (Direction.VERTICAL_PULL, Direction.HORIZONTAL_PULL):
+        for arm in Arm:
+            cell = library.cell(direction, Chain.CLOSED, arm)
+            assert not any(m.fits(frozenset({Equipment.BAND})) for m in cell)
+
+
+@pytest.mark.parametrize("direction", list(Direction))
+@pytest.mark.parametrize("arm", list(Arm))
+@pytest.mark.parametrize("owned", [Equipment.BAND, Equipment.DUMBBELLS], ids=str)
+def test_one_band_or_dumbbells_alone_reach_every_open_cell(library, direction, arm, owned):
+    # CHOSEN: at the stage in which the arm is first permitted
+    first = {Arm.STRAIGHT: 1, Arm.BENT: 3}[arm]
+    cell = library.cell(direction, Chain.OPEN, arm)
+    assert [m for m in cell if m.fits(frozenset({owned})) and m.least_stage <= first]
+
+
+def test_free_weight_is_left_out_for_a_sore_hand_and_a_band_around_the_wrist_is_not(library):
+    # COMMON PRACTICE: a weight held over the face or head falls when the hand gives way
+    for key in ("one_arm_overhead_hold", "lying_reach", "floor_press", "pullover", "rack_carry"):
+        assert Demand.GRIP in library.movements[key].demands
+    for key in ("wrist_band_overhead_hold", "wrist_band_pull_down", "wrist_band_press_down"):
+        assert Demand.GRIP not in library.movements[key].demands
+
+
+def test_straight_arms_that_hang_from_a_low_bar_ask_for_traction(library):
+    # COMMON PRACTICE: the body hangs from them, if not with all of its weight
+    for key in ("low_bar_hold", "low_bar_squeeze", "feet_up_squeeze", "ring_squeeze"):
+        assert Demand.TRACTION in library.movements[key].demands
+    assert Demand.TRACTION not in library.movements["standing_bar_squeeze"].demands
+
+
+def test_what_both_hands_hold_spares_neither_arm(library):
+    # COMMON PRACTICE: the press-out turns round, but both hands hold the band
+    for key in ("kneeling_press_out_hold", "band_press_out_hold", "split_press_out_hold"):
+        assert library.movements[key].sides is Sides.BOTH
+
+
+def test_weight_is_never_added_to_speed_or_to_a_slow_lowering(library):
+    # CHOSEN
+    for movement in library.movements.values():
+        if movement.chain is Chain.CLOSED and movement.tempo is Tempo.DYNAMIC:
+            assert movement.loading is Loading.NONE
+    assert library.movements["pull_up_lowering"].loading is Loading.NONE
+
+
+@pytest.mark.parametrize(
+    "key", ["bottom_up_overhead_hold", "bottom_up_press", "bottom_up_rack_carry", "towel_pull_up"]
+)
+def test_what_the_grip_ends_is_no_next_step_of_a_heavier_movement(library, key):
+    # CHOSEN: a kettlebell upside down or a towel asks another capacity, at far less weight
+    assert library.ladder(key) == (library.movements[key],)
 
 
 def test_every_measure_and_tempo_occurs(library):

@@ -13,10 +13,13 @@ from scheduler.catalogue.values import (
     Demand,
     Direction,
     Equipment,
+    Joint,
     Loading,
     Measure,
     Movement,
+    PositionRule,
     Role,
+    Sides,
     Tempo,
 )
 from tests.catalogue.examples import HANG, HARDER_HOLD, HOLD, PRESS, SOUND
@@ -108,6 +111,51 @@ BROKEN = [
     ),
     pytest.param(
         Fault.HOLD_NEEDS_ITS_END, "position_rules", HANG, {"position_rules": ()}, id="endless hold"
+    ),
+    pytest.param(
+        Fault.FAMILY_UNLIKE,
+        "limiting_joint",
+        HARDER_HOLD,
+        {"limiting_joint": Joint.GRIP, "position_rules": (PositionRule.GRIP_OPENS,)},
+        id="another joint limits the same capacity",
+    ),
+    pytest.param(
+        Fault.FAMILY_UNLIKE, "sides", HARDER_HOLD, {"sides": Sides.EACH}, id="other count of arms"
+    ),
+    pytest.param(
+        Fault.LIMIT_NOT_IN_RULES,
+        "position_rules",
+        HANG,
+        {"limiting_joint": Joint.GRIP},
+        id="grip that ends nothing",
+    ),
+    pytest.param(
+        Fault.LIMIT_NOT_IN_RULES,
+        "position_rules",
+        HANG,
+        {"position_rules": (PositionRule.SHOULDERS_RISE,)},
+        id="straight arm that may bend",
+    ),
+    pytest.param(
+        Fault.LOAD_WITHOUT_EQUIPMENT,
+        "equipment",
+        PRESS,
+        {"equipment": (frozenset({Equipment.BAND}), frozenset({Equipment.WALL}))},
+        id="load of nothing",
+    ),
+    pytest.param(
+        Fault.WEIGHTS_MIXED,
+        "equipment",
+        PRESS,
+        {"equipment": (frozenset({Equipment.DUMBBELLS}), frozenset({Equipment.BARBELL}))},
+        id="dumbbells or a barbell",
+    ),
+    pytest.param(
+        Fault.DEMAND_MISSING,
+        "demands",
+        PRESS,
+        {"equipment": (frozenset({Equipment.KETTLEBELLS}),)},
+        id="free weight without grip",
     ),
     pytest.param(
         Fault.VOID_CELL, "chain", HANG, {"direction": Direction.UPWARD_PULL}, id="fixed upward pull"
@@ -310,6 +358,16 @@ def test_upside_down_push_implies_inversion_unless_it_says_that_it_is_upright():
     assert Demand.INVERSION in implied_demands(upside_down)
     upright = upside_down.model_copy(update={"is_upright": True})
     assert Demand.INVERSION not in implied_demands(upright)
+
+
+@pytest.mark.parametrize("direction", [Direction.VERTICAL_PULL, Direction.HORIZONTAL_PULL])
+def test_fixed_pull_holds_on_to_something_unless_the_floor_is_named(direction):
+    pull = HANG.model_copy(update={"direction": direction})
+    assert Demand.GRIP in implied_demands(pull)
+    unnamed = pull.model_copy(update={"equipment": (frozenset(),)})
+    assert Demand.GRIP in implied_demands(unnamed)
+    on_floor = pull.model_copy(update={"equipment": (frozenset({Equipment.FLOOR}),)})
+    assert implied_demands(on_floor).isdisjoint({Demand.GRIP, Demand.TRACTION})
 
 
 def test_carry_implies_grip_traction_and_a_loaded_neck():

@@ -14,7 +14,7 @@ from storage.records.training import SessionState
 from storage.tables.training import SetRow
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
 
-TUESDAY, WEDNESDAY = date(2026, 3, 3), date(2026, 3, 4)
+TUESDAY, WEDNESDAY, FRIDAY = date(2026, 3, 3), date(2026, 3, 4), date(2026, 3, 6)
 ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
 
 
@@ -71,13 +71,13 @@ def test_undo_takes_back_all_as_planned(stage: Stage) -> None:
 
 
 def test_other_arm_moves_the_last_results_to_the_other_side(stage: Stage) -> None:
-    stage.go_to(WEDNESDAY, 7)
+    stage.go_to(FRIDAY, 7)
     stage.write("5) L 15 14")
-    if stage.session_on(WEDNESDAY).items[4].sets == ():
+    if stage.session_on(FRIDAY).items[4].sets == ():
         stage.tap(next(iter(stage.screen()[-1].buttons)))
     stage.later(minutes=1)
     assert stage.write("other arm") is Outcome.CORRECTED
-    sides = {one.done.side for one in stage.session_on(WEDNESDAY).items[4].sets}
+    sides = {one.done.side for one in stage.session_on(FRIDAY).items[4].sets}
     assert sides == {Side.RIGHT}
 
 

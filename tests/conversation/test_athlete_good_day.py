@@ -69,7 +69,7 @@ def test_everything_in_one_message_is_recorded_and_played_back_a_line_an_item(st
         "2. Bar hang: <b>20, 20, 20 s</b>",
         "3. Lying dumbbell reach: <b>15, 15, 15 reps</b>",
         "4. Band pull-apart: <b>15, 15, 15 reps</b>",
-        "5. Forearm wall push: <b>15, 15 reps</b>",
+        "5. Wall slide: <b>15, 15 reps</b>",
     ]
     assert stage.session_on(MONDAY).state is SessionState.TRAINED
 
@@ -79,9 +79,9 @@ def test_several_messages_in_any_order_fill_the_same_card(stage: Stage) -> None:
     stage.later(minutes=5)
     stage.write("bar hang 20 20 18")
     stage.later(minutes=5)
-    assert "Still open: Wall reach hold, Lying dumbbell reach, Forearm wall push." in stage.last()
+    assert "Still open: Wall reach hold, Lying dumbbell reach, Wall slide." in stage.last()
     stage.write("1) 20 20 20\n3) 15 15 15")
-    assert "Still open: Forearm wall push." in stage.last()
+    assert "Still open: Wall slide." in stage.last()
     session = stage.session_on(MONDAY)
     assert [values(item) for item in session.items] == [
         [20, 20, 20],
@@ -161,7 +161,7 @@ def test_how_to_is_told_with_its_common_fault(stage: Stage) -> None:
 
 def test_a_good_day_takes_seven_taps_and_ends_with_thanks(stage: Stage) -> None:
     stage.tap("All as planned")
-    assert "5. Forearm wall push: <b>15, 15 reps</b>" in stage.last()
+    assert "5. Wall slide: <b>15, 15 reps</b>" in stage.last()
     finish(stage)  # CHOSEN: 1 + 4 + 1 + 1 = 7 taps with four main items
     session = stage.session_on(MONDAY)
     assert session.effort == 6

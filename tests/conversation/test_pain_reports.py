@@ -211,7 +211,7 @@ def test_ease_cuts_the_sets_of_what_loads_it_and_says_so_in_the_session_that_is_
 
 
 def test_ease_lets_nothing_step_that_loads_it(stage: Stage) -> None:
-    stage.write(f"{ALL}\nleft wrist 4/10")
+    stage.write(f"{ALL}\nback of my left shoulder 4/10")
     stage.tap("None of these")
     stage.tap("None of these")
     for left in ("20+", "20+", "4+", "4+"):
@@ -221,7 +221,7 @@ def test_ease_lets_nothing_step_that_loads_it(stage: Stage) -> None:
         stage.tap("Nothing hurt")
     ups = [row.before["movement"] for row in stage.audit("dose.up")]
     assert "bar_hang" not in ups
-    assert "lying_reach" in ups  # what does not load the wrist steps as usual
+    assert "lying_reach" in ups  # what does not load it steps as usual
 
 
 def test_rest_alerts_the_coach_and_corrects_the_session_that_is_out(stage: Stage) -> None:

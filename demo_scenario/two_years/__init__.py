@@ -1,0 +1,1 @@
+"""One invented athlete lives two years with the bot, and the whole file is printed to be read."""
