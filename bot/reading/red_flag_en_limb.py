@@ -180,7 +180,8 @@ LIMB = {
         getting ripped; looking ripped; look ripped
         crack* (on|up|a|me|at|open|the|through|into|down|it|knuckles|my (knuckles|back|neck|phone))
         cracking; cracked it; got cracked; crack at it; crack of; crunches; ping me
-        went (away|well|great|ok|fine|good|to|for|up|down|really|better|smoothly|through|all|a|home|easy|
+        went (away|well|great|ok|fine|good|to|for|up|down|really|better|smoothly|through|all|a|
+        home|easy|
         easier|perfectly|back|badly|so|much|as|according|past|quickly|too|into|and|over|very|fast|
         not|on|off|round|out|swim*|running)
         clicky; clicks; click; clicking; give (it|me|up|a|you)

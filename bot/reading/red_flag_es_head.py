@@ -50,7 +50,8 @@ HEART = {
     """,
     "wide_muscle": """
         agujeta*; pectoral*; musculo*; muscular*; cargad*; estir*; sobrecarga*; del gimnasio
-        (al|(?<!como )si lo|(?<!como )si me|si la|cuando me|cuando lo) (toc*|presion*|apriet*|apret*|palp*|estir*)
+        (al|(?<!como )si lo|(?<!como )si me|si la|cuando me|cuando lo) (toc*|presion*|apriet*|
+        apret*|palp*|estir*)
         al (tocar*|presionar*|apretar*|palpar*|estirar*); aducido
         (de|por|tras|despues de) (los |las |el |hacer |tanto |tanta )?(fondos|flexiones|press|
         dominadas|aperturas|entreno|entrenar|banca|burpees|series)

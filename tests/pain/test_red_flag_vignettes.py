@@ -21,12 +21,8 @@ from tests.pain.raising_vignettes_en import (
     EMERGENCY_IN_PASSING,
 )
 from tests.pain.raising_vignettes_es import CLINICIAN_ES, EMERGENCY_ES
-from tests.pain.raising_vignettes_fresh import (
-    CLINICIAN_FRESH,
-    CLINICIAN_FRESH_ES,
-    EMERGENCY_FRESH,
-    EMERGENCY_FRESH_ES,
-)
+from tests.pain.raising_vignettes_fresh import CLINICIAN_FRESH, EMERGENCY_FRESH
+from tests.pain.raising_vignettes_fresh_es import CLINICIAN_FRESH_ES, EMERGENCY_FRESH_ES
 from tests.pain.raising_vignettes_more_en import CLINICIAN_MORE, EMERGENCY_MORE
 from tests.pain.raising_vignettes_third_en import CLINICIAN_THIRD, EMERGENCY_THIRD
 
