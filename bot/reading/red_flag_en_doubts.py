@@ -232,6 +232,7 @@ DOUBTS = {
         heating (on|was)*; water bottle
     """,
     "hypothetical": """
+        (should|do|would|can) (i|we) (stop|continue|carry on|keep going|rest|train|quit) if
         what if (i|my|it|the|they)
         if i (get|feel|have|notice|start)~~(should|do|would|can) (i|we)
         (does|do|can|could|will|would|is it)~~(cause*|causing|lead to|give you|give me|make you)~

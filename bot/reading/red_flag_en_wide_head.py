@@ -68,7 +68,10 @@ WIDE_HEAD = {
         (one|left|right) (half|side) of (my |the )?(face|mouth|body|lip)
         (face|mouth|smile|lip|cheek|eyelid|eye)~(hang*|hung|drop*|slid*|slip*)(?! (open|out with|
         shut))
-        cant (find|get|say|form|think of|remember)~words; (words|speech|sentences|
+        (arm|leg|hand|side) (just )?(dropped|gave way|went limp|went dead|fell)~(cant|
+        couldnt) (move|lift|feel|use)
+        (arm|leg|hand)~and i cant move it; cant (find|get|say|form|think of|remember)~words
+        (words|speech|sentences|
         everything i say|it all)~(scrambl*|jumbl*|garbl*|mush*)
         (face|mouth|smile|lip|cheek|eyelid)~(droop*|lopsided|sag*|slack|crooked|wonky|frozen)
         (words|speech|sentence*)~(jumbl*|slur*|mush*|garbl*|mangl*|scrambl*|thick|stuck)

@@ -130,6 +130,7 @@ HEART = {
         viendo la tele; toda la (tarde|noche|manana); todo el dia
     """,
     "wide_settled": """
+        pero (feliz|content*|genial|encantad*|bien|muy bien|satisfech*); que gozada
         (al|en un|a los|en) (minuto|rato|momento|segundo|pocos|dos|par)~(bien|nuevo|recuper*|
         perfect*|normal|estaba)
         (enseguida|rapido|en seguida)~(bien|recuper*|paso); (recuper*|se me paso) (enseguida|
@@ -199,6 +200,7 @@ HEAD = {
         mare*~(plan|app|numeros|tantos|con tanto|coche|barco|autobus|curvas|la perdiz)
     """,
     "wide_confused": """
+        me (confundi|lie|desoriente|perdi|aturdi); no sabia ni
         confus*; desorient*; no (sabia|se) (donde|que|quien|ni)~; decia cosas*; desvari*; delir*
         incoheren*; ido; ida; atontad*; atontolinad*; aturdid*; espes(o|a); perdid(o|a)
         no (me )?(acordaba|acuerdo|recuerdo|recordaba)~; hablaba raro; no coordin*; deje de sudar
@@ -212,7 +214,8 @@ HEAD = {
     "wide_confused_figure": """
         confus*~(plan|app|ejercicio*|semana|serie*|video|programa|mensaje|horario*|numero*|con el|
         con la|nombre*|dia|dias)
-        (plan|app|ejercicio*|mensaje|programa|video|lio)~confus*; me confundi; me he confundido
+        (plan|app|ejercicio*|mensaje|programa|video|lio)~confus*; me (confundi|he confundido) (de|
+        con|en) 
         perdid(o|a) (con|en) (el|la|los) (plan|app|programa|series|video)
         desorientad* (con|en) (el|la) (plan|app|programa)
     """,
@@ -235,6 +238,7 @@ HEAD = {
         no (puedo|podia|consigo|logro|pude|conseguia)~(hablar|articular|decir|pronunciar)
         no (encuentro|encontraba|doy con|me vienen|acierto con) (las |con las )?palabras; (sale|
         salen|salia)~(revuelt*|enredad*|sin sentido|al reves)
+        (dormid*|acorchad*|entumec*|paraliz*|hormigue*|insensible)~~(cara|boca|labio|lengua|mejilla)
         no me (salen|salian|sale|salia|venian) (las |la |bien las )?(palabra*|voz); balbuce*; ictus
         derrame cerebral; no (podia|puedo|consigo) sonreir; medio cuerpo; un lado del cuerpo
         (lado|parte|mitad) (izquierd*|derech*) (del|de mi) cuerpo; embolia

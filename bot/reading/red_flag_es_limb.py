@@ -285,6 +285,7 @@ LIMB = {
         despues|serie*|reventad*)
     """,
     "wide_weak": """
+        (poca|menos|nada de|ninguna|tan poca) fuerza
         dej(o|aron|a|an) de (obedec*|responder*|funcionar*|moverse|hacer caso); obedec*; debil
         debiles; debilidad; debilitad*; sin (nada de |apenas )?fuerza*; sin apenas fuerza
         (perd*|pierdo|falta de|no tengo|menos|falta|apenas tengo|casi sin) (toda )?(la |de |

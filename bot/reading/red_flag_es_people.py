@@ -45,7 +45,8 @@ NEGATION = {
         niego; negativo; nada
     """,
     "not_negating": """
-        de la nada; como si nada; para nada; casi nada; nada (bien|buena|bueno|de aire|de fuerza|
+        no (paro|paraba|dejo|dejaba|hago mas que); de la nada; como si nada; para nada; casi nada
+        nada (bien|buena|bueno|de aire|de fuerza|
         de sensibilidad)
         no (puedo|podia|pude|consigo|conseguia|logro|lograba|soy capaz|aguanto|soporto|responde*|
         me responde*|me deja*|deja*|para|paraba|cesa|
@@ -91,6 +92,8 @@ NEGATION = {
     "hypothetical": """
         (y )?si (alguna vez|algun dia|me (diera|diese|pasara|pasase|doliera|saliera|mareara|
         desmayara)|tuviera|notara|sintiera)
+        (paro|sigo|debo (parar|seguir)|deberia (parar|seguir)|tengo que parar|que hago|
+        puedo seguir) si
         que (hago|debo hacer|pasa|pasaria) si; en caso de; por si (me|acaso|tengo); que sintomas
         cuales son los (signos|sintomas)
         (miedo|preocupa*|preocupad*) (de|a|por) (que|si|tener|sufrir|lesion*|dislocar*|romper*|

@@ -48,7 +48,8 @@ PERSON = {
         medic*|comprimid*|insulina|somnifer*|ansiolitic*|antidepresiv*|caja|bote|capsula*|dosis|
         relajante*|pildora*|blister|analgesic*|orfidal*|diazepam*|trankimazin*|calmante*|nolotil*|
         cafeina)
-        doble dosis; triple dosis; dosis doble; (intoxic*|envenen*)~(medic*|pastilla*)
+        (tom*|trag*)~~(de la cuenta|de lo debido|mas de lo que|de mas); doble dosis; triple dosis
+        dosis doble; (intoxic*|envenen*)~(medic*|pastilla*)
         el bote entero; la caja entera; el blister entero
     """,
     "wide_overdose_figure": """
