@@ -215,7 +215,7 @@ HEAD = {
         confus*~(plan|app|ejercicio*|semana|serie*|video|programa|mensaje|horario*|numero*|con el|
         con la|nombre*|dia|dias)
         (plan|app|ejercicio*|mensaje|programa|video|lio)~confus*; me (confundi|he confundido) (de|
-        con|en) 
+        con|en)
         perdid(o|a) (con|en) (el|la|los) (plan|app|programa|series|video)
         desorientad* (con|en) (el|la) (plan|app|programa)
     """,
