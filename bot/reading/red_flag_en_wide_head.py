@@ -44,6 +44,11 @@ WIDE_HEAD = {
         dizz* (heights|with (joy|success|excitement)); dizzying; spin class; spinning class
     """,
     "wide_confused": together(
+        """
+        lost the plot; (what|which) (day|year|month|time|set|exercise) it (was|is); who i was
+        (forgot|forgetting)~(where|what|how|who)
+        talking (rubbish|nonsense|gibberish); (staring|blank) into space; not with it
+        """,
         HEAD["confused"],
         """
         cant~(work out|figure out|find my way|follow|count|add up|understand); lost my way; got lost
@@ -63,6 +68,15 @@ WIDE_HEAD = {
     """,
     "wide_heat": HEAD["heat"],
     "wide_face_speech": together(
+        """
+        (mix|mixing|mixed|muddl*|jumbl*|swap*|los*|forget*) (up )?(my )?(words|sentences)
+        (couldnt|cant) (feel or move|move or feel|feel and move|move and feel)~(arm|leg|hand|side|
+        foot)
+        (arm|leg|side|foot)~(paralys*|stopped working|would not move|wouldnt move|
+        wont move)(?! (from|after) (doms|soreness))
+        (couldnt|cant) (feel|move)~(left|right) (leg|side|arm|foot)~(for|until|then)
+        one side~(weak|numb|heavy|floppy|dead); (drag*|trailing) (my )?(left|right)? ?(foot|leg)
+        """,
         HEAD["face_speech"],
         """
         (one|left|right) (half|side) of (my |the )?(face|mouth|body|lip)
@@ -87,6 +101,9 @@ WIDE_HEAD = {
     """,
     "wide_sudden": "sudden; suddenly; all of a sudden; out of nowhere; out of the blue; at once",
     "wide_headache": together(
+        """
+        head~(burst|bursting|split|explode|blow*|cracking open|in two)
+        """,
         HEAD["headache"],
         "head exploded; explosion in my head",
         """
@@ -108,7 +125,13 @@ WIDE_HEAD = {
         bumped heads
         """,
     ),
-    "wide_head_grave": HEAD["vomit_memory"],
+    "wide_head_grave": together(
+        """
+        seeing (two|double|stars)*; two of everything; double vision; blurr*; (one|both) pupil*
+        worse and worse; sleepy; muddled
+        """,
+        HEAD["vomit_memory"],
+    ),
     "wide_knock_figure": together(
         HEAD["not_head_knock"],
         """
@@ -124,7 +147,13 @@ WIDE_HEAD = {
             chin to (my )?chest
         """,
     ),
-    "wide_neck_hurt": HEAD["neck_injury"],
+    "wide_neck_hurt": together(
+        """
+        (bar|barbell|weight|kettlebell|bell|plate|rack|dumbbell)~(on|onto|to|across|hit|in) (my |
+        the )?(back of (my |the )?)?neck
+        """,
+        HEAD["neck_injury"],
+    ),
     "wide_neck_figure": HEAD["neck_figure"],
     "wide_both_limbs": together(PLACES["both_arms"], "(arms|hands) and (legs|feet); everywhere"),
 }

@@ -91,6 +91,11 @@ WIDE_HEART = {
     "wide_indigestion": HEART["indigestion"],
     "wide_heart_figure": together(HEART["heart_figure"], HEART["heart_delight"]),
     "wide_breath": together(
+        """
+        (breath|breathing)~(back under control|under control|back to normal|right|to settle|to slow)
+        breathing (is |feels |was |went )?(fast|rapid|ragged|shallow|weird|funny|off|wrong|
+        hard) (still|at rest|now|even)
+        """,
         BREATH["cant_breathe"],
         """
         breathless*; short(ness|er)? (of|on) (breath|air)

@@ -11,6 +11,10 @@ from bot.reading.red_flag_words import together
 WIDE_LIMB = {
     "wide_joint": PLACES["joint"],
     "wide_looks_wrong": together(
+        """
+        (kneecap|knee cap|ball|bone|joint|finger|thumb|elbow)~(on|round|around|to|at) the (side|
+        outside|back|front|wrong side)(?! of (the|my) (bar|box|bench|mat|door|room|gym|house|car))
+        """,
         LIMB["visible_out"],
         DOUBTS["looks_bad"],
         """
@@ -72,6 +76,10 @@ WIDE_LIMB = {
     """,
     "wide_loss": LIMB["loss"],
     "wide_cant_lift": together(
+        """
+        (try|trying|tried|go) to (raise|lift|move|bring up)~(arm|shoulder)~(nothing|wont|doesnt|
+        no (movement|response)|it stays|just hangs)
+        """,
         LIMB["cant_lift"],
         "cant~(lift|raise|get)~(arm|arms|shoulder|shoulders)",
     ),
@@ -92,10 +100,18 @@ WIDE_LIMB = {
     ),
     "wide_fall": together(LIMB["fall"], "fell*; came off; landed; wiped out; went flying"),
     "wide_fall_figure": LIMB["fall_figure"],
-    "wide_limb": DOUBTS["limb_any"],
+    "wide_limb": together(
+        """
+        shin; shins; elbow; knuckle*; ankle
+        """,
+        DOUBTS["limb_any"],
+    ),
     "wide_legs": PLACES["leg"],
     "wide_face": "face; lip; lips; cheek; tongue; mouth",
     "wide_swollen": together(
+        """
+        blew up; blown up; puffed; ballooning; fat (arm|wrist|hand|calf|elbow); fat and; dusky
+        """,
         SENSATIONS["swollen"],
         "(fatter|bigger|thicker|wider|larger|puffier|chunkier) (than|compared)~(left|right|other)",
         "ballooned; blown up; inflated; sausage*; balloon*",

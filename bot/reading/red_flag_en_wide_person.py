@@ -7,6 +7,11 @@ from bot.reading.red_flag_words import together
 
 WIDE_PERSON = {
     "wide_bladder": together(
+        """
+        accident*~(leggings|pants|shorts|knickers|trousers|underwear|bed|tights)
+        (leggings|pants|shorts|knickers|trousers|underwear)~(wet|soaked|damp)~(didnt|without|
+        never) (notice|feel|know)
+        """,
         OTHER["bladder"],
         """
         (didnt|havent|couldnt|not) (make|made|making) it to (the )?(toilet|loo|bathroom)
@@ -28,6 +33,14 @@ WIDE_PERSON = {
     "wide_bleed": OTHER["bleed"],
     "wide_bleed_figure": DOUBTS["bleed_minor"],
     "wide_overdose": together(
+        """
+        (doubl*|tripl*) (up )?(on )?(my |the )?(pills|tablets|meds|medication|insulin|dose|tablet|
+        painkillers)
+        (twice|double|triple|three times) (the|my)~(dose|amount)~(pills|tablets|meds|medication|
+        insulin|paracetamol|ibuprofen)*
+        (extra|too many|loads of|bunch of|handful of|whole lot of|rest of the|all the) (pills|
+        tablets|painkillers|sleeping)
+        """,
         OTHER["overdose"],
         """
         (took|taken|taking|swallowed|had|necked|downed)~~(more|many|much|double|whole|all|lots|
@@ -47,6 +60,16 @@ WIDE_PERSON = {
         """,
     ),
     "wide_self_harm": together(
+        """
+        (dont|not|never)~(want|think|wish|hope|care)~wake up
+        (driv*|steer*|crash*|swerv*|jump*|step*|walk*)~(off|into|in front of) (the|a)~(road|
+        bridge|tree|wall|lorry|traffic|roof|cliff|edge|train|bus)
+        (think|thinking|thought|thoughts|imagin*)~(crashing|jumping|drowning|hanging|overdosing|
+        disappearing|ending)
+        (wish|hope) (i|it)~(would just end|was over|were over|could end|
+        could stop)(?! (the )?(set|session|burpee*|plank*|winter))
+        (say|saying|said|write|writing) (my )?goodbye*~(everyone|family|kids|forever|letter*)
+        """,
         OTHER["self_harm"],
         """
         (everyone|everybody|world|family|kids)~(better|easier)~without me
@@ -97,6 +120,7 @@ WIDE_PERSON = {
         busy|honest|company|dry|warm|sane|safe))
     """,
     "wide_night": SENSATIONS["night"],
+    "wide_all_night": "all night; every night; night after night; all through the night",
     "wide_many_nights": SENSATIONS["two_nights"],
     "wide_night_figure": together(DOUBTS["gone_by_morning"], DOUBTS["legs_ache"]),
     "wide_movement_linked": SENSATIONS["movement_linked"],

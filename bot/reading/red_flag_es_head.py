@@ -7,12 +7,14 @@ HEART = {
     """,
     "wide_heart": "corazon",
     "wide_pressure": """
+        mano~(pecho|encima); (pecho|brazos) (me )?(pesa|pesan)
         presion*; opresi*; oprim*; apret*; apriet*; tirant*; tension; pesad*; peso; pesa; aplast*
         nudo; garra; losa; elefante; cincho; cinturon; faja; ahog*; encog*; comprim*; estruj*
         constri*; piedra encima; encima del pecho; bloque; tenaza*; prensa; estrecha
         (algo|alguien)~(sentad*|encima|apoyad*)
     """,
     "wide_pain": """
+        pesan; pesaba*
         dolor*; duel*; doli*; dole*; molest*; pinch(azo|azos|a|an|aba|on|ones); punzad*; punzant*
         calambre*; ardor; arde; ardia; quemazon; quema; quemaba; escoz*; escuec*; lastim*
         tiron; tirones; latigazo*; clava*; clav*; jode; rabiar; matando; dolid*; pincha*; espasmo*
@@ -105,6 +107,8 @@ HEART = {
         (susto|partido|final) de infarto; casi me da (un|algo)~; de corazon; por infarto
     """,
     "wide_breath": """
+        no (consigo|puedo|logro)~(controlar|calmar|recuperar)~respiracion; jade(o|aba|
+        ando)~(hablar|sentad*|solo)
         (falta|faltaba|falto|faltando|faltado) (el |de |un poco el |mucho el )?(aire|aliento|
         oxigeno|respiracion)
         sin (aire|aliento|respiracion|resuello|poder respirar|poder coger aire|poder tomar aire)
@@ -145,6 +149,8 @@ HEART = {
     "wide_breath_cue": "reir*; risa; abdominal*; tos; toser; nariz; flato; agujeta*",
     "wide_nose": "nariz; moco*; resfriad*; catarro; constipad*; congestion*; alergia; mascarilla",
     "wide_heartbeat": """
+        ritmo~(raro|irregular|extrano|loco)~(corazon|pecho); (corazon|latido*)~ritmo (raro|
+        irregular)
         palpitac*; taquicard*; arritmi*; extrasistol*; fibrilac*
         (corazon|pulso|latido|latidos|pulsaciones)~(salt*|irregular*|loc(o|a)|raro|rara|raros|
         desboc*|galop*|vuelco*|revolot*|se me sale|se (me )?para*|falla*|fallos|brinc*|alete*|
@@ -200,6 +206,7 @@ HEAD = {
         mare*~(plan|app|numeros|tantos|con tanto|coche|barco|autobus|curvas|la perdiz)
     """,
     "wide_confused": """
+        perdi la (cabeza|nocion); que (dia|hora|ano) era; no sabia (que|quien|ni)
         me (confundi|lie|desoriente|perdi|aturdi); no sabia ni
         confus*; desorient*; no (sabia|se) (donde|que|quien|ni)~; decia cosas*; desvari*; delir*
         incoheren*; ido; ida; atontad*; atontolinad*; aturdid*; espes(o|a); perdid(o|a)
@@ -224,6 +231,12 @@ HEAD = {
         (3[0-9]|4[0-9]) ?(grados|c); golpe de calor; ola de calor; un calor*; calentaz*; asfixiante
     """,
     "wide_face_speech": """
+        confund*~palabras; (cambi*|mezcl*|equivoc*)~palabras
+        no (pude|podia|puedo)~(mover ni sentir|sentir ni mover|mover)~(pierna|brazo|lado|
+        mano)~(izquierd*|derech*)
+        (pierna|brazo|lado|cara)~(paraliz*|dejo de (moverse|funcionar|responder)|floj(o|
+        a) de repente)
+        (arrastr*) (la |el )?(pierna|pie)
         (cara|boca|labio|labios|parpado|mejilla|sonrisa|comisura)~(caid*|cae|caia|cayo|torcid*|
         tuerc*|torcio|dormid*|paraliz*|colgand*|descolg*|rar(a|o)|desviad*|hormigue*|acorchad*|
         entumec*|insensible)
@@ -255,11 +268,14 @@ HEAD = {
     """,
     "wide_sudden": "de repente; de pronto; de golpe; subit*; bruscamente; repentin*",
     "wide_headache": """
+        cabeza~~(revent*|estall*|explot*)
+        cabeza~(revent*|estall*|explot*|partir|abrir*)
         dolor~de cabeza; dolor~(cabeza|nuca|sien|sienes); cefale*; jaqueca*; migran*
         (duele|dolia|dolio|estalla|estallaba|revienta|explota|exploto|doliendo)~cabeza
         cabeza~(estall*|revent*|revient*|explot*|duele|dolia|dolor|martill*|latid*)
     """,
     "wide_worst": """
+        de la nada; de la nada
         peor; de (repente|golpe|pronto); subit*; brusc*; trueno; explo*; estall*; en (un |
         unos )?segundo*
         nunca~(igual|asi|tan|nada|parecid*|tenido|dolido|semejante); insoport*; brutal; horrible
@@ -292,6 +308,10 @@ HEAD = {
     """,
     "wide_neck": "cuello; cervical*; nuca; cogote; pescuezo",
     "wide_neck_hurt": """
+        (cayo|caido|dio|golpeo)~(barra|pesa|disco|kettlebell|mancuerna)~(cuello|nuca|cervical*)
+        (barra|pesa|disco|mancuerna*|kettlebell)~(cayo|golpeo|dio|caido)~(en|sobre|encima) (el |
+        del )?(cuello|nuca)
+        se me (cayo|ha caido)~(en|sobre) el cuello
         (golpe*|golpead*|latigazo|torc*|caid*|cai|cayo|crujid*|crujio|chasq*|partid*|accidente|
         choque*|
         aterric*|doble|aplast*|lesion*)~(cuello|cervical*|nuca)
@@ -300,7 +320,7 @@ HEAD = {
     """,
     "wide_neck_figure": """
         cruj*~cuello~(siempre|cada|manana*|como siempre); con el agua al cuello; cuello de botella
-        a cuello; hasta el cuello; (barra|goma|toalla|cadena)~(cuello)
+        a cuello; hasta el cuello; (goma|toalla|cadena)~(cuello)
     """,
     "wide_both_limbs": """
         (ambos|ambas|los dos|las dos|dos) (brazos|manos|lados|antebrazos|munecas|piernas)

@@ -127,6 +127,8 @@ LIMB = {
         desigual; encogid*; recogid*; subid* el musculo; inutil; colgand*; floj*
     """,
     "wide_cant_lift": """
+        (intent*|trat*|quiero) (de )?(subir|levantar|mover|elevar)~(brazo|hombro)~(no (pasa|sube|
+        va|se mueve|responde)|nada)
         no (puedo|podia|consigo|logro|soy capaz de|me deja|pude|hay manera de|hay forma de|
         alcanzo a|
         llego a)~(levant*|subir|elevar|alzar|mover|despeg*|separar)~(brazo|hombro)
@@ -156,6 +158,7 @@ LIMB = {
         (me )?cae (bien|mal|genial|la); dejar caer; caida controlada; deja* caer
     """,
     "wide_limb": """
+        espinilla*; tibia*; pantorrilla*
         brazo; brazos; antebrazo*; biceps; triceps; codo; codos; mano; manos; dedo; dedos; pulgar*
         menique*; muneca; munecas; hombro; hombros; pierna; piernas; pie; pies; pantorrilla*
         gemelo*
@@ -166,6 +169,7 @@ LIMB = {
     """,
     "wide_face": "cara; labio; labios; mejilla; lengua; boca",
     "wide_swollen": """
+        gord(o|a); como (globos|balones|un globo|pelotas|morcillas); globo
         mas (gord*|grande|ancho|grueso|hinchad*)( que el otro)?; engord*~brazo; hinch*; inflamad*
         inflamo; inflamac*; inflama; tumefact*; edema; abultad*; hinchazon
         el doble (de|del|que)*; como (un globo|una bota|un melon|un jamon|una pelota|una pata|
@@ -185,6 +189,7 @@ LIMB = {
         dur(o|a)
     """,
     "wide_severe": """
+        me muero de dolor; un dolor (horrible|tremendo|brutal|insoportable); que me muero
         insoport*; horrible*; brutal*; muchisim*; terrible; fortisim*; tremend*; atroz; salvaje
         no (lo |la )?(aguanto|soporto); desproporc*; rabiar; infernal; cada vez (mas|peor); llor*
         a mas; (dolor|duele) (muy |tan )?(fuerte|intenso); bestial; peor dolor; va a mas; gritar
@@ -228,6 +233,7 @@ LIMB = {
     """,
     "wide_urine_figure": "remolacha; vitamin*; clar(a|o|it*); moras; complejo b",
     "wide_cant_straighten": """
+        (codo*|brazo*)~no (se )?(desdobl*|despleg*|abren|abre|enderez*)
         no (puedo|consigo|logro|podia|soy capaz de|hay manera de)~(estir*|extend*|enderez*|
         poner rect*|
         desdobl*)~(codo*|brazo*)

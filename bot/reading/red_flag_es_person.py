@@ -36,6 +36,8 @@ PERSON = {
         nariz; encia*; corte; herida; rodilla; dedo; analisis; analitica; regla el ano pasado
     """,
     "wide_overdose": """
+        (dobl*|tripl*)~(pastilla*|medic*|dosis|insulina|comprimid*); (pastilla*|medic*|insulina|
+        comprimid*)~(doble|triple|de mas|de sobra)
         sobredosis; me (he )?(pasado|pase) (con|de|mucho con) (las |la |los |el )?(pastillas|
         medic*|insulina|dosis|
         ibuprofeno*|paracetamol*|analgesic*|calmante*)
@@ -59,6 +61,10 @@ PERSON = {
         agua; dosis (doble|triple) de (cafe|burpees|planchas|series|paciencia)
     """,
     "wide_self_harm": """
+        no (creo que |se si )?(quier(o|a))~(despert*|vivir|seguir viv*)
+        (estrellar*|tirar*|lanzar*|saltar)~(con el coche|del puente|por el (balcon|puente)|
+        por la ventana|contra un (arbol|muro)|al (tren|metro|vacio))
+        (pienso|pensado|pensando)~(estrellarme|tirarme|ahorcarme|matarme|acabar con|saltar)
         (seria |estaria )?mejor no (estar|existir|vivir|haber nacido|despertar)
         dormirme y no despertar; suicidar*; suicidio*; suicido; (soy|ideas|pensamientos|ideacion|
         tendencias|muy) suicida*; matarme(?! a ); quitarme (la vida|de en medio|del medio)
@@ -140,6 +146,7 @@ PERSON = {
         quita el sueno|impide dormir|tiene en vela)
         (dolor|hombro|codo|brazo|muneca|cuello|espalda)~no me (deja|dejan|ha dejado|dejo) dormir
     """,
+    "wide_all_night": "toda la noche; todas las noches; cada noche; noche tras noche",
     "wide_many_nights": """
         todas las noches; cada noche; noches; (dos|tres|varias|2|3|4|segunda|tercera|otra) noche*
         seguid*; otra vez; toda la semana; siempre; desde hace; llevo; me despierta; todos los dias

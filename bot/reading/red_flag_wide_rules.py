@@ -131,6 +131,7 @@ WHOLE_PERSON = (
         unless="movement_linked night_figure",
     ),
     _wide(F.NIGHT_OR_REST_PAIN, "pain", "night", within=10, unless="movement_linked night_figure"),
+    _wide(F.NIGHT_OR_REST_PAIN, "pain", "all_night", unless="night_figure"),
     _wide(F.NIGHT_OR_REST_PAIN, "wakes", unless="movement_linked night_figure"),
     _wide(F.NIGHT_OR_REST_PAIN, "pain", "rest_pain", within=10, unless="movement_linked"),
     _said(F.CANCER_NIGHT_PAIN, "cancer", "pain", "night|rest_pain", within=40),
@@ -149,7 +150,7 @@ PLACES = """
     not_settling on_breathing breath_cue chest_cue faint_figure confused_figure heat
     face_figure sudden hangover neck both_limbs neck_figure joint put_back past out_figure
     form_cue pop_figure lift_figure fall_figure limb legs face kit cold calf numb_figure
-    tired bladder_figure bleed_figure overdose_figure self_harm_figure night again today
+    tired bladder_figure bleed_figure overdose_figure self_harm_figure night all_night again today
     comes_back harmless_back settled weak_side lifts hang many_nights night_figure
     movement_linked rest_pain no_reason hot_room laugh near dizzy_figure knock_figure minor
     urine_figure fever_figure worst not
