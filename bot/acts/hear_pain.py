@@ -89,7 +89,9 @@ def _completed(
     mention: PainMention, own: PainWords | None, numbers: PainNumbers | None
 ) -> PainMention:
     """Add the number, the place, the side and the signs that the other readers did not see."""
-    if mention.score is None and numbers is not None and numbers.score is not None:
+    said = numbers.score if numbers is not None else None
+    is_higher = said is not None and (mention.score is None or said > mention.score)
+    if numbers is not None and is_higher and (mention.score is None or numbers.count == 1):
         mention = mention.model_copy(update={"score": numbers.score, "must_ask": numbers.must_ask})
     if own is None:
         return mention

@@ -283,7 +283,10 @@ HEAD = {
         como (si|un|una) ?(me|golpe|mazazo|martillazo|rayo|latigazo|hachazo|trueno|explosion|
         pedrada)*
     """,
-    "wide_hangover": "resaca; vino; cervez*; copas; sin cafe; caf(e|eina); jaj*; fiesta",
+    "wide_hangover": """
+        resaca; (el|mucho|tanto|de|con) vino; tinto; cervez*; copas; sin cafe; caf(e|eina); jaj*
+        fiesta
+    """,
     "wide_head_knock": """
         (golp*|golpe|di|dado|dio|choq*|choc*|porrazo|cabezazo|coscorron|impact*|cayo|peg*|lleve|
         llevado|trastazo|castana|tortazo|arree|meti|metido|estamp*)~~(cabeza|craneo|frente|sien|

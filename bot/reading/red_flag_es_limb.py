@@ -127,6 +127,7 @@ LIMB = {
         desigual; encogid*; recogid*; subid* el musculo; inutil; colgand*; floj*
     """,
     "wide_cant_lift": """
+        (intento|trato de|quiero) (subir|levantar|mover|elevar)~(brazo|hombro)~no pasa nada
         (intent*|trat*|quiero) (de )?(subir|levantar|mover|elevar)~(brazo|hombro)~(no (pasa|sube|
         va|se mueve|responde)|nada)
         no (puedo|podia|consigo|logro|soy capaz de|me deja|pude|hay manera de|hay forma de|

@@ -262,13 +262,23 @@ def _narrowed(candidates: list[FlagCandidate], seen: Seen) -> list[FlagCandidate
 
 
 def _best(candidates: Sequence[FlagCandidate]) -> tuple[FlagCandidate, ...]:
-    """Keep one candidate a flag, the surer one, the gravest flag first."""
+    """Keep one candidate a flag, the surer one, the gravest flag first.
+
+    A doubt about nothing graver than what is said outright needs no question.
+    """
     kept: dict[RedFlag, FlagCandidate] = {}
     for candidate in candidates:
         known = kept.get(candidate.flag)
         if known is None or (known.certainty, candidate.certainty) == (Stated.ASKED, Stated.STATED):
             kept[candidate.flag] = candidate
-    return tuple(sorted(kept.values(), key=lambda c: severity(c.flag), reverse=True))
+    outright = [severity(c.flag) for c in kept.values() if c.certainty is Stated.STATED]
+    gravest = max(outright, default=None)
+    left = [
+        one
+        for one in kept.values()
+        if one.certainty is Stated.STATED or gravest is None or severity(one.flag) > gravest
+    ]
+    return tuple(sorted(left, key=lambda c: severity(c.flag), reverse=True))
 
 
 def _asks_about_medicine(seen: Seen) -> bool:

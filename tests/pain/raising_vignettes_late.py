@@ -1,5 +1,7 @@
 """The last batches of paraphrases that must raise: our own (CHOSEN)."""
 
+# ruff: noqa: E501  (a message is one line)
+
 EMERGENCY_LATE = (
     "Did the carries, but halfway my chest got this horrible squeezing and I had to put the bells down",
     "Been having tightness across my chest on and off since Sunday",
