@@ -190,6 +190,7 @@ class SimulatedAthlete(Player):
             ("is any of this so?", lambda _: "None of these"),
             ("One more check", lambda _: "None of these"),
             ("How were sleep and mood", lambda _: self._slept()),
+            ("long. How was it?", lambda _: "Well, without training"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
             ("after some minutes", lambda message: labels(message)[0]),

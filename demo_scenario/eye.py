@@ -9,7 +9,7 @@ from demo_scenario.loopback.screen import ShownMessage
 ITEM = re.compile(r"^(?P<number>\d+)\. (?P<name>.+?)$")
 DOSE = re.compile(
     r"^\s*(?P<sets>\d+) × (?P<target>\d+) (?P<unit>s|m|reps?)(?P<more>.*?)"
-    r", stop with (?:about )?(?P<left>\d+(?:\.\d+)?) "
+    r", (?:stop with (?:about )?(?P<left>\d+(?:\.\d+)?) |a try of your checklist)"
 )
 LOAD = re.compile(r"(?:plus )?(?P<kg>\d+(?:\.\d+)?) kg(?: a hand| on the body)?")
 BAND = re.compile(r"(?P<band>\w+) band")
@@ -81,7 +81,7 @@ def _item(found: re.Match[str], dose: re.Match[str], *, is_extra: bool) -> SeenI
         load_kg=float(load["kg"]) if load else None,
         band=band["band"] if band else None,
         arms=_arms(more),
-        stop_with=float(dose["left"]),
+        stop_with=float(dose["left"] or 0),
         is_extra=is_extra,
     )
 

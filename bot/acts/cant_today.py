@@ -21,6 +21,7 @@ from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionRecord, SessionState
 
 PAUSE = re.compile(r"(\d{1,2})\s*(d|day|days|w|week|weeks)\b", re.IGNORECASE)
+BREAKS = ("well", "trained", "ill")
 LONGEST_PAUSE_WEEKS = 26  # [weeks] ch: a longer break is a new beginning, to be talked over
 
 
@@ -186,8 +187,35 @@ def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
     care.write_audit(
         turn.tx, at=turn.now, what="break.ends", athlete_id=person.id, actor_id=person.id
     )
-    turn.say(person, words.pause_over(turn.tongue(person)))
+    tongue = turn.tongue(person)
+    taps = [
+        [Tap(words.break_label(tongue, how), "break.was", {"how": how}) for how in BREAKS],
+    ]
+    turn.say(person, words.pause_over(tongue), taps=taps)
     return Outcome.COMMAND
+
+
+def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """How the break was decides how the return begins; without an answer the careful way holds."""
+    how = str(arguments["how"])
+    athlete = people.change_athlete(
+        turn.tx, person.id, absence_reason="ill" if how == "ill" else "travelling"
+    )
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="break.was",
+        athlete_id=person.id,
+        actor_id=person.id,
+        words=how,
+    )
+    draw_week.redraw(turn, person, athlete)
+    text = words.break_noted(turn.tongue(person), how)
+    if event.message_id is None:
+        turn.say(person, text)
+    else:
+        turn.change(person, event.message_id, text)
+    return Outcome.ANSWERED
 
 
 def _pause_end(found: re.Match[str], today: date) -> date | None:
@@ -210,4 +238,4 @@ def _next_planned(turn: Turn, person: Person, after: date) -> date | None:
     return planned[0] if planned else None
 
 
-TAPS = {"cant": ask_reason, "cant.because": because}
+TAPS = {"cant": ask_reason, "cant.because": because, "break.was": break_was}

@@ -28,11 +28,6 @@ class Known:
     own: tuple[Exposure, ...]
     kin: tuple[tuple[Movement, Exposure], ...]
 
-    @property
-    def ordinary(self) -> tuple[Exposure, ...]:
-        """The movement's exposures without the tries, from which no step follows."""
-        return tuple(one for one in self.own if not one.dose.is_try)
-
 
 def seen(turn: Turn, athlete_id: int, movement: Movement, *, before: date | None) -> Known:
     """Read the latest exposures of a movement and of what shares its capacity."""

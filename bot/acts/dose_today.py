@@ -8,8 +8,8 @@ from bot.acts.own_standards import is_shown, own_standard
 from bot.acts.places_used import is_stand_in
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
-from scheduler.catalogue.values import Measure, Movement, Role
-from scheduler.pain.values import Level
+from scheduler.catalogue.values import Measure, Movement, Role, Sides
+from scheduler.pain.values import Level, Side
 from scheduler.reasons import Decision
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
@@ -18,7 +18,7 @@ from scheduler.training.latest_gap import latest_gap
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.training_reasons import DoseReason
 from scheduler.training.tries import TryFacts, is_early, may_try, reference_of, with_try
-from scheduler.training.values import Dose, PainFacts, Quality, StageState
+from scheduler.training.values import AthleteProfile, Dose, PainFacts, Quality, StageState
 from storage.queries import history, training
 from storage.records.people import Athlete, Person
 from storage.records.training import ItemRecord
@@ -31,6 +31,7 @@ LEVEL_HELD = {
     SeasonWeekKind.RETURNING,
 }
 """Kinds of week in which doses keep their level; a lighter week has a reason of its own."""
+TRIED_LATELY = timedelta(days=21)  # [days] ch: what a try looks back on
 LOOKED_BACK_FIRST = timedelta(days=28)  # [days] ch: who trains has pulled as often as is asked
 
 
@@ -66,7 +67,7 @@ def _facts(
     return DoseFacts(
         movement=movement,
         quality=item.quality,
-        profile=athlete.profile.facts,
+        profile=profile_on(athlete, on),
         planned_sets=sets_after_share(sets=item.planned_sets, share=share),
         weeks_trained=weeks_trained(athlete, on),
         pulling_exposures=_pulling_exposures(turn, person, movement, on=on, before=before),
@@ -79,11 +80,22 @@ def _facts(
     )
 
 
+def profile_on(athlete: Athlete, on: date) -> AthleteProfile:
+    """Return the facts of an athlete on a day: away from home only what is at hand there."""
+    facts = athlete.profile.facts
+    for travel in athlete.profile.travels:
+        if on in travel:
+            return facts.model_copy(update={"equipment": facts.equipment & travel.equipment})
+    return facts
+
+
 def _pain(
     turn: Turn, athlete: Athlete, item: ItemRecord, movement: Movement, *, monday: date
 ) -> PainFacts:
     """Return what hurts in what a movement loads; an easier stand-in is not cut as well."""
-    pain = pain_picture.facts_for(turn, athlete, movement)
+    is_each = movement.sides is Sides.EACH and bool(item.arms)
+    arms = frozenset(item.arms) if is_each else Side.BOTH.arms
+    pain = pain_picture.facts_for(turn, athlete, movement, arms=arms)
     if pain.level is not Level.EASE:
         return pain
     picture = pain_picture.picture_of(turn, athlete)
@@ -100,12 +112,12 @@ def _is_beside_maximal(turn: Turn, athlete: Athlete, item: ItemRecord) -> bool:
 def _by_estimate(turn: Turn, known: Known, *, facts: DoseFacts, on: date) -> Decision[Dose]:
     """Decide by the rule; where only the answer holds it back, ask what the estimate says."""
     rulebook = turn.house.rulebook
-    decision = next_dose(known.ordinary, facts=facts, rulebook=rulebook)
+    decision = next_dose(known.own, facts=facts, rulebook=rulebook)
     if not any(one.code == DoseReason.SAME_LITTLE_LEFT for one in decision.reasons):
         return decision
     reach = capacity.reach(turn, known, dose=decision.value, facts=facts, on=on)
     with_reach = facts.model_copy(update={"estimate": reach})
-    return next_dose(known.ordinary, facts=with_reach, rulebook=rulebook)
+    return next_dose(known.own, facts=with_reach, rulebook=rulebook)
 
 
 def _or_try(
@@ -128,7 +140,8 @@ def _or_try(
     )
     if is_early(state, on=on, rulebook=turn.house.rulebook):
         return decision
-    about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=known.own)
+    lately = tuple(one for one in known.own if on - one.on <= TRIED_LATELY)
+    about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=lately)
     rung = may_try(decision.value, facts=facts, about=about)
     if rung is None:
         return decision

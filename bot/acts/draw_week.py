@@ -20,6 +20,7 @@ from scheduler.calendar.wall_time import due_instant, monday_of
 from scheduler.calendar.zones import zone_named
 from scheduler.reasons import Decision, Reason
 from scheduler.training.season_drawing import drawn_as
+from scheduler.training.season_reasons import SeasonReason
 from scheduler.training.season_values import SeasonWeek, SeasonWeekKind
 from scheduler.training.training_reasons import VolumeReason
 from scheduler.training.volume import lighter_week
@@ -128,8 +129,14 @@ def _asked(
         request=drawn_as(season.value, usual=usual).value,
         season=season.value,
         is_lighter=lighter.value,
-        reasons=(*season.reasons, *lighter.reasons, *shares),
+        reasons=(*_season_reasons(season, is_lighter=lighter.value), *lighter.reasons, *shares),
     )
+
+
+def _season_reasons(season: Decision[SeasonWeek], *, is_lighter: bool) -> tuple[Reason, ...]:
+    """Return why the season has the week so; one that the body makes lighter is not as usual."""
+    usual = SeasonReason.ORDINARY_WEEK
+    return tuple(one for one in season.reasons if not (is_lighter and one.code == usual))
 
 
 def _lighter(

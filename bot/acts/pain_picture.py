@@ -50,14 +50,23 @@ def new_key(turn: Turn, athlete_id: int) -> str:
     return f"e{care.count_pain_events(turn.tx, athlete_id) + 1}"
 
 
-def facts_for(turn: Turn, athlete: Athlete, movement: Movement) -> PainFacts:
-    """Return what a dose must know of the regions that a movement loads."""
+def facts_for(
+    turn: Turn, athlete: Athlete, movement: Movement, *, arms: frozenset[Side] = Side.BOTH.arms
+) -> PainFacts:
+    """Return what a dose must know of the regions that a movement loads.
+
+    ``arms`` are those that do it: where the sore one rests, the sound one is not cut for it.
+    """
     picture = picture_of(turn, athlete)
-    if touches(picture.eased, movement) or touches(picture.rested, movement):
+
+    def loads(left_out: LeftOut) -> bool:
+        return any(left_out.hits(movement, arm) for arm in arms)
+
+    if loads(picture.eased) or loads(picture.rested):
         return PainFacts(level=Level.EASE, is_settled=False)
-    if touches(picture.no_step, movement) or return_share(picture, movement) < 1:
+    if loads(picture.no_step) or return_share(picture, movement) < 1:
         return PainFacts(level=Level.WATCH, is_settled=False)
-    if touches(picture.no_load_step, movement):
+    if loads(picture.no_load_step):
         return PainFacts(level=Level.WATCH, is_settled=True)
     return PAIN_FREE
 

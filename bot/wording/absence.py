@@ -16,6 +16,9 @@ LABELS = {
 }
 
 
+BREAKS = {"well": "Well, without training", "trained": "Well, trained a bit", "ill": "I was ill"}
+
+
 def why_not(tongue: Tongue) -> str:
     """Ask for the reason."""
     return tongue.say("No problem. What is it today?")
@@ -72,4 +75,21 @@ def not_paused(tongue: Tongue) -> str:
 
 def pause_over(tongue: Tongue) -> str:
     """The break is over."""
-    return tongue.say("Welcome back. The first sessions are gentler where the break was long.")
+    return tongue.say(
+        "Welcome back. The first sessions are gentler where the break was long. How was it?"
+    )
+
+
+def break_label(tongue: Tongue, how: str) -> str:
+    """Label one answer to how a break was."""
+    return tongue.say(BREAKS[how])
+
+
+def break_noted(tongue: Tongue, how: str) -> str:
+    """Say what the answer means for the return."""
+    if how == "ill":
+        return tongue.say(
+            "Noted: you were ill. It begins gently. With fever, no training until you have been "
+            "clear of it for two days."
+        )
+    return tongue.say("Noted: {how}.", how=tongue.say(BREAKS[how]).lower())

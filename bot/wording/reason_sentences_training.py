@@ -113,6 +113,28 @@ DOSES: Sentences = {
         "Two good sessions at the top: time to try the {harder}.",
         "Two good sessions at the top: time for a harder movement.",
     ),
+    "dose.plainly_light": (
+        "{was_kg} kg is plainly light for you, so the next weight: {load_kg} kg, {target} a set.",
+        "The weight is plainly light for you, so the next one.",
+    ),
+    "dose.plainly_light_band": ("The band is plainly light for you, so the next one.",),
+    "dose.plainly_easy": (
+        "Plainly easy for you: time to try the {harder}.",
+        "Plainly easy for you: time for a harder movement.",
+    ),
+    "dose.after_try": (
+        "After the try: {target} a set is where {asked} are left.",
+        "After the try it goes on from what was left.",
+    ),
+    "dose.same_after_try": ("After the try it goes on as before.",),
+    "dose.accessory_twice": (
+        "Extra work steps after {needed} good sessions, {exposures} so far.",
+        "Extra work steps after two good sessions.",
+    ),
+    "dose.down_little_left": (
+        "Less was left than asked in {exposures} sessions running, so it gets a little easier.",
+        "Less was left than asked in several sessions running, so it gets a little easier.",
+    ),
     "dose.one_more_at_top": (
         "{exposures} of {needed} good sessions at the top so far.",
         "One more good session at the top first.",
@@ -209,6 +231,12 @@ VOLUMES: Sentences = {
         "A lighter week, as planned from time to time.",
     ),
     "volume.lighter_by_signals": (
+        (
+            "A lighter week: {signals} signs of tiredness agree "
+            "(items below their floor: {misses}, "
+            "less left than before: {is_reserve_falling}, "
+            "sleep or mood poor: {is_sleep_or_mood_poor})."
+        ),
         "A lighter week: {signals} signs of tiredness agree.",
         "A lighter week: signs of tiredness agree.",
     ),

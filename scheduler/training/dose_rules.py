@@ -59,6 +59,9 @@ class StepRules(BaseModel):
     many_reps_from: Labelled
     carry_pace_m_per_s: Labelled
     carry_step_m: Labelled
+    too_light_exposures: Labelled
+    feeling_out_times_most: Labelled
+    accessory_exposures: Labelled
     exposures_at_top: Labelled
     load_step_share: LabelledRange
     moderate_step_share_most: Labelled
@@ -78,6 +81,7 @@ class MissRules(BaseModel):
     model_config = STRICT
 
     running: Labelled
+    little_left_running: Labelled
     load_share_most: Labelled
     time_share: Labelled
     few_reps: Labelled

@@ -7,9 +7,10 @@ the corrected dose.
 from collections.abc import Sequence
 from datetime import timedelta
 
+from scheduler.catalogue.values import Role
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision, Reason, reason
-from scheduler.training.dose_bounds import target_bounds
+from scheduler.training.dose_bounds import reserve_asked, target_bounds
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.dose_making import Asked, asked_before, count_sets, make_dose
 from scheduler.training.exposure_reading import (
@@ -27,6 +28,8 @@ from scheduler.training.steps import step_up, target_step
 from scheduler.training.steps_down import step_down
 from scheduler.training.training_reasons import DoseReason
 from scheduler.training.values import Dose, Exposure
+
+USUAL_SETS_OF = 4  # [exposures] ch: coming back to the usual sets after an easier week is no step
 
 
 def next_dose(
@@ -46,6 +49,7 @@ def next_dose(
 def _next_asked(
     history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
 ) -> Decision[Asked]:
+    history, last_try = _without_tries(history)
     if not history:
         return first_asked(facts, rulebook=rulebook)
     same = _lately_in_quality(history, facts=facts, rulebook=rulebook)
@@ -55,13 +59,44 @@ def _next_asked(
     if moved is not None:
         return moved
     asked = _inside_bounds(asked_before(same[-1]), facts=facts, rulebook=rulebook)
+    if last_try is not None:
+        return _after_try(asked, last_try, facts=facts, rulebook=rulebook)
     down = _down_because(same, facts=facts, rulebook=rulebook)
     if down is not None:
-        return step_down(asked, why=down, facts=facts, rulebook=rulebook)
+        is_only_hard = down.code == DoseReason.DOWN_LITTLE_LEFT
+        return step_down(asked, why=down, facts=facts, rulebook=rulebook, keeps_sets=is_only_hard)
     kept = _kept_because(same, asked, facts=facts, rulebook=rulebook)
     if kept is not None:
         return Decision(value=asked, reasons=(kept,))
     return step_up(asked, history=same, facts=facts, rulebook=rulebook)
+
+
+def _without_tries(history: Sequence[Exposure]) -> tuple[list[Exposure], Exposure | None]:
+    """Return the ordinary exposures, and the try that came after them all, if one did."""
+    ordinary = [one for one in history if not one.dose.is_try]
+    last = history[-1] if history else None
+    return ordinary, last if last is not None and last.dose.is_try else None
+
+
+def _after_try(
+    asked: Asked, tried: Exposure, *, facts: DoseFacts, rulebook: Rulebook
+) -> Decision[Asked]:
+    """Go on after a try: from where as much is left as is asked, never lower than before (CH).
+
+    Sets of 30 s with 10 s left are sets of 25 s with 15 s left. A try at another resistance, one
+    that failed, or one without an answer says nothing new.
+    """
+    answer = tried.reserve
+    is_told = answer is not None and is_at_target(tried, movement=facts.movement)
+    if not is_told or answer is None or tried.dose.rung != asked.rung:
+        return Decision(value=asked, reasons=(reason(DoseReason.SAME_AFTER_TRY, "ch"),))
+    wanted = reserve_asked(facts, rulebook=rulebook)
+    reached = tried.dose.target + answer.left - wanted
+    target = target_bounds(facts, rulebook=rulebook).nearest(reached)
+    if target <= asked.target:
+        return Decision(value=asked, reasons=(reason(DoseReason.SAME_AFTER_TRY, "ch"),))
+    why = reason(DoseReason.AFTER_TRY, "ch", was=asked.target, target=target, asked=wanted)
+    return Decision(value=asked.model_copy(update={"target": target}), reasons=(why,))
 
 
 def _lately_in_quality(
@@ -113,6 +148,10 @@ def _down_because(
     empty = running(history, is_nothing_left)
     if empty >= needed.whole:
         return reason(DoseReason.DOWN_NOTHING_LEFT, needed.source, exposures=empty)
+    most = rulebook.misses.little_left_running
+    little = running(history, lambda one: one.reserve is not None and not is_enough_left(one))
+    if little >= most.whole:
+        return reason(DoseReason.DOWN_LITTLE_LEFT, most.source, exposures=little)
     return None
 
 
@@ -121,15 +160,16 @@ def _kept_because(
 ) -> Reason | None:
     """Return the first thing that keeps the dose as it is, in the order of care; else None."""
     last = history[-1]
-    by_circumstance = _kept_by_circumstance(last, asked, facts=facts, rulebook=rulebook)
+    usual = max(one.dose.sets for one in history[-USUAL_SETS_OF:])
+    by_circumstance = _kept_by_circumstance(asked, usual=usual, facts=facts, rulebook=rulebook)
     if by_circumstance is not None:
         return by_circumstance
     if is_missed(last, movement=facts.movement, rulebook=rulebook):
         return reason(DoseReason.SAME_MISSED, "ch", floor=last.dose.floor)
-    if last.reserve is None:
-        return reason(DoseReason.SAME_NO_ANSWER, "ch")
     if not is_at_target(last, movement=facts.movement):
         return reason(DoseReason.SAME_NOT_AT_TARGET, "ch", target=last.dose.target)
+    if last.reserve is None:
+        return _kept_unanswered(history, facts=facts, rulebook=rulebook)
     if not is_enough_left(last) and not _estimate_allows(asked, facts=facts, rulebook=rulebook):
         return reason(
             DoseReason.SAME_LITTLE_LEFT,
@@ -140,9 +180,23 @@ def _kept_because(
     return None
 
 
-def _kept_by_circumstance(
-    last: Exposure, asked: Asked, *, facts: DoseFacts, rulebook: Rulebook
+def _kept_unanswered(
+    history: Sequence[Exposure], *, facts: DoseFacts, rulebook: Rulebook
 ) -> Reason | None:
+    """Keep what was not judged; nobody is asked about accessories, which step after two (CP)."""
+    if facts.movement.role is not Role.ACCESSORY:
+        return reason(DoseReason.SAME_NO_ANSWER, "ch")
+    needed = rulebook.steps.accessory_exposures
+    good = running(history, lambda one: is_at_target(one, movement=facts.movement))
+    if good >= needed.whole:
+        return None
+    return reason(DoseReason.ACCESSORY_TWICE, needed.source, exposures=good, needed=needed.whole)
+
+
+def _kept_by_circumstance(
+    asked: Asked, *, usual: int, facts: DoseFacts, rulebook: Rulebook
+) -> Reason | None:
+    """Return what of the week or the body keeps a dose; ``usual`` [sets] of the last exposures."""
     pain = facts.pain
     if pain.level >= Level.EASE or not pain.is_settled:
         return reason(
@@ -158,8 +212,8 @@ def _kept_by_circumstance(
     if facts.holds_level:
         return reason(DoseReason.SAME_LEVEL_HELD, "cp")
     sets = count_sets(asked, facts=facts, rulebook=rulebook).sets
-    if sets > last.dose.sets:
-        return reason(DoseReason.MORE_SETS_FIRST, "ch", was=last.dose.sets, sets=sets)
+    if sets > usual:
+        return reason(DoseReason.MORE_SETS_FIRST, "ch", was=usual, sets=sets)
     return None
 
 

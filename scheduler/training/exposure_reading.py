@@ -57,6 +57,30 @@ def is_as_asked(exposure: Exposure, *, movement: Movement) -> bool:
     return is_at_target(exposure, movement=movement) and is_enough_left(exposure)
 
 
+def is_plainly_light(exposure: Exposure, *, movement: Movement) -> bool:
+    """Tell whether every set was at its target and the answer was the top one, "or more"."""
+    answer = exposure.reserve
+    is_top = answer is not None and answer.is_at_least and is_enough_left(exposure)
+    return is_top and is_at_target(exposure, movement=movement)
+
+
+def plainly_light_running(history: Sequence[Exposure], *, movement: Movement) -> int:
+    """Count the latest exposures in a row, at one resistance, that were plainly light."""
+    count = 0
+    for exposure in reversed(history):
+        is_same = exposure.dose.rung == history[-1].dose.rung
+        if not is_same or not is_plainly_light(exposure, movement=movement):
+            break
+        count += 1
+    return count
+
+
+def is_never_lower(history: Sequence[Exposure]) -> bool:
+    """Tell whether every answer so far was the top one: the resistance is still felt out."""
+    answers = [one.reserve for one in history if one.reserve is not None]
+    return bool(answers) and all(one.is_at_least for one in answers)
+
+
 def running(history: Sequence[Exposure], holds: Callable[[Exposure], bool]) -> int:
     """Count the latest exposures in a row that asked the same and for which ``holds`` is true."""
     count = 0

@@ -108,7 +108,9 @@ def _untested(facts: DoseFacts, *, rulebook: Rulebook) -> Decision[Asked]:
     if not owned or bounds.is_too_hard:
         return _too_hard(facts, bounds=bounds, rulebook=rulebook, why=why)
     body_kg = facts.profile.body_mass_kg
-    limit_kg = start.untested_load_share.value * body_kg
+    is_carry = facts.movement.measure in {Measure.CARRY_M, Measure.CARRY_S}
+    share = start.untested_carry_share if is_carry else start.untested_load_share
+    limit_kg = share.value * body_kg
     sensible = [rung for rung in owned if (rung.load_kg or 0.0) <= limit_kg and rung.band is None]
     rung = sensible[-1] if sensible and facts.movement.loading is Loading.EXTERNAL else owned[0]
     asked = _asked(facts, bounds.least, rung, rulebook)

@@ -96,6 +96,7 @@ class StartRules(BaseModel):
     careful_sets: Labelled
     careful_share_of_best: Labelled
     share_of_best: Labelled
+    untested_carry_share: Labelled
     untested_load_share: Labelled
     untested_load_share_most: Labelled
     test_factor: Labelled

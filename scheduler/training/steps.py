@@ -2,14 +2,20 @@
 
 from collections.abc import Sequence
 
-from scheduler.catalogue.values import Measure
+from scheduler.catalogue.values import Measure, Role
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.dose_bounds import TargetBounds, past_top, target_bounds
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.dose_making import Asked, longest_rest_for_work
 from scheduler.training.dose_rules import StepRules
-from scheduler.training.exposure_reading import is_as_asked, running
+from scheduler.training.exposure_reading import (
+    is_as_asked,
+    is_at_target,
+    is_never_lower,
+    plainly_light_running,
+    running,
+)
 from scheduler.training.loads import NextRung, StepSize, next_rung
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.training_reasons import DoseReason
@@ -30,7 +36,8 @@ def step_up(
     """Step what was asked by one thing: a set held back, the target, the rest, or the load.
 
     Called after an exposure that earned it. Where pain is watched, load and harder neighbours
-    stay shut (pain rules). Before a large owned step the target goes past the top first (CH).
+    stay shut (pain rules). What is plainly light does not wait for the top of the range. Before a
+    large owned step the target goes past the top first (CH).
     """
     if asked.held_back > 0:
         return _changed(asked, DoseReason.SET_GIVEN_BACK, "ch", held_back=asked.held_back - 1)
@@ -38,6 +45,11 @@ def step_up(
     following = next_rung(
         asked.rung, movement=facts.movement, profile=facts.profile, steps=rulebook.steps
     )
+    light = _step_if_plainly_light(
+        asked, following, history=history, bounds=bounds, facts=facts, rulebook=rulebook
+    )
+    if light is not None:
+        return light
     size = following.size if following else StepSize.ORDINARY
     limit = past_top(bounds, size=size, rulebook=rulebook)
     if asked.target < limit:
@@ -96,12 +108,68 @@ def _reason_to_wait(
     if facts.pain.level >= Level.WATCH:
         return reason(DoseReason.SAME_PAIN_NO_LOAD, "silbernagel2007", level=facts.pain.level.value)
     needed = rulebook.steps.exposures_at_top
-    good = running(history, lambda one: is_as_asked(one, movement=facts.movement))
+    is_good = is_at_target if facts.movement.role is Role.ACCESSORY else is_as_asked
+    good = running(history, lambda one: is_good(one, movement=facts.movement))
     if good < needed.whole:
         return reason(
             DoseReason.ONE_MORE_AT_TOP, needed.source, exposures=good, needed=needed.whole
         )
     return None
+
+
+def _step_if_plainly_light(
+    asked: Asked,
+    following: NextRung | None,
+    *,
+    history: Sequence[Exposure],
+    bounds: TargetBounds,
+    facts: DoseFacts,
+    rulebook: Rulebook,
+) -> Decision[Asked] | None:
+    """Take the next resistance or movement where the present one is plainly light; else None.
+
+    Two exposures in a row with every set at target and the top answer (CP). While nothing but
+    top answers was ever given, a load is felt out: one is enough, for a step of up to twice the
+    load (CH). Time or repetitions do not rise with it.
+    """
+    if facts.pain.level >= Level.WATCH or asked.rest_for_work is not None:
+        return None
+    light = plainly_light_running(history, movement=facts.movement)
+    is_two = light >= rulebook.steps.too_light_exposures.whole
+    if following is None:
+        return _look_harder_early(asked, facts=facts) if is_two else None
+    if following.rung.load_kg is None:
+        return _lighter_band_left(asked, following, bounds=bounds) if is_two else None
+    most_kg = rulebook.steps.feeling_out_times_most.value * (asked.rung.load_kg or 0.0)
+    is_felt_out = is_never_lower(history) and light >= 1 and following.rung.load_kg <= most_kg
+    if not is_felt_out and (not is_two or following.size is StepSize.LARGE):
+        return None
+    is_small = following.size is not StepSize.LARGE
+    target = bounds.nearest(asked.target) if is_small else bounds.least
+    why = reason(
+        DoseReason.PLAINLY_LIGHT,
+        rulebook.steps.too_light_exposures.source,
+        was_kg=asked.rung.load_kg or 0.0,
+        load_kg=following.rung.load_kg,
+        target=target,
+    )
+    new = asked.model_copy(update={"rung": following.rung, "target": target})
+    return Decision(value=new, reasons=(why,))
+
+
+def _lighter_band_left(
+    asked: Asked, following: NextRung, *, bounds: TargetBounds
+) -> Decision[Asked]:
+    new = asked.model_copy(update={"rung": following.rung, "target": bounds.least})
+    why = reason(DoseReason.PLAINLY_LIGHT_BAND, "cp", target=bounds.least)
+    return Decision(value=new, reasons=(why,))
+
+
+def _look_harder_early(asked: Asked, *, facts: DoseFacts) -> Decision[Asked] | None:
+    if facts.movement.harder is None:
+        return None
+    why = reason(DoseReason.PLAINLY_EASY, "cp", harder=facts.movement.harder)
+    return Decision(value=asked.model_copy(update={"neighbour": Neighbour.HARDER}), reasons=(why,))
 
 
 def _step_load(

@@ -14,15 +14,17 @@ from scheduler.training.values import Neighbour
 
 
 def step_down(
-    asked: Asked, *, why: Reason, facts: DoseFacts, rulebook: Rulebook
+    asked: Asked, *, why: Reason, facts: DoseFacts, rulebook: Rulebook, keeps_sets: bool = False
 ) -> Decision[Asked]:
     """Make what was asked easier by one thing, in the rulebook's order (CH).
 
     The owned load within 10 % below, else 10 % of the time, else 1-2 repetitions, else a set;
     at the bottom of everything any lighter owned load, and only then the easier neighbour.
+    ``keeps_sets`` where the sets are all done and only too hard: no set is taken away then.
     """
     bounds = target_bounds(facts, rulebook=rulebook)
-    for lower in (_little_load, _target, _set, _any_load):
+    fewer = () if keeps_sets else (_set,)
+    for lower in (_little_load, _target, *fewer, _any_load):
         new = lower(asked, bounds=bounds, facts=facts, rulebook=rulebook)
         if new is not None:
             return Decision(value=new, reasons=(why,))

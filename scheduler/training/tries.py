@@ -18,12 +18,14 @@ from scheduler.training.rulebook import Rulebook
 from scheduler.training.standards import Requirement, is_hard_enough
 from scheduler.training.values import Dose, Exposure, Rung, StageState
 
+LATELY_LEAST = 3  # [exposures in three weeks] ch: after illness or holidays it starts gently
+
 
 class TryFacts(BaseModel):
     """What a try asks besides the dose.
 
     ``asked`` is the standard in the athlete's own figures; ``is_shown`` tells that it needs no
-    showing any more; ``lately`` are the latest exposures of the movement, tries among them.
+    showing any more; ``lately`` are the exposures of the last three weeks, tries among them.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -44,7 +46,8 @@ def may_try(dose: Dose, *, facts: DoseFacts, about: TryFacts) -> Rung | None:
     """Return the resistance of a try where nothing speaks against one; None else.
 
     Not where the day's dose is cut or asks for it anyway, where something hurts or a week holds
-    its level, and not at once after a try that failed (CH).
+    its level, not at once after a try that failed, and not before the movement was trained a few
+    times lately (CH).
     """
     asked = about.asked
     is_other = facts.movement.key not in asked.movements or dose.measure is not asked.measure
@@ -56,6 +59,8 @@ def may_try(dose: Dose, *, facts: DoseFacts, about: TryFacts) -> Rung | None:
     rung = try_rung(asked, facts=facts)
     is_asked_anyway = dose.target >= asked.target and is_hard_enough(dose.rung, asked)
     if rung is None or is_asked_anyway or _has_just_failed(about.lately, facts=facts):
+        return None
+    if len(about.lately) < LATELY_LEAST:
         return None
     return rung
 
@@ -107,7 +112,7 @@ def with_try(
     least = min(worth, key=lambda one: float(one.reasons[0].figures["probability"]))
     return Decision(
         value=_as_written(decision.value, rung=rung, about=about, rulebook=rulebook),
-        reasons=(*least.reasons, *decision.reasons),
+        reasons=least.reasons,
     )
 
 

@@ -121,7 +121,14 @@ def lighter_week(
     )
     is_due = agreeing >= rules.signals_needed.value
     if is_due and since > 0:
-        why = reason(VolumeReason.LIGHTER_BY_SIGNALS, rules.signals_needed.source, signals=agreeing)
+        why = reason(
+            VolumeReason.LIGHTER_BY_SIGNALS,
+            rules.signals_needed.source,
+            signals=agreeing,
+            misses=signals.misses,
+            is_reserve_falling=signals.is_reserve_falling,
+            is_sleep_or_mood_poor=signals.is_sleep_or_mood_poor,
+        )
         return Decision(value=True, reasons=(why,))
     code = VolumeReason.MISSED_WEEK_COUNTS if is_due else VolumeReason.NOT_LIGHTER
     return Decision(value=False, reasons=(reason(code, every.source, **figures),))

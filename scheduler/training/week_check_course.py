@@ -13,7 +13,7 @@ from scheduler.training.week_values import Breach, Invariant, MovementInUse, Slo
 def movements_stay(week: JudgedWeek) -> Iterator[Breach]:
     """6: movements stay their weeks in their place; a step along the ladder is no change.
 
-    What the coach pinned is the coach's own.
+    What the coach pinned is the coach's own, and what a standard still asks for stays.
     """
     for slot in week.judged:
         if not slot.is_main or slot.movement_key in week.request.pinned:
@@ -23,7 +23,8 @@ def movements_stay(week: JudgedWeek) -> Iterator[Breach]:
             continue
         stay = week.rulebook.weeks.stay
         least = stay.first_pair_least.value if slot.pair == 1 else stay.second_pair.least
-        most = None if slot.pair == 1 else stay.second_pair.most
+        is_kept = slot.pair == 1 or slot.movement_key in week.request.wanted
+        most = None if is_kept else stay.second_pair.most
         ladder = ladder_of(week.movements[current.movement_key], week.movements)
         if slot.movement_key not in ladder and current.weeks < least:
             yield _stay_breach(WeekReason.CHANGED_EARLY, slot, weeks=current.weeks)

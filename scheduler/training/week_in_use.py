@@ -33,7 +33,8 @@ def is_to_change(in_use: MovementInUse, *, others: Sequence[Movement], shelf: Sh
         is_over = in_use.weeks >= stay.first_pair_most.whole and in_use.movement_key not in wanted
         may_end = in_use.weeks >= stay.first_pair_least.whole
     else:
-        is_over = stay.second_pair.most is not None and in_use.weeks >= stay.second_pair.most
+        is_long = stay.second_pair.most is not None and in_use.weeks >= stay.second_pair.most
+        is_over = is_long and in_use.movement_key not in wanted
         may_end = in_use.weeks >= stay.second_pair.least
     other_is_wanted = in_use.movement_key not in wanted and any(o.key in wanted for o in others)
     return is_over or (may_end and other_is_wanted)

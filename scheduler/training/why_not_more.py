@@ -19,13 +19,22 @@ STEPS = frozenset(
         DoseReason.STEP_IN_REST,
         DoseReason.STEP_BY_ESTIMATE,
         DoseReason.SET_GIVEN_BACK,
+        DoseReason.PLAINLY_LIGHT,
+        DoseReason.PLAINLY_LIGHT_BAND,
+        DoseReason.PLAINLY_EASY,
+        DoseReason.AFTER_TRY,
         DoseReason.MORE_SETS_FIRST,
         DoseReason.READY_FOR_HARDER,
     }
 )
 """Reasons of a dose that got harder: it did so by one thing."""
 LOWER = frozenset(
-    {DoseReason.DOWN_AFTER_MISSES, DoseReason.DOWN_NOTHING_LEFT, DoseReason.LIGHTER_TAKEN}
+    {
+        DoseReason.DOWN_AFTER_MISSES,
+        DoseReason.DOWN_NOTHING_LEFT,
+        DoseReason.DOWN_LITTLE_LEFT,
+        DoseReason.LIGHTER_TAKEN,
+    }
 )
 """Reasons of a dose that got easier."""
 

@@ -295,3 +295,21 @@ def test_the_reason_of_an_old_absence_does_not_outlive_it(stage: Stage) -> None:
     stage.go_to(WEDNESDAY, 7)
     stage.write("1) 20 20 20")
     assert stage.athlete.absence_reason is None
+
+
+@pytest.mark.parametrize(
+    ("label", "reason"), [("Well, without training", "travelling"), ("I was ill", "ill")]
+)
+def test_how_a_break_was_is_asked_and_decides_the_return(
+    stage: Stage, label: str, reason: str
+) -> None:
+    train(stage)
+    stage.write("/pause 2 weeks")
+    stage.go_to(MONDAY + timedelta(days=14), 7)
+    assert "How was it?" in "".join(stage.texts()[-3:])
+    stage.tap(label)
+    assert stage.athlete.absence_reason == reason
+    first = max(main_sets(stage, MONDAY + timedelta(days=14)))
+    # CHOSEN: 70 % of the sets after a healthy break; PUBLISHED caterisano2019: 50 % after illness.
+    assert first <= 2
+    assert stage.audit("break.was")[-1].words in {"well", "ill"}

@@ -61,7 +61,11 @@ def report(dose: Dose, answer, day: int) -> Exposure:
 
 
 def lived_through(of, quality, loads_kg, reports):
-    """Yield each dose with the one before it and the pain it was decided under."""
+    """Yield each dose with the one before it and the pain it was decided under.
+
+    Of the one before, the sets are the most of the last four exposures: coming back to the usual
+    sets after an easier day is no step (CHOSEN).
+    """
     profile = athlete(loads_kg=loads_kg)
     history: list[Exposure] = []
     before = None
@@ -71,7 +75,8 @@ def lived_through(of, quality, loads_kg, reports):
         now = next_dose(history, facts=slot, rulebook=RULEBOOK).value
         yield slot, before, now, pain
         history.append(report(now, answer, number * 3))
-        before = now
+        usual = max(one.dose.sets for one in history[-4:])
+        before = now.model_copy(update={"sets": usual})
 
 
 def row_of(dose: Dose):

@@ -43,6 +43,7 @@ OVERHEAD = PUSH_UP.model_copy(
 )
 ASKED = dose(PUSH_UP_HOLD, ENDURANCE, target=35)
 FACTS = facts(PUSH_UP_HOLD, ENDURANCE)
+LATELY = tuple(done(ASKED, day=2 * n) for n in range(3))
 
 
 def _seen(*seconds, day=0):
@@ -123,28 +124,34 @@ def test_nothing_is_tried_before_anything_was_seen():
     ids=["lighter week", "level held", "something hurts", "a set fewer", "asked anyway", "rounds"],
 )
 def test_a_day_that_speaks_against_it_tries_nothing(changes, asked):
-    about = TryFacts(asked=PUSH_UP, is_shown=False)
+    about = TryFacts(asked=PUSH_UP, is_shown=False, lately=LATELY)
     today = FACTS.model_copy(update=changes)
     assert may_try(asked, facts=today, about=about) is None
     assert may_try(ASKED, facts=FACTS, about=about) == NO_RESISTANCE
 
 
 def test_what_is_shown_is_not_tried_again():
-    assert may_try(ASKED, facts=FACTS, about=TryFacts(asked=PUSH_UP, is_shown=True)) is None
+    about = TryFacts(asked=PUSH_UP, is_shown=True, lately=LATELY)
+    assert may_try(ASKED, facts=FACTS, about=about) is None
+
+
+def test_nothing_is_tried_before_it_was_trained_three_times_lately():
+    about = TryFacts(asked=PUSH_UP, is_shown=False, lately=LATELY[:2])
+    assert may_try(ASKED, facts=FACTS, about=about) is None
 
 
 def test_after_a_failed_try_an_ordinary_session_comes_first():
     tried = dose(PUSH_UP_HOLD, ENDURANCE, target=45, is_try=True)
-    failed = done(tried, 45, 40, 33)
-    about = TryFacts(asked=PUSH_UP, is_shown=False, lately=(failed,))
+    failed = done(tried, 45, 40, 33, day=7)
+    about = TryFacts(asked=PUSH_UP, is_shown=False, lately=(*LATELY, failed))
     assert may_try(ASKED, facts=FACTS, about=about) is None
-    after_one = about.model_copy(update={"lately": (failed, done(ASKED, day=2))})
+    after_one = about.model_copy(update={"lately": (*LATELY, failed, done(ASKED, day=9))})
     assert may_try(ASKED, facts=FACTS, about=after_one) is not None
 
 
 def test_a_try_takes_the_lightest_owned_weight_that_counts():
     held = facts(OVERHEAD_HOLD, ENDURANCE)
-    about = TryFacts(asked=OVERHEAD, is_shown=False)
+    about = TryFacts(asked=OVERHEAD, is_shown=False, lately=LATELY)
     asked = dose(OVERHEAD_HOLD, ENDURANCE, target=25, kg=6)
     assert may_try(asked, facts=held, about=about) == Rung(load_kg=8)
 
@@ -152,7 +159,7 @@ def test_a_try_takes_the_lightest_owned_weight_that_counts():
 def test_a_weight_that_is_not_owned_is_never_tried():
     held = facts(OVERHEAD_HOLD, ENDURANCE)
     light = held.profile.model_copy(update={"loads_kg": {}})
-    about = TryFacts(asked=OVERHEAD, is_shown=False)
+    about = TryFacts(asked=OVERHEAD, is_shown=False, lately=LATELY)
     asked = dose(OVERHEAD_HOLD, ENDURANCE, target=25, kg=6)
     none_owned = held.model_copy(update={"profile": light})
     assert may_try(asked, facts=none_owned, about=about) is None

@@ -289,8 +289,13 @@ def carried(draft: WeekDraft) -> str:
 
 @pytest.mark.parametrize(("weeks", "stays"), [(0, True), (1, True), (3, True), (4, False)])
 def test_second_pair_movement_changes_after_its_fourth_week(weeks: int, *, stays: bool) -> None:
-    draft = week(history=(in_use("shrug", pair=2, weeks=weeks),), wanted=frozenset({"shrug"}))
+    draft = week(history=(in_use("shrug", pair=2, weeks=weeks),))
     assert (carried(draft) == "shrug") is stays
+
+
+def test_second_pair_movement_that_a_standard_asks_for_stays() -> None:
+    draft = week(history=(in_use("shrug", pair=2, weeks=9),), wanted=frozenset({"shrug"}))
+    assert carried(draft) == "shrug"
 
 
 def test_eased_region_steps_down_the_ladder_by_one() -> None:
