@@ -25,6 +25,7 @@ DEMO_COMMANDS = (
     "demo_scenario.benchmarks.cli",
     "demo_scenario.comparison.cli",
     "demo_scenario.two_years.cli",
+    "demo_scenario.vignettes.cli",
 )
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 
