@@ -13,7 +13,7 @@ from telegram import Bot
 from telegram.error import InvalidToken, TelegramError
 from telegram.request import HTTPXRequest
 
-from bot.acts import block_chat, set_aside
+from bot.acts import block_chat, refused_message, set_aside
 from bot.config import Settings, token_of
 from bot.desks import front
 from bot.events import Event
@@ -32,7 +32,7 @@ from scheduler.training.rulebook import default_rulebook
 from storage import buttons
 from storage.database import Database
 from storage.migrate import migrate
-from storage.records.wire import Received
+from storage.records.wire import Outgoing, Received
 
 log = logging.getLogger(__name__)
 
@@ -73,6 +73,7 @@ class Holdwell:
             clock=self.clock,
             pace=Pace(is_on=wiring.is_paced),
             on_blocked=self._on_blocked,
+            on_refused=self._on_refused,
         )
         self.writer = Writer(
             database=self.database,
@@ -155,6 +156,9 @@ class Holdwell:
 
     def _on_blocked(self, tx: Session, chat_id: int, now: datetime) -> None:
         block_chat.blocked(self.turn(tx, now), chat_id)
+
+    def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
+        refused_message.refused(self.turn(tx, now), outgoing)
 
     def _tick(self, now: datetime) -> None:
         tick.run(self.database, now, self.turn)

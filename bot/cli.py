@@ -26,6 +26,7 @@ DEMO_COMMANDS = (
     "demo_scenario.comparison.cli",
     "demo_scenario.readings.cli",
     "demo_scenario.two_years.cli",
+    "demo_scenario.vignettes.cli",
 )
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 

@@ -98,6 +98,20 @@ class Turn:
             payload = {"from_chat_id": from_chat_id, "message_id": message_id}
             self._put(to.chat_id, Operation.COPY, payload, subject=subject)
 
+    def send_page(
+        self,
+        to: Person,
+        page: Mapping[str, Any],
+        *,
+        file_name: str,
+        caption: str,
+        subject: str | None = None,
+    ) -> None:
+        """Send a page as a file; its facts are kept here and drawn when it leaves."""
+        if to.chat_id is not None:
+            payload = {"page": dict(page), "file_name": file_name, "caption": caption}
+            self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
+
     def set_menu(self, to: Person, commands: Sequence[tuple[str, str]]) -> None:
         """Show these commands in the person's menu."""
         if to.chat_id is not None:

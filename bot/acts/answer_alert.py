@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete
+from bot.acts import find_athlete, pain_report
 from bot.acts.find_athlete import subject_of
 from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of
@@ -11,6 +11,7 @@ from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_alerts
+from bot.wording import handover as handover_words
 from bot.wording.coach_alerts import AlertFacts
 from bot.wording.flag_words import is_private
 from scheduler.calendar.zones import zone_named
@@ -25,6 +26,7 @@ SEEN = "alert.seen"
 def alert_text(turn: Turn, to: Person, alert: Alert) -> str:
     """Write an alert for whoever hears of it."""
     athlete = people.athlete(turn.tx, alert.athlete_id)
+    unsaid = pain_report.unsaid(turn, athlete) if athlete is not None else (False, False)
     person = people.person(turn.tx, alert.athlete_id)
     return coach_alerts.alert_text(
         turn.tongue(to),
@@ -39,6 +41,8 @@ def alert_text(turn: Turn, to: Person, alert: Alert) -> str:
             left_out=left_out_words(turn, to, athlete) if athlete is not None else "",
             times_told=alert.times_told,
             is_private=_is_private(turn, alert, athlete),
+            is_site_unsaid=unsaid[0],
+            is_side_unsaid=unsaid[1],
         ),
     )
 
@@ -55,7 +59,8 @@ def alert_taps(turn: Turn, to: Person, alert: Alert) -> TapRows:
     second = [Tap(coach_alerts.open_label(tongue), "coach.who", about)]
     if alert.level >= Level.REST:
         second.append(Tap(coach_alerts.clear_label(tongue), "coach.clear_ask", about))
-    return [*rows, second]
+    page = [Tap(handover_words.label(tongue), "coach.handover", about)]
+    return [*rows, second, page]
 
 
 def seen(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:

@@ -1,6 +1,7 @@
 """The help of an athlete, and the open question of the intake once more."""
 
 from bot.acts import intake
+from bot.acts.emergency_number import number_for
 from bot.acts.intake_show import ask
 from bot.events import Wrote
 from bot.outcomes import Outcome
@@ -17,7 +18,9 @@ def athlete(turn: Turn, person: Person, _rest: str, event: Wrote) -> Outcome:
     if me is None:
         return Outcome.COMMAND
     coach = people.person(turn.tx, me.coach_id)
-    text = words.athlete(turn.tongue(person), coach=coach.name, number=coach.emergency_number)
+    text = words.athlete(
+        turn.tongue(person), coach=coach.name, number=number_for(turn, person, coach)
+    )
     turn.say(person, text)
     dialog = buttons.dialog(turn.tx, event.chat_id)
     if dialog is not None and dialog.kind == intake.KIND:

@@ -1,5 +1,6 @@
 """A chat that cannot be reached is a state, and the coach learns of it once."""
 
+from bot.acts import tell_alerts
 from bot.acts.find_athlete import subject_of
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -19,6 +20,8 @@ def blocked(turn: Turn, chat_id: int) -> Outcome:
     outbox.mark_blocked(turn.tx, chat_id, at=turn.now)
     _note(turn, person, "chat.blocked")
     _tell_coach(turn, person, blocked=True)
+    if person.is_coach:
+        tell_alerts.coach_lost(turn, people.person(turn.tx, person.id))
     return Outcome.STATE
 
 

@@ -60,7 +60,7 @@ def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
         monday=monday,
         stage=athlete.stage,
         is_lighter=asked.is_lighter,
-        kind=asked.season.kind,
+        kind=_kind(asked),
         sets_share=asked.request.sets_share if asked.request else 1.0,
         next_letter=_letter_after(draft, next_letter(turn, person.id, monday)).value,
         relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
@@ -69,6 +69,12 @@ def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
     )
     _save(turn, person, week.id, draft.sessions)
     return True
+
+
+def _kind(asked: Asked) -> SeasonWeekKind:
+    """Return what a week is for: one that the body makes lighter is a lighter one."""
+    is_ordinary = asked.season.kind is SeasonWeekKind.ORDINARY
+    return SeasonWeekKind.LIGHTER if asked.is_lighter and is_ordinary else asked.season.kind
 
 
 def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
@@ -101,7 +107,7 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
             turn.tx,
             week.id,
             stage=athlete.stage,
-            kind=asked.season.kind,
+            kind=_kind(asked),
             relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
             reasons=(*asked.reasons, *draft.reasons),
             drawn_at=turn.now,
@@ -174,7 +180,11 @@ def _draft(
     if request is None:
         return WeekDraft(sessions=(), relaxations=(), reasons=())
     asked = request.model_copy(update={"kept": kept, "open_from": open_from})
-    return draw_week(asked, library=turn.house.library, rulebook=turn.house.rulebook)
+    draft = draw_week(asked, library=turn.house.library, rulebook=turn.house.rulebook)
+    if draft.sessions:
+        return draft
+    # Nothing was left to draw: what such a week does not hold was not given way to anything.
+    return draft.model_copy(update={"relaxations": ()})
 
 
 def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:

@@ -7,7 +7,10 @@ from bot.acts import morning_question, pain_consequences, pain_picture, pain_rep
 from bot.acts.reading_context import at_hand, read_at_hand
 from bot.events import Wrote
 from bot.outcomes import Outcome
-from bot.reading.values import PainMention
+from bot.reading.pain_numbers import PainNumbers, pain_numbers, word_count
+from bot.reading.red_flag_pain import PainWords
+from bot.reading.red_flags import RedFlagReading
+from bot.reading.values import Asked, PainMention, Reading, Recorded
 from bot.turn import Turn
 from bot.wording import pain as words
 from scheduler.pain.events import Occasion, PainSign
@@ -16,6 +19,7 @@ from storage.queries import people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import OpenQuestion
 
+NUMBER_WORDS_MOST = 16  # [words] ch: in a longer text a bare number may be anything
 BARE_WORDS_MOST = 3  # [words] ch: "no pain", "nothing hurt today": nothing else is said
 
 
@@ -58,6 +62,48 @@ def hear(
             _report(turn, person, athlete, mention, event, question, may_ask=may_ask)
             heard = True
     return heard
+
+
+def meant(reading: Reading, flags: RedFlagReading, text: str) -> tuple[PainMention, ...]:
+    """Return what of a reading's pains is a report of the athlete, completed by the words.
+
+    What is said of somebody else, asked, supposed, long past or plain soreness is none, unless a
+    number or a sharp onset stands beside it. What is unclear is one.
+    """
+    own = flags.pain
+    kept = [
+        one
+        for one in reading.pains
+        if own is not None or one.score is not None or not flags.is_no_report
+    ]
+    if not kept and own is not None and not flags.candidates and (own.site or own.signs):
+        kept = [PainMention(sites=(own.site,) if own.site else (), side=own.side)]
+    is_plain = not isinstance(reading, Recorded) and word_count(text) <= NUMBER_WORDS_MOST
+    numbers = pain_numbers(text, is_asked=False) if is_plain else None
+    if isinstance(reading, Asked) and numbers is not None and numbers.count > 1:
+        numbers = None  # several figures may be results: those are asked about
+    return tuple(_completed(one, own, numbers) for one in kept)
+
+
+def _completed(
+    mention: PainMention, own: PainWords | None, numbers: PainNumbers | None
+) -> PainMention:
+    """Add the number, the place, the side and the signs that the other readers did not see."""
+    said = numbers.score if numbers is not None else None
+    is_higher = said is not None and (mention.score is None or said > mention.score)
+    if numbers is not None and is_higher and (mention.score is None or numbers.count == 1):
+        mention = mention.model_copy(update={"score": numbers.score, "must_ask": numbers.must_ask})
+    if own is None:
+        return mention
+    return mention.model_copy(
+        update={
+            "side": mention.side or own.side,
+            "sites": mention.sites or ((own.site,) if own.site else ()),
+            "is_sharp": mention.is_sharp or own.is_sudden_sharp,
+            "stopped_a_set": mention.stopped_a_set or PainSign.STOPPED_A_SET in own.signs,
+            "disturbs": PainSign.DISTURBS_EVERYDAY_USE in own.signs,
+        }
+    )
 
 
 def _is_denial(mention: PainMention) -> bool:
@@ -119,20 +165,10 @@ def _report(
     *,
     may_ask: bool,
 ) -> None:
-    if question is not None and not mention.sites and mention.score is not None:
-        if question.kind == "pain.score":
-            _answer_number(turn, person, athlete, mention, question)
-            return
-        if question.kind == "pain.place":
-            pain_talk.report(
-                turn,
-                person,
-                athlete,
-                question.subject,
-                score=mention.score,
-                must_ask=mention.must_ask,
-                message_id=event.message_id,
-            )
+    is_bare = not mention.sites and mention.score is not None
+    if is_bare and question is not None:
+        is_taken = answer_question(turn, person, athlete, mention, event, question)
+        if is_taken:
             return
     before = pain_picture.picture_of(turn, athlete)
     sessions = training.open_sessions(turn.tx, person.id)
@@ -148,10 +184,39 @@ def _report(
         occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
         session_id=session_id,
         message_id=event.message_id,
+        is_site_said=len(mention.sites) == 1,
+        is_side_said=mention.side is not None,
     )
     pain_consequences.follow(turn, person, athlete, before, words_said=event.text)
     if may_ask:
         _ask_what_is_unclear(turn, person, athlete, mention, key, session_id)
+
+
+def answer_question(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    mention: PainMention,
+    event: Wrote,
+    question: OpenQuestion,
+) -> bool:
+    """Take a number as the answer to the open question; False where none asks for one."""
+    if question.kind == "pain.score":
+        _answer_number(turn, person, athlete, mention, question)
+        return True
+    if question.kind == "pain.place":
+        pain_talk.report(
+            turn,
+            person,
+            athlete,
+            question.subject,
+            score=mention.score,
+            must_ask=mention.must_ask,
+            signs=_signs(mention),
+            message_id=event.message_id,
+        )
+        return True
+    return False
 
 
 def _corrected(turn: Turn, athlete: Athlete, mention: PainMention, event: Wrote) -> str | None:
@@ -207,4 +272,6 @@ def _signs(mention: PainMention) -> list[PainSign]:
         found.append(PainSign.SUDDEN_SHARP)
     if mention.stopped_a_set:
         found.append(PainSign.STOPPED_A_SET)
+    if mention.disturbs:
+        found.append(PainSign.DISTURBS_EVERYDAY_USE)
     return found

@@ -46,6 +46,7 @@ def hear(
         question = None  # it says anew what it said before, and answers nothing asked since
     found = at_hand(turn, person, event, question)
     reading = read_at_hand(turn, person, event.text, found, question)
+    reading = reading.model_copy(update={"pains": hear_pain.meant(reading, flags, event.text)})
     if flags.is_private:
         # Figures and pain are kept; the words go nowhere from here.
         event = event.model_copy(update={"text": ""})

@@ -6,6 +6,7 @@ from typing import Any
 
 from bot.acts import draw_week, find_athlete, give_back
 from bot.acts.checklist import local_today
+from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
 from bot.acts.intake_steps import SIGNS, waits_for_coach
 from bot.acts.tell_athlete import tell
@@ -137,7 +138,7 @@ def _wait(turn: Turn, person: Person, coach: Person, answers: Mapping[str, Any])
     tongue = turn.tongue(person)
     has_signs = bool(set(SIGNS) & set(screen))
     if has_signs:
-        text = words.signs(tongue, number=coach.emergency_number)
+        text = words.signs(tongue, number=number_for(turn, person, coach))
         turn.say(person, text, kind=MessageKind.SAFETY)
     turn.say(person, words.waits(tongue, coach=coach.name), kind=MessageKind.SAFETY)
     if "hurts_now" in screen:

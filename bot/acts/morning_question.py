@@ -63,13 +63,22 @@ def answer(
     *,
     site: Site,
     side: Side,
-    score: int,
+    score: int | None,
     must_ask: bool,
+    is_worse: bool = False,
     edit: int | None = None,
 ) -> None:
     """Record the answer, follow what it changes, and ask on or say how it stands."""
     before = pain_picture.picture_of(turn, athlete)
-    pain_report.add_morning(turn, athlete, site=site, side=side, score=score, must_ask=must_ask)
+    pain_report.add_morning(
+        turn,
+        athlete,
+        site=site,
+        side=side,
+        score=score,
+        must_ask=must_ask,
+        is_worse=is_worse,
+    )
     said = words.said(turn.tongue(person), site, side, score)
     after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
     region = _next_region(turn, athlete)

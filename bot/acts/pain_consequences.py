@@ -2,21 +2,15 @@
 
 from datetime import datetime
 
-from bot.acts import draw_week, pain_picture, tell_alerts
-from bot.acts.dose_today import dose_for
-from bot.acts.item_facts import item_facts, sent_items
+from bot.acts import draw_week, pain_picture, refill_session, tell_alerts
 from bot.turn import Turn
-from bot.wording import doses
-from bot.wording import pain as words
 from scheduler.pain.events import Certainty
 from scheduler.pain.open_flags import alert_wait
 from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
-from scheduler.pain.red_flags import Stops
 from scheduler.pain.values import Level, Urgency
-from storage.queries import care, people, training
+from storage.queries import care
 from storage.records.care import AlertState
 from storage.records.people import Athlete, Person
-from storage.records.wire import MessageKind
 
 PATTERN = "early_pattern"
 URGENCIES = tuple(Urgency)  # the most urgent first
@@ -45,71 +39,11 @@ def follow(
             before={"level": int(before.level), "rested": before.rested.model_dump(mode="json")},
             after={"level": int(after.level), "rested": after.rested.model_dump(mode="json")},
         )
-        correct_open_session(turn, person, athlete, after)
+        refill_session.correct(turn, person, athlete, after)
         if {one.key for one in before.flags} - {one.key for one in after.flags}:
-            _bring_back(turn, person, athlete, after)
+            refill_session.bring_back(turn, person, athlete, after)
         draw_week.redraw(turn, person, athlete)
     return after
-
-
-def correct_open_session(
-    turn: Turn, person: Person, athlete: Athlete, picture: PainPicture
-) -> None:
-    """Take out of a session that is out already what may not be done, and ease what hurts."""
-    coach = people.person(turn.tx, athlete.coach_id)
-    tongue = turn.tongue(person)
-    for session in training.open_sessions(turn.tx, person.id)[:1]:
-        taken, eased = [], []
-        for item in sent_items(session):
-            if item.is_reported or item.dose is None:
-                continue
-            movement = turn.house.library.movements[item.movement_key]
-            arms = picture.rested.arms_allowed(movement) & frozenset(item.arms)
-            if not arms:
-                training.change_item(turn.tx, item.id, is_left_out=True)
-                taken.append(movement.name)
-                continue
-            decision = dose_for(turn, person, athlete, item, on=session.on)
-            is_easier = decision.value.sets < item.dose.sets or (
-                decision.value.target < item.dose.target
-            )
-            if is_easier or arms != frozenset(item.arms):
-                training.snapshot_dose(
-                    turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
-                )
-                facts = item_facts(turn, session, item)
-                line = doses.dose_line(tongue, decision.value, movement, arms=tuple(arms))
-                eased.append(f"{facts.number}. {movement.name}: {line}")
-        if taken and not _stops_all(picture):
-            text = words.taken_out_of_today(tongue, taken, coach=coach.name)
-            turn.say(person, text, kind=MessageKind.SAFETY)
-        if eased:
-            turn.say(person, words.eased_today(tongue, eased), kind=MessageKind.SAFETY)
-
-
-def _bring_back(turn: Turn, person: Person, athlete: Athlete, picture: PainPicture) -> None:
-    """A doubt was answered away: what it alone took out of today's session stands again."""
-    tongue = turn.tongue(person)
-    for session in training.open_sessions(turn.tx, person.id)[:1]:
-        back = []
-        for item in session.items:
-            movement = turn.house.library.movements[item.movement_key]
-            arms = picture.rested.arms_allowed(movement) & frozenset(item.arms)
-            if not item.is_left_out or item.dose is None or not arms:
-                continue
-            decision = dose_for(turn, person, athlete, item, on=session.on)
-            training.snapshot_dose(
-                turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
-            )
-            training.change_item(turn.tx, item.id, is_left_out=False)
-            back.append(movement.name)
-        if back:
-            turn.say(person, words.back_in_today(tongue, back), kind=MessageKind.SAFETY)
-
-
-def _stops_all(picture: PainPicture) -> bool:
-    """Tell whether training stops altogether: then that is said, and not item by item."""
-    return picture.stops in {Stops.EVERYTHING, Stops.UPPER_BODY}
 
 
 def _raise_for_regions(
@@ -187,7 +121,7 @@ def _raise_for(
 
 def _not_before(turn: Turn, flags: list[FlagPicture]) -> datetime | None:
     """Only the coach's alert about a chest in doubt waits; the athlete is told at once."""
-    wait = min(alert_wait(flag.flag, flag.certainty) for flag in flags)
+    wait = min(alert_wait(flag.flag, flag.certainty, is_in_hang=flag.is_in_hang) for flag in flags)
     return turn.now + wait if wait else None
 
 

@@ -17,6 +17,7 @@ from storage.queries import care
 from storage.records.people import Athlete
 from storage.records.training import SessionRecord
 
+UNSAID_FOR = timedelta(days=2)  # [d] ch: an alert says so long that a place or side is not known
 ONE_MORNING = timedelta(hours=8)  # [h] ch: a second number so soon corrects the first
 
 
@@ -32,6 +33,8 @@ def add(
     occasion: Occasion,
     session_id: int | None = None,
     message_id: int | None = None,
+    is_site_said: bool = True,
+    is_side_said: bool = True,
 ) -> str:
     """Record a report and return its key."""
     key = pain_picture.new_key(turn, athlete.person_id)
@@ -44,6 +47,8 @@ def add(
         must_ask=must_ask,
         signs=frozenset(signs),
         occasion=occasion,
+        is_site_said=is_site_said,
+        is_side_said=is_side_said or pain_picture.is_midline(site),
     )
     pain_picture.record_event(
         turn, athlete.person_id, report, session_id=session_id, message_id=message_id
@@ -52,12 +57,25 @@ def add(
 
 
 def add_morning(
-    turn: Turn, athlete: Athlete, *, site: Site, side: Side, score: int | None, must_ask: bool
+    turn: Turn,
+    athlete: Athlete,
+    *,
+    site: Site,
+    side: Side,
+    score: int | None,
+    must_ask: bool,
+    is_worse: bool = False,
 ) -> str:
     """Record the answer of the morning after and return its key; a second one corrects it."""
     key = pain_picture.new_key(turn, athlete.person_id)
     answer = MorningAnswered(
-        key=key, at_utc=turn.now, site=site, side=side, score=score, must_ask=must_ask
+        key=key,
+        at_utc=turn.now,
+        site=site,
+        side=side,
+        score=score,
+        must_ask=must_ask,
+        is_worse=is_worse,
     )
     earlier = _morning_before(turn, athlete, answer)
     if earlier is None:
@@ -106,6 +124,8 @@ def amend(
             "side": Side.BOTH if is_midline else side or report.side,
             "score": report.score if score is None else score,
             "must_ask": report.must_ask if score is None else False,
+            "is_site_said": report.is_site_said or site is not None,
+            "is_side_said": is_midline or report.is_side_said or side is not None,
             "signs": report.signs | ({sign} if sign else frozenset()),
         }
     )
@@ -131,6 +151,19 @@ def add_nothing(turn: Turn, athlete: Athlete, session: SessionRecord) -> None:
                 occasion=Occasion.AFTER_SESSION,
                 session_id=session.id,
             )
+
+
+def unsaid(turn: Turn, athlete: Athlete) -> tuple[bool, bool]:
+    """Tell whether the latest report as it stands lacks its place, and its side."""
+    keys = [
+        event.key
+        for event in pain_picture.events_of(turn, athlete.person_id)
+        if isinstance(event, PainReported)
+    ]
+    last = find(turn, athlete, keys[-1]) if keys else None
+    if last is None or turn.now - last.at_utc > UNSAID_FOR:
+        return False, False
+    return not last.is_site_said, not last.is_side_said
 
 
 def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:

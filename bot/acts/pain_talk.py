@@ -1,6 +1,6 @@
 """Talking about pain: where, which side, how much, what else; one step at a time, resumable."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
@@ -12,7 +12,7 @@ from bot.turn import TapRows, Turn
 from bot.wording import pain as words
 from bot.wording import plain
 from bot.wording import red_flags as red_flag_words
-from scheduler.pain.events import Occasion, TapListAnswered
+from scheduler.pain.events import Occasion, PainSign, TapListAnswered
 from scheduler.pain.picture import AskKind, PainPicture
 from scheduler.pain.tap_list import TapLine, flag_of_line
 from scheduler.pain.values import Side, Site, regions_of
@@ -146,6 +146,7 @@ def report(
     *,
     score: int | None,
     must_ask: bool,
+    signs: Iterable[PainSign] = (),
     message_id: int | None = None,
     edit: int | None = None,
 ) -> None:
@@ -172,6 +173,7 @@ def report(
             side=Side(place["side"]),
             score=score,
             must_ask=must_ask,
+            signs=signs,
             occasion=Occasion.AFTER_SESSION if session_id else Occasion.MESSAGE,
             session_id=session_id,
             message_id=message_id,

@@ -4,16 +4,30 @@ import re
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import hear_pain, pain_consequences, pain_picture, pain_report, pain_talk
+from bot.acts import (
+    hear_pain,
+    morning_question,
+    pain_consequences,
+    pain_picture,
+    pain_report,
+    pain_talk,
+)
 from bot.acts.reading_context import at_hand, read_at_hand
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
+from bot.reading.pain_numbers import is_row_of_figures, pain_numbers, says_worse, word_count
+from bot.reading.red_flags import read_red_flags
+from bot.reading.values import PainMention
 from bot.turn import Turn
 from bot.wording import pain as words
+from scheduler.pain.events import PainSign
 from scheduler.pain.values import Side, Site
 from storage import buttons
 from storage.records.people import Athlete, Person
+from storage.records.wire import OpenQuestion
 
+NUMBER_ASKED = frozenset({"pain.score", "pain.place", "morning"})
+NUMBER_WORDS_MOST = 16  # [words] ch: a number with its story; more is a message of its own
 ANSWER_WORDS_MOST = 6  # [words] ch: "the front i think, right side"; more is something else
 SIDES = {"left": Side.LEFT, "l": Side.LEFT, "right": Side.RIGHT, "r": Side.RIGHT, "both": Side.BOTH}
 NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of)\s*10)?(?![\d.,:/-])")
@@ -23,7 +37,11 @@ UNIT = re.compile(r"\d\s*(?:kgs?|lbs?|s|secs?|min|reps?|x)\b|\b(?:rpe|sets?|reps
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:
     """Take a short text as the answer to the open question; None when it is none."""
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
-    if question is None or question.kind != pain_talk.UNCLEAR or event.is_edit:
+    if question is None or event.is_edit:
+        return None
+    if question.kind in NUMBER_ASKED:
+        return _number_said(turn, person, athlete, event, question)
+    if question.kind != pain_talk.UNCLEAR:
         return None
     said = event.text.lower()
     if len(said.split()) > ANSWER_WORDS_MOST:
@@ -40,6 +58,50 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome 
         tapped = Tapped(chat_id=event.chat_id, at=event.at, message_id=None, token="")
         return pain_talk.side(turn, person, {**about, "side": side.value}, tapped)
     return _place(turn, person, athlete, event, about, side)
+
+
+def _number_said(
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, question: OpenQuestion
+) -> Outcome | None:
+    """Take the number that was asked for, however it is said; None where it is something else."""
+    if word_count(event.text) > NUMBER_WORDS_MOST or is_row_of_figures(event.text):
+        return None
+    numbers = pain_numbers(event.text)
+    is_worse = question.kind == "morning" and numbers is None and says_worse(event.text)
+    if numbers is None and not is_worse:
+        return None
+    if _is_elsewhere(turn, person, event, question):
+        return None
+    score, must_ask = (numbers.score, numbers.must_ask) if numbers else (None, True)
+    if question.kind == "morning":
+        morning_question.answer(
+            turn,
+            person,
+            athlete,
+            site=Site(question.subject["site"]),
+            side=Side(question.subject["side"]),
+            score=score,
+            must_ask=must_ask,
+            is_worse=is_worse,
+        )
+        return Outcome.ANSWERED
+    own = read_red_flags(event.text).pain
+    said = PainMention(
+        score=score,
+        must_ask=must_ask,
+        is_sharp=own is not None and own.is_sudden_sharp,
+        stopped_a_set=own is not None and PainSign.STOPPED_A_SET in own.signs,
+        disturbs=own is not None and PainSign.DISTURBS_EVERYDAY_USE in own.signs,
+    )
+    hear_pain.answer_question(turn, person, athlete, said, event, question)
+    return Outcome.ANSWERED
+
+
+def _is_elsewhere(turn: Turn, person: Person, event: Wrote, question: OpenQuestion) -> bool:
+    """Tell whether the text names another place than the one that was asked about."""
+    site = question.subject.get("site")
+    named = {one for mention in _mentions(turn, person, event, "") for one in mention.sites}
+    return site is not None and bool(named) and Site(site) not in named
 
 
 def _new_place(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:

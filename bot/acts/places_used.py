@@ -1,6 +1,6 @@
 """Which movement each place of an athlete's week belongs to, from the sessions before it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
 from bot.turn import Turn
@@ -8,9 +8,11 @@ from scheduler.pain.picture import PainPicture
 from scheduler.training.values import Neighbour
 from scheduler.training.week_history import PlaceUsed, is_swapped, movements_in_use
 from scheduler.training.week_values import MovementInUse
-from storage.queries import training
+from storage.queries import care, training
 from storage.records.training import ItemRecord, SessionRecord
 
+DECISIONS = ("dose.up", "dose.kept", "dose.down")
+DECISIONS_MOST = 60  # [decisions] ch: the last sessions of every place
 REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
 
 
@@ -18,13 +20,15 @@ def in_use(
     turn: Turn, past: Iterable[SessionRecord], *, monday: date, picture: PainPicture
 ) -> tuple[MovementInUse, ...]:
     """Return what each place belongs to before a week, and what pain makes of it now."""
+    past = tuple(past)
+    decided = _decided(turn, past)
     used = [
         PlaceUsed(
             on=session.on,
             pair=item.pair,
             direction=item.direction,
             movement_key=item.movement_key,
-            asked=item.dose.neighbour if item.dose else Neighbour.STAY,
+            asked=decided.get((session.id, item.movement_key)) or _as_sent(item),
         )
         for session in past
         for item in session.items
@@ -37,6 +41,27 @@ def in_use(
         eased=picture.eased,
         no_step=picture.no_step,
     )
+
+
+def _as_sent(item: ItemRecord) -> Neighbour:
+    return item.dose.neighbour if item.dose else Neighbour.STAY
+
+
+def _decided(turn: Turn, past: Sequence[SessionRecord]) -> dict[tuple[int, str], Neighbour]:
+    """Return what was decided for next time when each session closed, by session and movement."""
+    if not past:
+        return {}
+    entries = care.audit_of(
+        turn.tx,
+        past[-1].athlete_id,
+        most=DECISIONS_MOST,
+        what=("dose.up", "dose.kept", "dose.down"),
+    )
+    found: dict[tuple[int, str], Neighbour] = {}
+    for entry in reversed(entries):
+        key = (int(entry.after.get("session", 0)), str(entry.before.get("movement", "")))
+        found[key] = Neighbour(entry.after["dose"].get("neighbour", Neighbour.STAY))
+    return found
 
 
 def is_stand_in(

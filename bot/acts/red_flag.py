@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture
+from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import sent_items
 from bot.acts.pass_on import tell_coach
 from bot.events import Tapped
@@ -21,17 +22,19 @@ from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
+TINGLES = frozenset({RedFlag.NUMB_OR_WEAK, RedFlag.TINGLING_PASSED})
 
-def is_raised(person: Person, text: str) -> bool:
+
+def is_raised(text: str) -> bool:
     """Tell whether a text raises anything that needs a person."""
-    return bool(read_red_flags(text, person.language).candidates)
+    return bool(read_red_flags(text).candidates)
 
 
 def listen(
     turn: Turn, person: Person, athlete: Athlete, text: str, *, message_id: int
 ) -> RedFlagReading:
     """Listen to a message and act on what it raises, whatever else it says."""
-    reading = read_red_flags(text, person.language)
+    reading = read_red_flags(text)
     if reading.asks_about_medicine:
         _defer_medicine(turn, person, athlete, "" if reading.is_private else text)
     if not reading.candidates:
@@ -103,19 +106,28 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
             certainty=certainty,
         ),
     )
-    pain_consequences.follow(
+    _note_answer(turn, person, flag, certainty)
+    has_passed = certainty is Certainty.DENIED and flag.is_in_hang and flag.flag in TINGLES
+    if has_passed:
+        _note_passing(turn, person, flag)
+    after = pain_consequences.follow(
         turn,
         person,
         athlete,
         before,
-        words_said=words.answer_said(tongue, flag.follow_up, certainty),
+        words_said="" if flag.is_private else words.answer_said(tongue, flag.follow_up, certainty),
     )
     coach = people.person(turn.tx, athlete.coach_id)
+    told = RedFlag.TINGLING_PASSED if has_passed else flag.flag
     text = (
         words.denied(tongue, coach=coach.name)
-        if certainty is Certainty.DENIED
+        if certainty is Certainty.DENIED and not has_passed
         else words.told(
-            tongue, flag.flag, coach=coach.name, number=_number(coach), stops=flag.stops
+            tongue,
+            told,
+            coach=coach.name,
+            number=number_for(turn, person, coach),
+            stops=Stops.ITEM if has_passed else flag.stops,
         )
     )
     # What is no sign may still hurt: then it is told by the usual taps.
@@ -125,7 +137,44 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
         turn.change(person, event.message_id, text, taps=taps)
     else:
         turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
+    if certainty is Certainty.DENIED:
+        ask_open(turn, person, athlete, after.flags)
     return Outcome.SAFETY
+
+
+def ask_open(turn: Turn, person: Person, athlete: Athlete, flags: Sequence[FlagPicture]) -> bool:
+    """Ask about the gravest doubt that still stands; False where there is none."""
+    doubts = [one for one in flags if one.certainty is Certainty.ASKED]
+    if not doubts:
+        return False
+    _answer(turn, person, athlete, [max(doubts, key=lambda one: severity(one.flag))])
+    return True
+
+
+def _note_answer(turn: Turn, person: Person, flag: FlagPicture, certainty: Certainty) -> None:
+    """Leave a line for the coach, also where nobody was told yet; nothing of a private sign."""
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="flag.answered",
+        athlete_id=person.id,
+        actor_id=person.id,
+        reasons=() if flag.is_private else flag.reasons,
+        after={} if flag.is_private else {"flag": flag.flag.value, "answer": certainty.value},
+    )
+
+
+def _note_passing(turn: Turn, person: Person, flag: FlagPicture) -> None:
+    """A tingle in a hang that is gone within minutes takes the item out and nothing else."""
+    passed = FlagRaised(
+        key=pain_picture.new_key(turn, person.id),
+        at_utc=turn.now,
+        flag=RedFlag.TINGLING_PASSED,
+        certainty=Certainty.CONFIRMED,
+        movement=flag.movement,
+        is_in_hang=True,
+    )
+    pain_picture.record_event(turn, person.id, passed)
 
 
 def _record(
@@ -138,6 +187,7 @@ def _record(
     """Write the sign down; only one that stops its place and no more is bound to a place."""
     is_of_a_place = RED_FLAGS[candidate.flag].stops is Stops.REGION
     pain = reading.pain if is_of_a_place else None
+    is_tingle = reading.is_in_hang and candidate.flag in TINGLES
     event = FlagRaised(
         key=pain_picture.new_key(turn, athlete.person_id),
         at_utc=turn.now,
@@ -145,7 +195,8 @@ def _record(
         certainty=candidate.certainty.certainty,
         site=pain.site if pain else None,
         side=(pain.side if pain else None) or Side.BOTH,
-        movement=_hung_from(turn, athlete) if candidate.flag is RedFlag.TINGLING_PASSED else None,
+        movement=_hung_from(turn, athlete) if is_tingle else None,
+        is_in_hang=is_tingle,
     )
     pain_picture.record_event(turn, athlete.person_id, event, message_id=message_id)
 
@@ -174,11 +225,17 @@ def _answer(
     tongue = turn.tongue(person)
     worst = max(flags, key=lambda one: severity(one.flag))
     text = words.told(
-        tongue, worst.flag, coach=coach.name, number=_number(coach), stops=worst.stops
+        tongue,
+        worst.flag,
+        coach=coach.name,
+        number=number_for(turn, person, coach),
+        stops=worst.stops,
     )
     taps: TapRows = ()
     if worst.certainty is Certainty.ASKED:
-        text = words.asked(tongue, worst.flag, coach=coach.name, number=_number(coach))
+        text = words.asked(
+            tongue, worst.flag, coach=coach.name, number=number_for(turn, person, coach)
+        )
         taps = _question_taps(turn, person, worst)
     turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
 
@@ -190,11 +247,6 @@ def _question_taps(turn: Turn, person: Person, flag: FlagPicture) -> TapRows:
         [Tap(yes, "flag.answer", {"flag": flag.key, "certainty": Certainty.CONFIRMED.value})],
         [Tap(no, "flag.answer", {"flag": flag.key, "certainty": Certainty.DENIED.value})],
     ]
-
-
-def _number(coach: Person) -> str | None:
-    """The emergency number that the coach confirmed, if any."""
-    return coach.emergency_number
 
 
 def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, text: str) -> None:

@@ -4,6 +4,7 @@ from datetime import datetime
 
 from bot.acts import close_session, pain_picture
 from bot.acts.dose_today import dose_for
+from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import pain as pain_words
@@ -126,6 +127,6 @@ def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:
     picture = pain_picture.picture_of(turn, athlete)
     coach = people.person(turn.tx, athlete.coach_id)
     text = pain_words.nothing_to_train(
-        turn.tongue(person), picture, coach=coach.name, number=coach.emergency_number
+        turn.tongue(person), picture, coach=coach.name, number=number_for(turn, person, coach)
     )
     turn.say(person, text, kind=MessageKind.SAFETY)

@@ -22,6 +22,7 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist
+from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
 from bot.wording.pages import pages_of
@@ -185,4 +186,5 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
     ]
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
-    return [*rows, row]
+    page = [Tap(handover_words.label(tongue), "coach.handover", about)]
+    return [*rows, row, *([page] if picture_of(turn, named.athlete).regions else [])]

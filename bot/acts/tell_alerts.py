@@ -32,6 +32,10 @@ def raise_alert(
 ) -> Alert:
     """Open an alert, and tell it now if its urgency says so."""
     coach = people.person(turn.tx, athlete.coach_id)
+    known = _of_this_message(turn, person, is_private=is_private)
+    if known is not None and known.level >= level and _is_as_urgent(known, urgency):
+        more = tuple(why for why in reasons if why not in known.reasons)
+        return care.change_alert(turn.tx, known.id, reasons=(*known.reasons, *more))
     first = first_telling_at(urgency, raised_at_utc=turn.now, coach=timing_of(coach)).value
     if first is not None and not_before is not None:
         first = max(first, not_before)
@@ -57,6 +61,30 @@ def raise_alert(
     if first is not None and first <= turn.now:
         tell(turn, coach, alert.id)
     return alert
+
+
+def _of_this_message(turn: Turn, person: Person, *, is_private: bool) -> Alert | None:
+    """Return the alert that the same message raised already: one message is one alert."""
+    if is_private:
+        return None
+    alike = [
+        alert
+        for alert in care.open_alerts(turn.tx, athlete_id=person.id)
+        if alert.raised_at == turn.now and alert.words
+    ]
+    return max(alike, key=lambda alert: alert.level, default=None)
+
+
+def _is_as_urgent(alert: Alert, urgency: Urgency) -> bool:
+    order = tuple(Urgency)
+    return order.index(alert.urgency) <= order.index(urgency)
+
+
+def coach_lost(turn: Turn, coach: Person) -> None:
+    """The coach's chat cannot be reached any more: what is open is told to whoever can be."""
+    for alert in care.open_alerts(turn.tx, coach_id=coach.id):
+        if alert.times_told or alert.tell_at is not None:
+            tell(turn, coach, alert.id)
 
 
 def hurry(turn: Turn, person: Person) -> None:
@@ -122,13 +150,29 @@ def _tell_one(turn: Turn, to: Person, alert: Alert) -> bool:
 
 
 def _nobody_reached(turn: Turn, alert: Alert) -> None:
-    """Nobody can be reached: the athlete is told so, and whoever owns the house."""
+    """Nobody can be reached: the athlete is told so once, whoever owns the house every time."""
     athlete = people.person(turn.tx, alert.athlete_id)
-    turn.say(
-        athlete,
-        unreachable.to_athlete(turn.tongue(athlete)),
-        kind=MessageKind.SAFETY,
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="alert.nobody_reached",
+        athlete_id=alert.athlete_id,
+        after={"alert": alert.id},
     )
+    is_first = due.take(
+        turn.tx,
+        person_id=athlete.id,
+        kind="nobody_reached",
+        subject=str(alert.id),
+        due_at=turn.now,
+        now=turn.now,
+    )
+    if is_first:
+        turn.say(
+            athlete,
+            unreachable.to_athlete(turn.tongue(athlete)),
+            kind=MessageKind.SAFETY,
+        )
     for owner in people.owners(turn.tx):
         turn.say(
             owner,

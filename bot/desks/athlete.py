@@ -106,6 +106,6 @@ def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outco
     return Outcome.SAFETY if flags.candidates else outcome
 
 
-def is_safety_matter(person: Person, event: Wrote) -> bool:
+def is_safety_matter(event: Wrote) -> bool:
     """Tell whether the words need the red-flag reader's answer, whatever else they are."""
-    return red_flag.is_raised(person, event.text)
+    return red_flag.is_raised(event.text)

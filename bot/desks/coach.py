@@ -15,6 +15,7 @@ from bot.acts import (
     decide_standard,
     emergency_number,
     give_back,
+    handover,
     intake,
     invite,
     join,
@@ -102,6 +103,8 @@ _ACTS: dict[str, TapAct] = {
     "coach.clear_stop": clear_pain.stop,
     "coach.relink": invite.relink,
     "coach.invite_other": invite.invite_other,
+    **emergency_number.TAPS,
+    **handover.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -130,7 +133,7 @@ def is_for_coach(turn: Turn, person: Person, event: Wrote, *, is_athlete: bool) 
         return True
     if event.is_edit or _question(turn, event) is None:
         return False
-    return not athlete_desk.is_safety_matter(person, event)
+    return not athlete_desk.is_safety_matter(event)
 
 
 def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:

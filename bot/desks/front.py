@@ -84,7 +84,7 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
     command = commands_of(person, athlete).get(name)
     if command is None or event.is_forwarded:
         # A red flag hidden behind a slash is still a red flag.
-        if athlete is not None and athlete_desk.is_safety_matter(person, event):
+        if athlete is not None and athlete_desk.is_safety_matter(event):
             return athlete_desk.hear(turn, person, athlete, event)
         turn.say(person, plain.unknown_command(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD

@@ -1,6 +1,6 @@
 """The owner's desk: how the house stands."""
 
-from bot.acts import coach_help, join, show_house
+from bot.acts import coach_help, join, set_stand_in, show_house
 from bot.desks import coach as coach_desk
 from bot.desks.entry import Command
 from bot.events import Wrote
@@ -22,6 +22,7 @@ COMMANDS: dict[str, Command] = {
     entry.name: entry
     for entry in (
         Command("house", "who coaches whom, and what could not be sent", show_house.command),
+        Command("standin", "who stands in for a coach", set_stand_in.command),
         Command("help", "what you can send", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )

@@ -25,6 +25,7 @@ DOUBTS = {
         elbow* (stick|sticking|flared|flaring|pointing|poking|going|go|out at|drifting|drift|
         winging) out
         sticking out (to the side|on (the )?(push|press|row|dip)); elbows out; heart rate strap
+        (strap|bra|vest|top|shirt|jacket|belt|harness|monitor) (is|was|felt|feels|too|so)~tight
         tight (tshirt|t shirt|top|vest|shirt|jacket|bra); off my chest
         chest (feels |is |was )?(stronger|bigger|great|good|fine|strong); lock* out
         fully straight on; lockout; strict rep*; for time; shoulders (out|back|down) of
@@ -231,7 +232,10 @@ DOUBTS = {
         heating (on|was)*; water bottle
     """,
     "hypothetical": """
-        what if i (ever|get|feel|have|start|was|do)
+        (should|do|would|can) (i|we) (stop|continue|carry on|keep going|rest|train|quit) if
+        what if (i|my|it|the|they)
+        if i (get|feel|have|notice|start)~~(should|do|would|can) (i|we)
+        (does|do|can|could|will|would|is it)~~(cause*|causing|lead to|give you|give me|make you)~
         if i (ever|were to) (get|feel|have|start|notice)*; in case (i|of|it|anything|my)
         what (should|do|would) (i|you|we) do if (i|my|it|someone)*
         worried (about|of|that) (getting|having|i (will|might|could))~
@@ -239,7 +243,7 @@ DOUBTS = {
         (dont|didnt) want (to|it to|a|my)~(dislocat*|pop*|tear|get|injur*|faint|pass out|collapse|
         rupture)*
         can (push ups|it|this|hangs|dips|that|these|you|they|pull ups|training|the exercise) cause~
-        to (avoid|prevent|stop getting|stop)~
+        to (avoid|prevent|stop getting)~
         how (do|can|would) i (know|tell|avoid|prevent) (if|when|getting|a)~
         read (about|that|an article|somewhere|on)~; article (about|on)~; video (about|of|on)~
         podcast (about|on)~; film (about|where)~

@@ -66,6 +66,7 @@ HEAD = {
         feel like i might; going to; feeling; felt; feel; bit; (like|as if) i; verge of
     """,
     "not_passed_out": """
+        (blackout|blackouts)~(street|town|building|area|house|city|village|block|power)
         (passed out|pass out|collaps*|crash*|passing out|conked out|flaked out|out cold)~(sofa|
         couch|bed|asleep|pillow|settee|armchair|bath|in front|tv|heap|before 9|by 9|by 10|at 9|
         early|exhausted|sleep|home)

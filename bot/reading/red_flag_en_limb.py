@@ -21,6 +21,9 @@ LIMB = {
         ants (crawling|under)*; cotton wool
     """,
     "numb_figure": """
+        (foot|feet|leg|legs|bum|toes) (went|fell|gone|goes|go|fallen) (to sleep|asleep|
+        dead)~(sitting|sat|
+        crossed|kneel*|loo|toilet|bus|plane|car|desk)
         numb to(?! (the )?(touch|my|finger*)); mind numbing*; mind numbingly; numbingly
         numb (with|from) (boredom|shock|grief|excitement|laughing|sitting|cold)
         comfortably numb; bum (is |went |goes |was )?numb; numb (bum|backside|arse|ass|butt)
@@ -77,7 +80,7 @@ LIMB = {
         shoulder|thumb)
         (dropping|drop|dropped|keep dropping|dropping) (things|cups|stuff|my (phone|cup|keys|mug|
         fork|toothbrush)|everything|mugs|plates|a cup|the cup|keys|my)~
-        cant (to )?(hold|grip|squeeze|open|turn|do up|button|pick up|make)~(cup|mug|key|keys|jar|
+        cant (to )?(hold|grip|squeeze|open|turn|do up|button|pick up)~(cup|mug|key|keys|jar|
         pen|phone|door|buttons|button|toothbrush|fist|kettle|spoon|fork|bottle|handle|steering|
         anything|zip|glass|shirt|things|pan|tap|plate|it)
         (wrist|foot|hand) drop
@@ -177,7 +180,8 @@ LIMB = {
         getting ripped; looking ripped; look ripped
         crack* (on|up|a|me|at|open|the|through|into|down|it|knuckles|my (knuckles|back|neck|phone))
         cracking; cracked it; got cracked; crack at it; crack of; crunches; ping me
-        went (well|great|ok|fine|good|to|for|up|down|really|better|smoothly|through|all|a|home|easy|
+        went (away|well|great|ok|fine|good|to|for|up|down|really|better|smoothly|through|all|a|
+        home|easy|
         easier|perfectly|back|badly|so|much|as|according|past|quickly|too|into|and|over|very|fast|
         not|on|off|round|out|swim*|running)
         clicky; clicks; click; clicking; give (it|me|up|a|you)
@@ -227,6 +231,7 @@ LIMB = {
         put~shoulder out; put my (shoulder|finger|thumb|elbow) out; threw my (shoulder) out
     """,
     "pop_out_figure": """
+        (band|stick|broomstick|shoulder) (dislocates|dislocations|pass throughs); dislocates [0-9]+
         (popped|pop|popping|pops|nipped|nip|went|going|go|goes|slipped|came|come) out (to (the |
         get |grab |see |a |work|town|buy|meet)|shopping|for (a |some |the )?(walk|run|lunch|coffee|
         drink|drinks|dinner|milk|food|errand|jog|ride|meal|bit of air|air|fresh air|pint|curry|day)|

@@ -82,6 +82,8 @@ OTHER = {
         poison* myself; took the whole (bottle|packet|box|pack|lot|strip)
     """,
     "overdose_figure": """
+        (od|odd|oded|od d|overdosed|overdosing|overdose) on (?!my|the|pills|tablets|meds|medication|
+        paracetamol|insulin|ibuprofen|codeine|painkillers)\\w+
         overdos*~(coffee|chocolate|sugar|pizza|burpees|cake|carbs|push ups|caffeine haha|netflix|
         sun|volume|biscuits|cheese|training|pull ups|protein|work|turkey|food|vitamin d|cute*|
         planks|press ups|cardio)

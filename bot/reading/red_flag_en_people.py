@@ -23,6 +23,12 @@ PEOPLE = {
         (says|said|saying|say|thinks|thought|reckons|reckoned|noticed|told|tells|asked|asks|worried|
         worries|wants|suggested|suggests|insists|insisted|wondered|wonders)
     """,
+    "writes_for": """
+        (this is|its|im|i am|am) (his|her|their|the) (husband|wife|partner|boyfriend|girlfriend|
+        mum|mom|dad|
+        mother|father|brother|sister|friend|flatmate|housemate|roommate|son|daughter|colleague)
+        (writing|texting|typing|messaging) (for|on behalf of|from)~; (his|her|their) phone
+    """,
     "me": "i; im; ive; me; my; mine; myself; id; i will",
     "starts_me": "i; im; ive; me; mine; myself; id",
 }

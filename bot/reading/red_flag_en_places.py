@@ -80,9 +80,47 @@ SITES = {
     "side_right": "right; rhs",
     "side_both": "both; either side; each side",
     "pain_words": """
-        pain*; hurt; hurts; hurting; agony; stabbing; twinge*; niggl*; throb*; sharp; discomfort
+        pain*(?! of ); hurt; hurts; hurting; agony; stabbing; twinge*; niggl*; throb*; sharp
+        discomfort
         aching (joint|elbow|wrist|shoulder)*; playing up; flared up; killing me
-        giving me (grief|gip|jip)
+        giv(ing|es|e|en|ed) me~(grief|gip|jip|trouble|bother); gave me~(grief|gip|jip|trouble)
+        cranky; grumpy; iffy; dodgy; angry; irritated; irritable; bother*; annoy*; sensitive; tender
+        acting up; not right; not happy; twingey; niggly; achy; ached; ache; aches; aching
+        stings; stinging
+        complain*; grumbl*; moaning; unhappy; barking; nagging; tweak*; sore to~
+    """,
+    "no_report": """
+        sore*; doms; tight*; stiff*; pump*; swole; burn; burned; happy; strong*; fine; good
+        great; healed
+        years ago; as a kid; used to; in (19|20)[0-9]{2}; not anymore; sorted; technique; form check
+        (should|do|can|could|where|how) (do |should |can )?(i|my); supposed to; meant to
+        is it (ok|normal|meant)
+        what do i do if; pain of; lend; no (pain|issues|problems|trouble)
+    """,
+    "everyday": """
+        (open|opening|opened|turn|turning|twist|twisting|unscrew*|undo*)~(jar|jars|door|doors|key|
+        lid|bottle|
+        tap|doorknob|handle)
+        (put|putting|pull|pulling|get|getting|take|taking)~(coat|jacket|shirt|jumper|bra|seatbelt|
+        seat belt|
+        socks|top|tshirt|hoodie|backpack)
+        brush* (my )?(teeth|hair); wash* (my )?(hair|back); comb*~hair; typing; type on; mouse
+        driving
+        steering wheel; (carry|carrying|lifting|lift|pick|picking|hold|holding) (up )?(a |the |
+        my )?(cup|mug|
+        kettle|pan|shopping|bag|bags|baby|toddler|kid|phone|bottle|plate)
+        pouring; shak* hands; cooking; chopping; handwriting; getting dressed; dressing myself
+        at work
+        everyday; daily (life|things|tasks); around the house; changing gear; pushing (a |the )?door
+    """,
+    "stopped_set": """
+        (had to|have to|made me|makes me|forced me to|needed to) (stop|quit|drop|bail|cut|
+        come off|let go|
+        put it down|rack|give up|end|skip)
+        (stopped|quit|ended|cut|came off|come off|bailed|gave up|packed in|let go|dropped|
+        racked)~(early|
+        short|halfway|mid set|because|cos|due to|at [0-9]+|on set|the set)
+        couldnt (finish|continue|carry on|complete); cant (finish|complete)~(set|sets|session)
     """,
     "sudden_sharp": """
         sudden (sharp )?pain; sharp pain; suddenly (hurt|sharp)*; sudden sharp

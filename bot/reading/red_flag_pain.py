@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from bot.reading.red_flag_scope import Hit
+from scheduler.pain.events import PainSign
 from scheduler.pain.values import Side, Site
 
 MeantT = TypeVar("MeantT", Site, Side)
@@ -24,6 +25,11 @@ SITES = {
     "pec": Site.CHEST_MUSCLE,
     "site_upper_back": Site.UPPER_BACK,
 }
+SIGNS = {
+    "sudden_sharp": PainSign.SUDDEN_SHARP,
+    "stopped_set": PainSign.STOPPED_A_SET,
+    "everyday": PainSign.DISTURBS_EVERYDAY_USE,
+}
 SIDES = {"side_left": Side.LEFT, "side_right": Side.RIGHT, "side_both": Side.BOTH}
 
 
@@ -34,6 +40,8 @@ class PainWords:
     site: Site | None
     side: Side | None
     is_sudden_sharp: bool
+    signs: frozenset[PainSign] = frozenset()
+    """What else the words say: it came suddenly, stopped a set, disturbs everyday things."""
 
 
 def read_pain_words(counting: Callable[[str], list[Hit]]) -> PainWords | None:
@@ -49,7 +57,10 @@ def read_pain_words(counting: Callable[[str], list[Hit]]) -> PainWords | None:
         return None
     site = _nearest(SITES, pains, counting)
     side = _nearest(SIDES, pains, counting)
-    return PainWords(site=site, side=side, is_sudden_sharp=bool(counting("sudden_sharp")))
+    signs = frozenset(sign for concept, sign in SIGNS.items() if counting(concept))
+    return PainWords(
+        site=site, side=side, is_sudden_sharp=PainSign.SUDDEN_SHARP in signs, signs=signs
+    )
 
 
 def _nearest(

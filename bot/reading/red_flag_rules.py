@@ -133,7 +133,11 @@ FAINT = (
     _asked(F.COLLAPSE, "near_faint", unless="not_passed_out laugh"),
     _stated(F.HEAT_CONFUSION, "confused", "heat", within=ACROSS, unless="plan_confusion"),
     _stated(F.FACE_ARM_SPEECH, "face_speech", unless="laugh dental"),
-    _stated(F.FACE_ARM_SPEECH, "weak_arm_sudden", unless="tired during_exercise laugh slept_on"),
+    _stated(
+        F.FACE_ARM_SPEECH,
+        "weak_arm_sudden",
+        unless="tired during_exercise laugh slept_on wide_weak_side",
+    ),
     _stated(
         F.FACE_ARM_SPEECH, "cant_lift|weak", "sudden_only", within=6, unless="pop fall tired laugh"
     ),
@@ -142,7 +146,7 @@ FAINT = (
 KNOCK = (
     _stated(F.HEAD_INJURY_SIGNS, "head_knock", "vomit_memory", within=40, unless="not_head_knock"),
     _stated(F.HEAD_KNOCK, "head_knock", "head_signs", within=40, unless="not_head_knock"),
-    _asked(F.HEAD_KNOCK, "head_knock", unless="not_head_knock laugh"),
+    _asked(F.HEAD_KNOCK, "head_knock", unless="not_head_knock long_ago!again"),
     _stated(F.NECK_INJURY, "neck_injury", unless="neck_figure laugh"),
     _stated(
         F.NECK_INJURY,
@@ -211,7 +215,11 @@ JOINT = (
         unless="long_ago pop_out_figure",
     ),
     _stated(F.SUSPECTED_DISLOCATION, "joint", "back_in", within=6, unless="long_ago"),
-    _asked(F.SUSPECTED_DISLOCATION, "dislocate_word", unless="long_ago history_only!again"),
+    _asked(
+        F.SUSPECTED_DISLOCATION,
+        "dislocate_word",
+        unless="long_ago history_only!again pop_out_figure",
+    ),
     _stated(
         F.POP_WITH_LOSS, "pop_event", "loss", within=ACROSS, unless="pop_harmless long_ago laugh"
     ),

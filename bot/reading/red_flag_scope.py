@@ -4,7 +4,6 @@ A denial reaches to the end of its clause or list. Another person reaches until 
 speaks of themselves again. Both are read generously towards raising: what is unclear counts.
 """
 
-import re
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
@@ -16,95 +15,6 @@ SIGNS = SENTENCE_ENDS | {","}
 LONGEST_DENIAL = 9  # [words] ch: further on, a denial is not believed without a list
 LIST_PART = 3  # [words] ch: the parts of "no numbness, swelling or fever"
 PERSON_TO_VERB = 6  # [words] ch: between a person and what happened to them
-NO_WORDS = frozenset({"no", "none", "nope", "nah", "nil", "negative", "zero", "never"})
-HAPPENED = re.compile(
-    r"(has|had|have|is|was|got|gets|did|does|went|goes|fell|fainted|passed|collapsed|popped|tore|"
-    r"broke|hurt|died|suffers|suffered|dislocated|been|tripped|keeps|kept|felt|feels|took|ended|"
-    r"blacked|faints|said|s|just|once|nearly|almost|in|with|who|cant|couldnt|needed|collapsing|"
-    r"hit|faint|pass|collapse|banged|knocked|threw|smashed|lost|gave|having|getting|complained|started|thought)\b"
-)
-GOES_ON = re.compile(
-    r"(and |then |so |but |had|has|got|went|was|were|ended|turned|needed|his|her|their|he|she|"
-    r"they|who|which|popped|couldnt|cant|totally|proper|right|\w+ed\b)"
-)
-BESIDE_ME = frozenset({("to",), ("beside",), ("behind",), ("near",), ("of",)})
-NAME_HAPPENED = frozenset(
-    [
-        "has",
-        "had",
-        "got",
-        "fainted",
-        "collapsed",
-        "dislocated",
-        "tore",
-        "passed",
-        "broke",
-        "blacked",
-        "fell",
-        "popped",
-    ]
-)
-NOT_NAMES = frozenset(
-    [
-        "today",
-        "yesterday",
-        "last",
-        "just",
-        "body",
-        "everything",
-        "something",
-        "nothing",
-        "this",
-        "that",
-        "there",
-        "what",
-        "which",
-        "who",
-        "then",
-        "also",
-        "monday",
-        "tuesday",
-        "wednesday",
-        "thursday",
-        "friday",
-        "saturday",
-        "sunday",
-        "have",
-        "ever",
-        "session",
-        "set",
-        "still",
-        "never",
-        "always",
-        "finally",
-        "only",
-        "tonight",
-        "week",
-        "morning",
-        "after",
-        "before",
-        "once",
-        "really",
-        "first",
-        "second",
-        "half",
-        "both",
-        "one",
-        "lower",
-        "mid",
-        "skin",
-        "muscle",
-        "biceps",
-        "left",
-        "right",
-        "top",
-        "front",
-        "rear",
-        "inner",
-        "outer",
-        "ended",
-    ]
-)
 
 
 @dataclass(frozen=True)
@@ -140,12 +50,12 @@ def denied_words(text: Text, words: WordSet) -> list[tuple[int, int, int]]:
     for denial in found(text, words, "no"):
         if any(first <= denial.last and denial.first <= last for first, last in excused):
             continue
-        last = _reach(text, denial.last + 1, barriers, lists)
+        last = _reach(text, words, denial.last + 1, barriers, lists)
         reaches.append((denial.first, denial.last + 1, last))
     return reaches
 
 
-def _reach(text: Text, start: int, barriers: list[int], lists: set[int]) -> int:
+def _reach(text: Text, words: WordSet, start: int, barriers: list[int], lists: set[int]) -> int:
     """Return the last word that a denial reaches."""
     stop = next((b for b in barriers if b >= start), len(text.words))
     last = start - 1
@@ -153,7 +63,7 @@ def _reach(text: Text, start: int, barriers: list[int], lists: set[int]) -> int:
         word = text.words[place]
         if word in SENTENCE_ENDS:
             break
-        if word == "," and not _list_goes_on(text, place + 1, lists):
+        if word == "," and not _list_goes_on(text, words, place + 1, lists):
             break
         if place - start >= LONGEST_DENIAL and not lists & set(range(start, place + 1)):
             break
@@ -161,15 +71,13 @@ def _reach(text: Text, start: int, barriers: list[int], lists: set[int]) -> int:
     return last
 
 
-def _list_goes_on(text: Text, start: int, lists: set[int]) -> bool:
+def _list_goes_on(text: Text, words: WordSet, start: int, lists: set[int]) -> bool:
     """Tell whether a short part of a list follows a comma: nothing of the athlete's own in it."""
     end = start
     while end < len(text.words) and text.words[end] not in SIGNS and end - start <= LONGEST_DENIAL:
         end += 1
     part = text.words[start:end]
-    is_own = any(
-        w in {"i", "im", "ive", "my", "but", "just", "bad", "some", "in", "is"} for w in part
-    )
+    is_own = any(word in words.grammar.own_in_list for word in part)
     has_list_word = bool(lists & set(range(start, end)))
     ahead = any(place in lists for place in range(start, min(end + 8, len(text.words))))
     return not is_own and (has_list_word or (len(part) <= LIST_PART and ahead) or len(part) <= 1)
@@ -177,35 +85,37 @@ def _list_goes_on(text: Text, start: int, lists: set[int]) -> bool:
 
 def other_words(text: Text, words: WordSet, message: str) -> set[int]:
     """Return the words that are about somebody else."""
+    if found(text, words, "writes_for"):
+        return set()  # somebody writes for the athlete: what they tell of is the athlete's
     others: set[int] = set()
     persons = found(text, words, "person")
     named = {place for hit in persons for place in range(hit.first, hit.last + 1)}
     own = {h.first for h in found(text, words, "me")} - named
-    own -= {place for place in own if text.words[place - 1 : place] in BESIDE_ME}
+    grammar = words.grammar
+    own -= {place for place in own if set(text.words[place - 1 : place]) & grammar.beside_me}
     reports = {h.first for h in found(text, words, "reports")}
     for hit in persons:
         after = range(hit.last + 1, min(hit.last + 3, len(text.words)))
-        is_owner = text.words[hit.last].endswith("s") and text.words[hit.last] not in {
-            "hes",
-            "shes",
-        }
+        name = text.words[hit.last]
+        ends_so = bool(grammar.owner_ending) and name.endswith(grammar.owner_ending)
+        is_owner = ends_so and name not in grammar.not_owners
         before = text.words[max(hit.first - 3, 0) : hit.first]
-        is_likened = bool({"like", "if", "though"} & set(before))
+        is_likened = bool(grammar.likened & set(before))
         if is_likened or (any(place in reports for place in after) and not is_owner):
             continue
-        if is_owner or text.words[hit.last] in {"his", "her", "hes", "shes"} or _happens(text, hit):
-            others |= _until_own(text, hit.first, own)
+        if is_owner or name in grammar.owners or _happens(text, words, hit):
+            others |= _until_own(text, words, hit.first, own)
     for place in _names(text, words, message):
-        others |= _until_own(text, place, own)
+        others |= _until_own(text, words, place, own)
     return others
 
 
-def _happens(text: Text, hit: Hit) -> bool:
+def _happens(text: Text, words: WordSet, hit: Hit) -> bool:
     after = text.words[hit.last + 1 : hit.last + 1 + PERSON_TO_VERB]
-    return any(HAPPENED.match(word) or word.endswith("ed") for word in after)
+    return any(words.grammar.happened.match(word) for word in after)
 
 
-def _until_own(text: Text, start: int, own: set[int]) -> set[int]:
+def _until_own(text: Text, words: WordSet, start: int, own: set[int]) -> set[int]:
     """Return the words from a person on, until the athlete or a new subject comes."""
     reach: set[int] = set()
     for place in range(start, len(text.words)):
@@ -214,7 +124,7 @@ def _until_own(text: Text, start: int, own: set[int]) -> set[int]:
         word = text.words[place]
         if word in SIGNS:
             rest = " ".join(text.words[place + 1 : place + 3])
-            if not GOES_ON.match(rest):
+            if not words.grammar.goes_on.match(rest):
                 break
         reach.add(place)
     return reach
@@ -225,12 +135,13 @@ def _names(text: Text, words: WordSet, message: str) -> Iterable[int]:
     for place, word in enumerate(text.words[:-1]):
         start, end = text.spans[place]
         is_name = message[start:end].istitle() and len(word) > 2 and word.isalpha()
-        is_known = word in words.known or word in NOT_NAMES or word.endswith(("ing", "ly"))
-        if is_name and not is_known and text.words[place + 1] in NAME_HAPPENED:
+        is_known = word in words.known or word in words.grammar.not_names
+        is_known = is_known or word.endswith(("ing", "ly"))
+        if is_name and not is_known and text.words[place + 1] in words.grammar.name_happened:
             yield place
 
 
-def is_answered_no(text: Text, hit: Hit, no_issues: Collection[int]) -> bool:
+def is_answered_no(text: Text, words: WordSet, hit: Hit, no_issues: Collection[int]) -> bool:
     """Tell whether the words after a sign take it back: "chest pain? none", "never an issue".
 
     ``no_issues`` are the words where something is said to be no issue.
@@ -240,7 +151,7 @@ def is_answered_no(text: Text, hit: Hit, no_issues: Collection[int]) -> bool:
     place = hit.last + 1
     if place < len(text.words) and text.words[place] in {",", "?"}:
         place += 1
-    if place >= len(text.words) or text.words[place] not in NO_WORDS:
+    if place >= len(text.words) or text.words[place] not in words.grammar.no_words:
         return False
     following = text.words[place + 1] if place + 1 < len(text.words) else "."
-    return following in SIGNS or following in {"and", "thankfully", "haha", "at"}
+    return following in SIGNS or following in words.grammar.after_no

@@ -117,7 +117,7 @@ def _meant(
 
 def mended(word: str, mending: Mapping[str, str]) -> str:
     """Return the word that one slip away was meant, else the word itself."""
-    if word in mending and mending[word] == word:
+    if mending.get(word) in {word, ""}:
         return word
     squeezed = re.sub(r"(.)\1{2,}", r"\1", word) if len(word) <= 40 else word
     if squeezed != word and mending.get(squeezed) == squeezed:
@@ -125,22 +125,24 @@ def mended(word: str, mending: Mapping[str, str]) -> str:
     if not LEAST_MENDED <= len(word) <= 20 or not word.isalpha():
         return word
     return mending.get(word) or next(
-        (mending[near] for near in _shortened(word) if near in mending), word
+        (mending[near] for near in _shortened(word) if len(mending.get(near, "")) >= LEAST_MENDED),
+        word,
     )
 
 
 def slips_of(vocabulary: frozenset[str], *, protected: frozenset[str]) -> dict[str, str]:
     """Return every word, and every word with one letter left out, to the word meant.
 
-    ``protected`` are ordinary words that look like a slip and are none. A slip keeps the
-    first letter.
+    ``protected`` are ordinary words that look like a slip and are none: they map to nothing.
+    A slip keeps the first letter.
     """
     slips: dict[str, str] = {}
     for word in sorted(vocabulary, key=len):
         if len(word) >= LEAST_MENDED:
             for near in _shortened(word):
                 slips.setdefault(near, word)
-    slips.update({word: word for word in vocabulary | protected})
+    slips.update({word: word for word in vocabulary})
+    slips.update(dict.fromkeys(protected, ""))
     return slips
 
 

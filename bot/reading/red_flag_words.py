@@ -2,7 +2,7 @@
 
 A concept is a list of short patterns. In a pattern a space parts words, ``~`` stands for up to
 three words between and ``~~`` for seven, ``*`` ends a stem, ``(a|b)`` is a choice. Nothing crosses
-a sign. A line may be broken behind ``|``.
+a sign. A line may be broken behind ``|`` and ``(``.
 """
 
 import re
@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
+from bot.reading.red_flag_grammar import Grammar
 from bot.reading.red_flag_text import slips_of
 
 
@@ -19,6 +20,9 @@ class WordSet:
 
     language: str
     concepts: Mapping[str, str]
+    grammar: Grammar
+    denial_passes_over: frozenset[str] = frozenset()
+    """Places and course are not denied: "no feeling in my hand" is about the hand all the same."""
     written_out: Mapping[str, str] = field(default_factory=dict)
     joined: Mapping[tuple[str, str], str] = field(default_factory=dict)
     """Pairs of words that are read as one."""
@@ -49,12 +53,34 @@ class WordSet:
         return slips_of(self.mended_to, protected=self.protected)
 
 
+def together(*parts: str) -> str:
+    """Join the patterns of several concepts into one."""
+    return "\n".join(parts)
+
+
 def compiled(lines: str) -> re.Pattern[str]:
-    """Return one pattern for a concept: ``;`` and the end of a line part its patterns."""
-    whole = re.sub(r"\|\n\s*", "|", lines)
-    parts = [part.strip() for line in whole.splitlines() for part in line.split(";")]
-    written = "|".join(_written(part) for part in parts if part)
+    """Return one pattern for a concept."""
+    written = "|".join(_written(part) for part in parts_of(lines))
     return re.compile(rf"(?<!\w)(?:{written})(?!\w)")
+
+
+def parts_of(lines: str) -> list[str]:
+    """Return a concept's patterns: ``;`` and the end of a line part them, outside brackets."""
+    parts, depth = [""], 0
+    for line in lines.splitlines():
+        if line.strip().startswith("~") and len(parts) > 1 and not parts[-1]:
+            parts.pop()
+        for sign in line.strip():
+            depth += (sign == "(") - (sign == ")")
+            if sign == ";" and not depth:
+                parts.append("")
+            else:
+                parts[-1] += sign
+        if not depth:
+            parts.append("")
+        elif parts[-1][-1] not in "(|":
+            parts[-1] += " "
+    return [part.strip() for part in parts if part.strip()]
 
 
 def _written(part: str) -> str:

@@ -5,6 +5,7 @@ check it before use.
 """
 
 from bot.reading.red_flag_en_doubts import DOUBTS
+from bot.reading.red_flag_en_grammar import ENGLISH_GRAMMAR
 from bot.reading.red_flag_en_head import BREATH, HEAD
 from bot.reading.red_flag_en_heart import HEART
 from bot.reading.red_flag_en_limb import LIMB
@@ -12,15 +13,17 @@ from bot.reading.red_flag_en_other import OTHER
 from bot.reading.red_flag_en_people import NEGATION, PEOPLE, TALK
 from bot.reading.red_flag_en_places import PLACES, SITES
 from bot.reading.red_flag_en_sensations import COURSE, SENSATIONS
+from bot.reading.red_flag_en_wide import WIDE
+from bot.reading.red_flag_wide_rules import WIDE_PLACES
 from bot.reading.red_flag_words import WordSet
 
 DENIAL_PASSES_OVER = (
     frozenset(PLACES)
     | frozenset(COURSE)
-    | (frozenset(SITES) - {"pain_words", "sudden_sharp"})
+    | (frozenset(SITES) - {"pain_words", "sudden_sharp", "stopped_set", "everyday"})
     | {"limb_any", "no_weakness", "wont_settle", "hypothetical", "rest_only", "limb_pair"}
+    | WIDE_PLACES
 )
-"""Places and course are not denied: "no feeling in my hand" is about the hand all the same."""
 WRITTEN_OUT = {
     "necks": "neck",
     "hearts": "heart",
@@ -158,10 +161,11 @@ MENDED_TO = """
     popped pounding pregnant pressure prickling purple racing sensation severe sharp
     shoulder shoulders slurred slurring snapped socket speech squeezed squeezing stairs
     stomach straighten sudden suddenly suicidal suicide sweating sweaty swelling swollen
-    temperature thunderclap tightening tightness tingling tingly trying unbearable
+    temperature thunderclap tight tightening tightness tingling tingly trying unbearable
     unconscious urine vision vomited vomiting warfarin weakness weight wrist
 """
 PROTECTED = """
+    tights tithe tightly
     banged banging blending blocked bowel bowers bowles bowls breach breaching breadth
     breast breeding brest brushed brushing cancel cancers chance cheat cheats chefs chess
     chests chews concession conclusion crest cruising cushing drooling dropping feeding
@@ -176,6 +180,8 @@ PROTECTED = """
 """
 ENGLISH = WordSet(
     language="en",
+    grammar=ENGLISH_GRAMMAR,
+    denial_passes_over=DENIAL_PASSES_OVER,
     concepts={
         **PLACES,
         **SENSATIONS,
@@ -190,6 +196,7 @@ ENGLISH = WordSet(
         **HEART,
         **LIMB,
         **OTHER,
+        **WIDE,
     },
     written_out={slip: word for slip, word in WRITTEN_OUT.items() if slip != word},
     joined=JOINED,

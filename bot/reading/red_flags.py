@@ -12,19 +12,31 @@ from functools import cached_property
 
 from bot.reading.red_flag_pain import PainWords, read_pain_words
 from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
-from bot.reading.red_flag_scope import Hit, denied_words, found, is_answered_no, other_words
+from bot.reading.red_flag_scope import (
+    SENTENCE_ENDS,
+    Hit,
+    denied_words,
+    found,
+    is_answered_no,
+    other_words,
+)
 from bot.reading.red_flag_text import Text, shaped
+from bot.reading.red_flag_wide_rules import WIDE_RULES
 from bot.reading.red_flag_words import WordSet
-from bot.reading.red_flag_words_en import DENIAL_PASSES_OVER, ENGLISH
+from bot.reading.red_flag_words_en import ENGLISH
+from bot.reading.red_flag_words_es import SPANISH
 from scheduler.pain.events import Certainty
 from scheduler.pain.red_flags import RED_FLAGS, RedFlag, severity
 from scheduler.pain.values import Level
 
-LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH}
-LANGUAGES_READY = frozenset({"en"})
+CLOSE_AND_WIDE = (*RULES, *WIDE_RULES)
+RULES_OF: Mapping[str, tuple[Rule, ...]] = {"en": CLOSE_AND_WIDE, "es": WIDE_RULES}
+LANGUAGES: Mapping[str, WordSet] = {"en": ENGLISH, "es": SPANISH}
+LANGUAGES_READY = frozenset({"en", "es"})
 """The languages whose own vignettes pass; in no other may an athlete be enrolled."""
-DENIED_WITHIN = frozenset({"pop_event"})
+DENIED_WITHIN = frozenset({"pop_event", "wide_pop", "wide_numb"})
 """Events whose own words leave room for a denial: "there was no pop"."""
+SUPPOSED_FOR = 8  # [words] ch: "what if …" reaches so far, and never over a sentence's end
 MOST_HITS = 40  # [hits of one concept] ch: a message of one word over and over stays cheap
 
 
@@ -56,6 +68,9 @@ class RedFlagReading:
     candidates: tuple[FlagCandidate, ...] = ()
     asks_about_medicine: bool = False
     pain: PainWords | None = None
+    is_in_hang: bool = False
+    is_no_report: bool = False
+    """True where the words are of somebody else, supposed, long past, or plain soreness."""
 
     @property
     def level(self) -> Level:
@@ -73,21 +88,22 @@ class RedFlagReading:
         return self.pain is not None
 
 
-def read_red_flags(text: str, language: str = "en") -> RedFlagReading:
-    """Read a message; never raises, whatever the text.
+def read_red_flags(text: str) -> RedFlagReading:
+    """Read a message in every language that we know; never raises, whatever the text.
+
+    People mix languages, and write in the one that fear leaves them: so all are read, always.
 
     Args:
         text: the message, up to 4096 characters; what goes beyond is not looked at.
-        language: the athlete's language. English is read besides any other.
 
     """
-    tongues = dict.fromkeys([language if language in LANGUAGES else "en", "en"])
-    readings = [_read(text, LANGUAGES[tongue]) for tongue in tongues]
-    candidates = _best([c for reading in readings for c in reading.candidates])
+    readings = [_read(text, words) for words in LANGUAGES.values()]
     return RedFlagReading(
-        candidates=candidates,
+        candidates=_best([c for reading in readings for c in reading.candidates]),
         asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
         pain=next((reading.pain for reading in readings if reading.pain), None),
+        is_in_hang=any(reading.is_in_hang for reading in readings),
+        is_no_report=any(reading.is_no_report for reading in readings),
     )
 
 
@@ -100,11 +116,15 @@ def _read(message: str, words: WordSet) -> RedFlagReading:
         joined=words.joined,
     )
     seen = Seen(message=message, text=text, words=words)
-    candidates = [candidate for rule in RULES if (candidate := _applied(rule, seen))]
+    candidates = [
+        candidate for rule in RULES_OF[words.language] if (candidate := _applied(rule, seen))
+    ]
     return RedFlagReading(
         candidates=_best(_narrowed(candidates, seen)),
         asks_about_medicine=_asks_about_medicine(seen),
         pain=read_pain_words(seen.counting),
+        is_in_hang=bool(seen.counting("numb") and seen.counting("hang")),
+        is_no_report=seen.is_told_of_nothing,
     )
 
 
@@ -146,6 +166,14 @@ class Seen:
     def _supposed(self) -> list[Hit]:
         return found(self.text, self.words, "hypothetical")
 
+    @cached_property
+    def is_told_of_nothing(self) -> bool:
+        """True where pain is only somebody else's or supposed, or harmless words stand alone."""
+        pains = self._of("pain_words")
+        if any(hit.counts for hit in pains):
+            return False
+        return bool(pains or self._others or self._supposed or self.counting("no_report"))
+
     def counting(self, names: str) -> list[Hit]:
         """Return the hits that count, of any of the concepts parted by ``|``."""
         hits = [hit for name in names.split("|") for hit in self._of(name) if hit.counts]
@@ -159,13 +187,17 @@ class Seen:
 
     def _in_scope(self, hit: Hit) -> Hit:
         is_denied = hit.first in self._outdone or (
-            hit.concept not in DENIAL_PASSES_OVER
+            hit.concept not in self.words.denial_passes_over
             and (
                 any(self._reaches(denial, hit) for denial in self._denied)
-                or is_answered_no(self.text, hit, self._no_issues)
+                or is_answered_no(self.text, self.words, hit, self._no_issues)
             )
         )
-        is_supposed = any(h.first <= hit.first <= h.last + 8 for h in self._supposed)
+        is_supposed = any(
+            h.first <= hit.first <= h.last + SUPPOSED_FOR
+            and not SENTENCE_ENDS & set(self.text.words[h.last : hit.first])
+            for h in self._supposed
+        )
         is_other = hit.first in self._others or is_supposed
         return Hit(hit.concept, hit.first, hit.last, is_denied=is_denied, is_other=is_other)
 
@@ -214,25 +246,39 @@ def _span(text: Text, hits: Sequence[Hit]) -> tuple[int, int]:
 
 
 def _narrowed(candidates: list[FlagCandidate], seen: Seen) -> list[FlagCandidate]:
-    """Let a tingle in a hang that passed, with strength said to be there, be that and no more."""
+    """Take a tingle in a hang that passed for what it is: with strength there it is that and no
+    more; where strength was not spoken of it is asked.
+    """
     flags = {candidate.flag for candidate in candidates}
-    is_passing = all(seen.counting(concept) for concept in PASSING_TINGLE)
-    if flags != {RedFlag.NUMB_OR_WEAK} or not is_passing:
+    *tingle, strength = PASSING_TINGLE
+    if flags != {RedFlag.NUMB_OR_WEAK} or not all(seen.counting(one) for one in tingle):
         return candidates
-    return [
-        FlagCandidate(RedFlag.TINGLING_PASSED, candidate.certainty, candidate.span)
-        for candidate in candidates
-    ]
+    if seen.counting("weak" if "weak" in seen.words.concepts else "wide_weak"):
+        return candidates
+    is_strong = bool(seen.counting(strength))
+    flag = RedFlag.TINGLING_PASSED if is_strong else RedFlag.NUMB_OR_WEAK
+    certainty = Stated.STATED if is_strong else Stated.ASKED
+    return [FlagCandidate(flag, certainty, candidate.span) for candidate in candidates]
 
 
 def _best(candidates: Sequence[FlagCandidate]) -> tuple[FlagCandidate, ...]:
-    """Keep one candidate a flag, the surer one, the gravest flag first."""
+    """Keep one candidate a flag, the surer one, the gravest flag first.
+
+    A doubt about nothing graver than what is said outright needs no question.
+    """
     kept: dict[RedFlag, FlagCandidate] = {}
     for candidate in candidates:
         known = kept.get(candidate.flag)
         if known is None or (known.certainty, candidate.certainty) == (Stated.ASKED, Stated.STATED):
             kept[candidate.flag] = candidate
-    return tuple(sorted(kept.values(), key=lambda c: severity(c.flag), reverse=True))
+    outright = [severity(c.flag) for c in kept.values() if c.certainty is Stated.STATED]
+    gravest = max(outright, default=None)
+    left = [
+        one
+        for one in kept.values()
+        if one.certainty is Stated.STATED or gravest is None or severity(one.flag) > gravest
+    ]
+    return tuple(sorted(left, key=lambda c: severity(c.flag), reverse=True))
 
 
 def _asks_about_medicine(seen: Seen) -> bool:

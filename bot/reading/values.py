@@ -26,6 +26,7 @@ class PainMention(Value):
     must_ask: bool = False
     is_sharp: bool = False
     stopped_a_set: bool = False
+    disturbs: bool = False
 
 
 class Activity(Value):

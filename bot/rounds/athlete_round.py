@@ -3,6 +3,7 @@
 from datetime import date, datetime, timedelta
 
 from bot.acts import (
+    ask_again,
     begin_again,
     cant_today,
     close_session,
@@ -111,6 +112,7 @@ def _silences(sessions: tuple[SessionOutline, ...]) -> tuple[Silence, ...]:
 def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
     match one.kind:
         case DueKind.SESSION:
+            ask_again.before_session(turn, person, athlete)
             send_session.send(
                 turn, person, athlete, int(one.subject), useful_until=one.useful_until_utc
             )

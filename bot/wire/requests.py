@@ -1,5 +1,6 @@
 """From an outbox operation to the platform's call."""
 
+import asyncio
 from collections.abc import Mapping
 from typing import Any
 
@@ -9,10 +10,12 @@ from telegram import (
     BotCommandScopeChat,
     InlineKeyboardButton,
     InlineKeyboardMarkup,
+    InputFile,
     LinkPreviewOptions,
 )
 from telegram.constants import ParseMode
 
+from bot.pictures.handover_values import HandoverPage
 from storage.records.wire import Operation, Outgoing
 
 NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
@@ -31,6 +34,8 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
                 outgoing.chat_id, payload["from_chat_id"], payload["message_id"]
             )
             return copied.message_id
+        case Operation.DOCUMENT:
+            return await _send_page(bot, outgoing.chat_id, payload)
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],
@@ -46,6 +51,20 @@ async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
         parse_mode=ParseMode.HTML,
         link_preview_options=NO_PREVIEW,
         reply_markup=_keyboard(payload),
+    )
+    return sent.message_id
+
+
+async def _send_page(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    """Draw the page beside the loop, and send it."""
+    from bot.pictures.handover_page import draw  # noqa: PLC0415  the drawing library is heavy
+
+    content = await asyncio.to_thread(draw, HandoverPage.model_validate(payload["page"]))
+    sent = await bot.send_document(
+        chat_id,
+        InputFile(content, filename=payload["file_name"]),
+        caption=payload["caption"],
+        parse_mode=ParseMode.HTML,
     )
     return sent.message_id
 

@@ -25,6 +25,7 @@ IN_FLIGHT = 16  # [requests] measured: more slows the stock transport's connecti
 LONGEST_WAIT_S = 60.0  # [s] ch: between attempts while the platform is failing
 
 BlockedHook = Callable[[Session, int, datetime], None]
+RefusedHook = Callable[[Session, Outgoing, datetime], None]
 Ending = Callable[[Session], None]
 
 
@@ -43,13 +44,15 @@ class Sender:
         clock: Clock,
         pace: Pace,
         on_blocked: BlockedHook,
+        on_refused: RefusedHook,
     ) -> None:
-        """Keep what is needed; ``on_blocked`` tells the coach, in the same transaction."""
+        """Keep what is needed; the hooks tell whom it concerns, in the same transaction."""
         self._database = database
         self._bot = bot
         self._clock = clock
         self._pace = pace
         self._on_blocked = on_blocked
+        self._on_refused = on_refused
         self._wake = asyncio.Event()
         self._tasks: dict[asyncio.Task[Ending], Outgoing] = {}
         self._ended: list[tuple[Outgoing, Ending]] = []
@@ -170,6 +173,7 @@ class Sender:
             case Meaning.REFUSED:
                 log.error("the platform refused outbox row %d: %s", outgoing.id, fault.detail)
                 outbox.mark_refused(tx, outgoing.id, at=now, fault=fault.detail)
+                self._on_refused(tx, outgoing, now)
 
     def _later(self, tx: Session, outgoing: Outgoing, fault: Fault) -> None:
         until = self._clock.now() + timedelta(seconds=fault.retry_after_s or _pause_s(outgoing))

@@ -21,7 +21,12 @@ FEWER = frozenset({"dose.ease_cut", "dose.sets_shared", "dose.first_weeks_two_se
 
 
 def direction_of(before: Dose, after: Dose) -> str:
-    """Tell whether a dose went up, stayed or went down: load first, then target, then sets."""
+    """Tell whether a dose went up, stayed or went down: load first, then target, then sets.
+
+    Another band with no more to do is a harder one: a lighter band comes with as much or more.
+    """
+    if before.rung.band != after.rung.band:
+        return UP if after.target <= before.target else DOWN
     for old, new in (
         (before.rung.load_kg or 0.0, after.rung.load_kg or 0.0),
         (float(before.target), float(after.target)),
@@ -29,8 +34,6 @@ def direction_of(before: Dose, after: Dose) -> str:
     ):
         if new != old:
             return UP if new > old else DOWN
-    if before.rung.band != after.rung.band:
-        return UP
     return KEPT
 
 

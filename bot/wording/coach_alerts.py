@@ -47,6 +47,8 @@ class AlertFacts:
     left_out: str = ""
     times_told: int = 0
     is_private: bool = False
+    is_site_unsaid: bool = False
+    is_side_unsaid: bool = False
 
 
 def alert_text(tongue: Tongue, facts: AlertFacts) -> str:
@@ -97,6 +99,12 @@ def _body(tongue: Tongue, facts: AlertFacts) -> list[str]:
     if facts.words:
         lines.append(tongue.say("<i>“{words}”</i>", words=shortened(facts.words, WORDS_UNITS)))
     lines += [place_line(tongue, one) for one in facts.places]
+    if facts.is_site_unsaid:
+        lines.append(
+            tongue.say("Which place exactly was not said yet: the careful reading counts.")
+        )
+    if facts.is_side_unsaid:
+        lines.append(tongue.say("Which side was not said yet: both are spared until it is."))
     shown = {one.flag for one in facts.places if one.flag is not None}
     reasons = [one for one in facts.reasons if one.figures.get("flag") not in shown]
     lines += dict.fromkeys(say_reason(tongue, one) for one in reasons)

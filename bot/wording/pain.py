@@ -161,13 +161,25 @@ def nothing_to_train(
     )
 
 
-def taken_out_of_today(tongue: Tongue, names: Sequence[str], *, coach: str) -> str:
-    """Correct a session that was sent already."""
+def taken_out_of_today(
+    tongue: Tongue, names: Sequence[str], *, why: Sequence[str], coach: str
+) -> str:
+    """Correct a session that was sent already: what, why, and who can bring it back."""
+    because = ""
+    if why:
+        because = tongue.say(" That spares what you reported: {places}.", places=", ".join(why))
     return tongue.say(
-        "From today's session, leave out: {names}. The rest stands. {coach} can bring it back.",
+        "From today's session, leave out: {names}.{because} The rest stands. "
+        "{coach} can bring it back.",
         names=", ".join(names),
+        because=Marked(because),
         coach=coach,
     )
+
+
+def instead_today(tongue: Tongue, lines: Sequence[str]) -> str:
+    """Fill a session that was sent already with what may be done."""
+    return "\n".join([tongue.say("Instead today:"), *lines])
 
 
 def back_in_today(tongue: Tongue, names: Sequence[str]) -> str:

@@ -1,7 +1,10 @@
 """A person's language: templates in English are the keys, and figures are filled in by name."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from html import escape
+
+from bot.wording.spanish_safety import SPANISH
 
 Filling = str | int | float
 
@@ -11,10 +14,14 @@ class Tongue:
     """How to say things to one person."""
 
     language: str = "en"
+    translations: Mapping[str, str] = field(default_factory=dict)
+    """By English template; what is missing is said in English."""
 
     def say(self, template: str, **fillings: Filling) -> str:
         """Fill a template. Everything filled in is escaped, so people's words stay words."""
-        return template.format(**{key: _shown(value) for key, value in fillings.items()})
+        return self.translations.get(template, template).format(
+            **{key: _shown(value) for key, value in fillings.items()}
+        )
 
     def count(self, number: int, one: str, many: str, **fillings: Filling) -> str:
         """Fill the singular or the plural template; ``{n}`` is the number."""
@@ -39,7 +46,7 @@ def _shown(value: Filling) -> str:
     return escape(str(value), quote=False)
 
 
-TONGUES = {"en": Tongue("en")}
+TONGUES = {"en": Tongue("en"), "es": Tongue("es", SPANISH)}
 
 
 def tongue_of(language: str) -> Tongue:

@@ -11,6 +11,15 @@ def to_athlete(tongue: Tongue) -> str:
     )
 
 
+def refused_to_owner(tongue: Tongue, name: str) -> str:
+    """Tell the owner that the platform refuses what somebody must read."""
+    return tongue.say(
+        "The platform twice refused a safety message or an alert for {name}. "
+        "Please reach {name} another way.",
+        name=name,
+    )
+
+
 def to_owner(tongue: Tongue, name: str) -> str:
     """Tell the owner that an alert reached nobody."""
     return tongue.say(

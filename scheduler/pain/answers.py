@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from scheduler.pain.pain_reasons import PainReason
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision, reason
+from scheduler.sources import CH
 
 BEFORE_WITHIN = timedelta(days=7)  # [d] ch: an older answer says nothing about this session
 REST_FROM_MORNING = 3  # [of 10] ch: a second unsettled morning at so much rests
@@ -44,13 +45,16 @@ def before_session(answers: Sequence[Answer], *, session_at_utc: datetime) -> in
     return max(known, key=lambda answer: answer.at_utc).score or 0 if known else 0
 
 
-def level_of_morning(score: int | None, *, before: int, unsettled_so_far: int) -> Decision[Level]:
+def level_of_morning(
+    score: int | None, *, before: int, unsettled_so_far: int, is_worse: bool = False
+) -> Decision[Level]:
     """Return the level that a morning's settling, or not, asks for.
 
     Args:
         score: the morning's number [of 10]; words alone never settle.
         before: where the region stood before the session [of 10].
         unsettled_so_far: earlier unsettled mornings of the same spell.
+        is_worse: words without a number that say that it has not settled.
 
     Returns:
         None when settled (back to where it was: silbernagel2007), ease for an unsettled
@@ -60,6 +64,9 @@ def level_of_morning(score: int | None, *, before: int, unsettled_so_far: int) -
     if score is not None and score <= before:
         why = reason(PainReason.SETTLED, "silbernagel2007", score=score, before=before)
         return Decision(value=Level.NONE, reasons=(why,))
+    if score is None and is_worse:
+        why = reason(PainReason.UNSETTLED_MORNING, CH, before=before)
+        return Decision(value=Level.EASE, reasons=(why,))
     if score is None:
         return Decision(value=Level.WATCH, reasons=())
     if unsettled_so_far and score >= REST_FROM_MORNING:

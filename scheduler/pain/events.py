@@ -53,7 +53,8 @@ class PainReported(PainEventBase):
 
     ``score`` [of 10] is the one that counts (:func:`scheduler.pain.scores.counted`), None while
     only words are known. ``must_ask`` says that the number is to be asked (again).
-    ``loaded_region`` overrides what the last session is known to have loaded.
+    ``loaded_region`` overrides what the last session is known to have loaded. Where place or side
+    were not said, the careful reading counts, and ``is_site_said`` and ``is_side_said`` say so.
     """
 
     kind: Literal["pain_reported"] = "pain_reported"
@@ -64,16 +65,19 @@ class PainReported(PainEventBase):
     occasion: Occasion = Occasion.AFTER_SESSION
     signs: frozenset[PainSign] = frozenset()
     loaded_region: bool | None = None
+    is_site_said: bool = True
+    is_side_said: bool = True
 
 
 class MorningAnswered(PainEventBase):
-    """The answer to the question of the morning after."""
+    """The answer to the morning's question; ``is_worse`` says in words that it has not settled."""
 
     kind: Literal["morning_answered"] = "morning_answered"
     site: Site
     side: Side
     score: int | None = Field(default=None, ge=0, le=10)
     must_ask: bool = False
+    is_worse: bool = False
 
 
 class SessionTrained(PainEventBase):
@@ -84,7 +88,10 @@ class SessionTrained(PainEventBase):
 
 
 class FlagRaised(PainEventBase):
-    """A red flag was read or tapped; ``movement`` is the item of a passing tingle."""
+    """A red flag was read or tapped.
+
+    ``is_in_hang`` says that it was felt hanging or carrying; ``movement`` is that item if known.
+    """
 
     kind: Literal["flag_raised"] = "flag_raised"
     flag: RedFlag
@@ -92,6 +99,7 @@ class FlagRaised(PainEventBase):
     site: Site | None = None
     side: Side = Side.BOTH
     movement: str | None = None
+    is_in_hang: bool = False
 
 
 class FlagAnswered(PainEventBase):

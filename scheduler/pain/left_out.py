@@ -91,6 +91,8 @@ def left_out_for_regions(
     return together
 
 
+HANGING = LeftOut(demands=frozenset((Demand.TRACTION, arm) for arm in Side.BOTH.arms))
+"""All that pulls at the arms: what a tingle in a hang takes out where the item is not known."""
 UPPER_BODY = LeftOut(
     directions=frozenset((direction, arm) for direction in Direction for arm in Side.BOTH.arms)
 )

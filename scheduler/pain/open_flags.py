@@ -22,6 +22,7 @@ class OpenFlag:
     since_utc: datetime
     regions: tuple[Region, ...] = ()
     movement: str | None = None
+    is_in_hang: bool = False
     ends_at_utc: datetime | None = None
 
     @property
@@ -33,8 +34,6 @@ class OpenFlag:
     def stops(self) -> Stops:
         """How much it stops: with no known place, a region becomes the upper body."""
         stops = self.rule.stops
-        if stops is Stops.ITEM and self.movement is None and not self.regions:
-            return Stops.UPPER_BODY
         if stops is Stops.REGION and not self.regions:
             return Stops.UPPER_BODY
         return stops
@@ -60,6 +59,7 @@ def raise_flag(
             since_utc=event.at_utc,
             regions=regions if is_place_known else (),
             movement=event.movement,
+            is_in_hang=event.is_in_hang,
         ),
     )
 
@@ -76,13 +76,14 @@ def answer_flag(flags: tuple[OpenFlag, ...], event: FlagAnswered) -> tuple[OpenF
     return tuple(kept)
 
 
-def alert_wait(flag: RedFlag, certainty: Certainty) -> timedelta:
+def alert_wait(flag: RedFlag, certainty: Certainty, *, is_in_hang: bool = False) -> timedelta:
     """Return how long the coach's alert waits for the athlete's tap.
 
-    Ten minutes for an unanswered chest question, else nothing. The athlete and the training
-    never wait (ch).
+    Ten minutes for an unanswered chest question, and for a tingle in a hang that may be gone
+    already; else nothing. The athlete and the training never wait (ch).
     """
-    is_waiting = flag is RedFlag.CHEST_INSIDE and certainty is Certainty.ASKED
+    may_pass = flag is RedFlag.CHEST_INSIDE or (flag is RedFlag.NUMB_OR_WEAK and is_in_hang)
+    is_waiting = may_pass and certainty is Certainty.ASKED
     return CHEST_ALERT_WAIT if is_waiting else timedelta(0)
 
 

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict
 from scheduler.pain.answers import Answer
 from scheduler.pain.clearing import Return
 from scheduler.pain.events import Certainty
-from scheduler.pain.left_out import UPPER_BODY, left_out_for_regions
+from scheduler.pain.left_out import HANGING, UPPER_BODY, left_out_for_regions
 from scheduler.pain.open_flags import OpenFlag
 from scheduler.pain.pain_reasons import PainReason
 from scheduler.pain.patterns import EarlyPattern, early_patterns
@@ -52,6 +52,8 @@ class FlagPicture(BaseModel):
     is_private: bool
     since_utc: datetime
     regions: tuple[Region, ...]
+    movement: str | None = None
+    is_in_hang: bool = False
     reasons: tuple[Reason, ...]
 
 
@@ -204,6 +206,8 @@ def _flag(flag: OpenFlag) -> FlagPicture:
         is_private=flag.rule.is_private,
         since_utc=flag.since_utc,
         regions=flag.regions,
+        movement=flag.movement,
+        is_in_hang=flag.is_in_hang,
         reasons=(why,),
     )
 
@@ -224,6 +228,8 @@ def _stopped(flag: OpenFlag) -> LeftOut:
             return UPPER_BODY
         case Stops.ITEM if flag.movement:
             return LeftOut(movements=frozenset({flag.movement}))
+        case Stops.ITEM if not flag.regions:
+            return HANGING
         case _:
             return left_out_for_regions(frozenset(flag.regions))
 

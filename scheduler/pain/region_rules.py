@@ -69,7 +69,10 @@ def hear_morning(
     """Move a region by the answer to the morning's question."""
     before = before_session(state.recent, session_at_utc=_anchor(state, event, sessions))
     settling = level_of_morning(
-        event.score, before=before, unsettled_so_far=state.unsettled_mornings
+        event.score,
+        before=before,
+        unsettled_so_far=state.unsettled_mornings,
+        is_worse=event.is_worse,
     )
     own = level_of_score(event.score)
     rise = level_of_rise(event.score, at_utc=event.at_utc, earlier=state.answers)

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from scheduler.catalogue.values import Measure, Role
+from scheduler.catalogue.values import Loading, Measure, Role
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.dose_bounds import TargetBounds, past_top, target_bounds
@@ -130,9 +130,11 @@ def _step_if_plainly_light(
 
     Two exposures in a row with every set at target and the top answer (CP). While nothing but
     top answers was ever given, a load is felt out: one is enough, for a step of up to twice the
-    load (CH). Time or repetitions do not rise with it.
+    load (CH). Time or repetitions do not rise with it. Weight is put on the body only after the
+    top of the range, as ever.
     """
-    if facts.pain.level >= Level.WATCH or asked.rest_for_work is not None:
+    is_on_the_body = facts.movement.loading is Loading.BODYWEIGHT_PLUS
+    if facts.pain.level >= Level.WATCH or asked.rest_for_work is not None or is_on_the_body:
         return None
     light = plainly_light_running(history, movement=facts.movement)
     is_two = light >= rulebook.steps.too_light_exposures.whole

@@ -56,7 +56,8 @@ def stays_not_kept(picks: Sequence[Pick], *, shelf: Shelf) -> tuple[Relaxation, 
             continue
         stay = shelf.rulebook.weeks.stay
         least = stay.first_pair_least.value if in_use.pair == 1 else stay.second_pair.least
-        most = None if in_use.pair == 1 else stay.second_pair.most
+        is_kept = in_use.pair == 1 or pick.movement.key in shelf.request.wanted
+        most = None if is_kept else stay.second_pair.most
         is_same = pick.movement.key in shelf.ladder_of(current)
         if not is_same and in_use.weeks < least:
             gone.append(_stay(WeekReason.CHANGED_EARLY, in_use, pick=pick, shelf=shelf))

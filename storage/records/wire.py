@@ -15,6 +15,7 @@ class Operation(StrEnum):
     EDIT = "edit"
     COPY = "copy"
     MENU = "menu"
+    DOCUMENT = "document"
 
 
 class MessageKind(StrEnum):
@@ -60,6 +61,7 @@ class Outgoing(BaseModel):
     kind: MessageKind
     payload: Mapping[str, Any]
     edits_message_id: int | None = None
+    subject: str | None = None
     attempts: int
     is_doubtful: bool
     created_at: datetime

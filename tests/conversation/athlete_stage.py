@@ -256,6 +256,9 @@ class Stage:
             ).all()
             return [training.session(turn.tx, one) for one in ids if one is not None]
 
+    def session_days_after(self, on: date) -> list[date]:
+        return sorted(one.on for one in self.sessions() if one.on > on)
+
     def movement(self, item: ItemRecord) -> Movement:
         return self.house.library.movements[item.movement_key]
 

@@ -43,7 +43,7 @@ def test_an_alert_shows_words_score_what_is_left_out_and_what_the_athlete_was_to
     assert "left wrist 7 of 10 · rested" in text
     assert "Left out:" in text
     assert "was told what is left out until you have looked" in text
-    assert bench.labels() == ["Seen", "Write", "Open", "Clear"]
+    assert bench.labels() == ["Seen", "Write", "Open", "Clear", "Page to hand over"]
 
 
 def test_seen_stops_the_repeats_and_the_level_stays(bench: Bench):

@@ -77,6 +77,9 @@ def test_a_doubt_denied_before_the_coach_was_told_stays_on_record(stage):
 
 def test_safety_texts_name_the_number_that_the_coach_set(stage):
     stage.write("/emergency 999", chat_id=COACH_CHAT)
+    # the table does not know 999 in Spain, so it is not named there until the coach says so
+    assert "Still “your local emergency number”: Ines" in stage.last(COACH_CHAT)
+    stage.write("/emergency 999 ES", chat_id=COACH_CHAT)
     assert "999" in stage.last(COACH_CHAT)
     stage.write("crushing pressure in my chest and I am sweating")
     assert any("Call 999 now" in text for text in stage.texts())

@@ -7,9 +7,11 @@ must be checked by a clinician.
 
 import pytest
 
-from bot.reading.red_flags import read_red_flags
+from bot.reading.red_flags import Stated, read_red_flags
 from scheduler.pain.values import Level
 from tests.pain.harmless_vignettes_en import FIGURES, HARMLESS
+from tests.pain.harmless_vignettes_es import HARMLESS_ES
+from tests.pain.harmless_vignettes_fresh import HARMLESS_FRESH, HARMLESS_FRESH_ES
 from tests.pain.harmless_vignettes_more_en import HARMLESS_MORE
 from tests.pain.harmless_vignettes_third_en import HARMLESS_THIRD
 from tests.pain.raising_vignettes_en import (
@@ -18,21 +20,39 @@ from tests.pain.raising_vignettes_en import (
     EMERGENCY,
     EMERGENCY_IN_PASSING,
 )
+from tests.pain.raising_vignettes_es import CLINICIAN_ES, EMERGENCY_ES
+from tests.pain.raising_vignettes_fresh import CLINICIAN_FRESH, EMERGENCY_FRESH
+from tests.pain.raising_vignettes_fresh_es import CLINICIAN_FRESH_ES, EMERGENCY_FRESH_ES
 from tests.pain.raising_vignettes_more_en import CLINICIAN_MORE, EMERGENCY_MORE
 from tests.pain.raising_vignettes_third_en import CLINICIAN_THIRD, EMERGENCY_THIRD
 
 FALSE_ALARMS_AT_MOST = 0.03  # [share of harmless messages] CHOSEN
+QUESTIONS_AT_MOST = 0.10  # [share of harmless messages] CHOSEN
 
 
 @pytest.mark.parametrize(
-    "words", EMERGENCY + EMERGENCY_IN_PASSING + EMERGENCY_MORE + EMERGENCY_THIRD
+    "words",
+    EMERGENCY
+    + EMERGENCY_IN_PASSING
+    + EMERGENCY_MORE
+    + EMERGENCY_THIRD
+    + EMERGENCY_ES
+    + EMERGENCY_FRESH
+    + EMERGENCY_FRESH_ES,
 )
 def test_an_emergency_is_never_read_below_its_level(words):
     assert read_red_flags(words).level is Level.EMERGENCY
 
 
 @pytest.mark.parametrize(
-    "words", CLINICIAN + CLINICIAN_IN_PASSING + CLINICIAN_MORE + CLINICIAN_THIRD
+    "words",
+    CLINICIAN
+    + CLINICIAN_IN_PASSING
+    + CLINICIAN_MORE
+    + CLINICIAN_THIRD
+    + CLINICIAN_ES
+    + CLINICIAN_FRESH
+    + CLINICIAN_FRESH_ES,
 )
 def test_a_sign_for_a_clinician_is_never_read_below_its_level(words):
     assert read_red_flags(words).level >= Level.CLINICIAN
@@ -43,10 +63,20 @@ def test_a_figure_of_speech_raises_nothing(words):
     assert read_red_flags(words).candidates == ()
 
 
-def test_harmless_messages_raise_at_most_three_in_a_hundred():
-    harmless = HARMLESS + HARMLESS_MORE + HARMLESS_THIRD
-    raised = [words for words in harmless if read_red_flags(words).level >= Level.CLINICIAN]
-    assert len(raised) <= FALSE_ALARMS_AT_MOST * len(harmless), raised
+HARMLESS_OF = {
+    "en": HARMLESS + HARMLESS_MORE + HARMLESS_THIRD + HARMLESS_FRESH,
+    "es": HARMLESS_ES + HARMLESS_FRESH_ES,
+}
+
+
+@pytest.mark.parametrize("language", sorted(HARMLESS_OF))
+def test_harmless_messages_are_alarmed_three_and_asked_about_ten_times_in_a_hundred(language):
+    harmless = HARMLESS_OF[language]
+    raised = [(words, read_red_flags(words)) for words in harmless]
+    raised = [(words, reading) for words, reading in raised if reading.level >= Level.CLINICIAN]
+    alarms = [w for w, r in raised if any(c.certainty is Stated.STATED for c in r.candidates)]
+    assert len(alarms) <= FALSE_ALARMS_AT_MOST * len(harmless), alarms
+    assert len(raised) <= QUESTIONS_AT_MOST * len(harmless), raised
 
 
 @pytest.mark.parametrize("words", EMERGENCY + CLINICIAN)

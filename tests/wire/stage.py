@@ -33,7 +33,7 @@ from scheduler.calendar.clocks import SimulatedClock, let_others_run
 from storage import outbox
 from storage.database import Database
 from storage.migrate import migrate
-from storage.records.wire import MessageKind, Operation, Received
+from storage.records.wire import MessageKind, Operation, Outgoing, Received
 from storage.tables.wire import InboxRow, OutboxRow
 
 START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)  # CHOSEN: a Monday
@@ -58,6 +58,7 @@ class Wire:
     carla: Person
     events: list[Event] = field(default_factory=list)
     blocked: list[int] = field(default_factory=list)
+    refused: list[tuple[int, datetime]] = field(default_factory=list)
     asides: list[str] = field(default_factory=list)
     ticks: list[datetime] = field(default_factory=list)
     tasks: list[asyncio.Task[None]] = field(default_factory=list)
@@ -92,6 +93,7 @@ class Wire:
             clock=self.clock,
             pace=Pace(is_on=is_paced),
             on_blocked=self._on_blocked,
+            on_refused=self._on_refused,
         )
 
     def start(self, *parts: Any) -> None:
@@ -186,6 +188,9 @@ class Wire:
         self.ticks.append(now)
         if self.tick is not None:
             self.tick(now)
+
+    def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
+        self.refused.append((outgoing.id, now))
 
     def _on_blocked(self, tx: Session, chat_id: int, now: datetime) -> None:
         self.blocked.append(chat_id)

@@ -1,0 +1,60 @@
+"""What the platform refused and may not be lost: alerts, and what keeps an athlete safe."""
+
+import html
+import re
+
+from bot.turn import Turn
+from bot.wording import unreachable
+from storage import outbox
+from storage.queries import care, people
+from storage.records.wire import MessageKind, Operation, Outgoing
+
+TAG = re.compile(r"<[^>]*>")
+PLAIN = "is_plain"  # the mark of a message that was refused once and is written anew without markup
+PLAIN_MOST = 3000  # [characters] botapi: 4096 UTF-16 units, some of which count double
+KINDS = frozenset({MessageKind.ALERT, MessageKind.SAFETY})
+
+
+def refused(turn: Turn, outgoing: Outgoing) -> None:
+    """Write it anew without markup and buttons; what is refused again goes to the owners."""
+    if outgoing.kind not in KINDS or "text" not in outgoing.payload:
+        return
+    person = people.person_in_chat(turn.tx, outgoing.chat_id)
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="message.refused",
+        athlete_id=_athlete_of(outgoing) or (person.id if person else None),
+        after={"kind": outgoing.kind.value, "is_plain": bool(outgoing.payload.get(PLAIN))},
+    )
+    if not outgoing.payload.get(PLAIN):
+        text = html.escape(html.unescape(TAG.sub("", outgoing.payload["text"])), quote=False)
+        outbox.put(
+            turn.tx,
+            chat_id=outgoing.chat_id,
+            operation=Operation.SEND,
+            kind=outgoing.kind,
+            payload={"text": text[:PLAIN_MOST], PLAIN: True},
+            now=turn.now,
+            subject=outgoing.subject,
+        )
+        return
+    for owner in people.owners(turn.tx):
+        if owner.chat_id is None or owner.chat_id == outgoing.chat_id:
+            continue
+        said = unreachable.refused_to_owner(
+            turn.tongue(owner), person.name if person is not None else "?"
+        )
+        outbox.put(
+            turn.tx,
+            chat_id=owner.chat_id,
+            operation=Operation.SEND,
+            kind=MessageKind.ALERT,
+            payload={"text": said, PLAIN: True},
+            now=turn.now,
+        )
+
+
+def _athlete_of(outgoing: Outgoing) -> int | None:
+    kind, _, number = (outgoing.subject or "").partition(":")
+    return int(number) if kind == "athlete" and number.isdecimal() else None

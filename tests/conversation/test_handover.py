@@ -1,0 +1,84 @@
+"""The page to hand over: by button, facts only, one page, names in their own letters."""
+
+import io
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from sqlmodel import select
+
+from bot.pictures.handover_page import draw
+from bot.pictures.handover_values import HandoverPage
+from storage.queries import people
+from storage.tables.wire import OutboxRow
+from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+
+LABEL = "Page to hand over"
+
+
+@pytest.fixture
+def stage(tmp_path: Path) -> Stage:
+    stage = Stage(tmp_path)
+    stage.go_to(MONDAY, 7)
+    stage.write("2) 20 20 20")
+    stage.write("left wrist 6/10")
+    stage.go_to(MONDAY + timedelta(days=1), 9)
+    stage.write("5")
+    stage.write("my hand has been numb all day")
+    return stage
+
+
+def page_of(stage: Stage) -> HandoverPage:
+    stage.write("/who Ines", chat_id=COACH_CHAT)
+    stage.tap(LABEL, chat_id=COACH_CHAT)
+    with stage.database.transaction() as tx:
+        rows = tx.exec(select(OutboxRow).where(OutboxRow.operation == "document")).all()
+    return HandoverPage.model_validate(rows[-1].payload["page"])
+
+
+def text_of(page: HandoverPage) -> str:
+    pages = PdfReader(io.BytesIO(draw(page))).pages
+    return " ".join(" ".join(one.extract_text() for one in pages).split())
+
+
+def test_the_page_says_what_was_trained_what_hurt_where_and_how_it_behaved(stage: Stage) -> None:
+    text = text_of(page_of(stage))
+    assert "Bar hang 20, 20, 20 s" in text
+    assert "left wrist: last 5 of 10, rested" in text
+    assert "6 (Mon 2 Mar), 5 (Tue 3 Mar, next morning)" in text
+    assert "numbness, weakness or lasting pins and needles" in text
+    assert "not a medical record" in text
+
+
+def test_it_is_one_page_whatever_happened(stage: Stage) -> None:
+    page = page_of(stage)
+    long = page.sections[0].model_copy(update={"lines": ("a very long line " * 30,) * 80})
+    full = page.model_copy(update={"sections": (long, *page.sections[1:])})
+    assert len(PdfReader(io.BytesIO(draw(full))).pages) == 1
+
+
+@pytest.mark.parametrize("name", ["Łukasz Żółć", "Ειρήνη", "Сергій", "Ñandú Ç. Ødegård", "Şenay Ğ"])
+def test_names_keep_their_letters(stage: Stage, name: str) -> None:
+    page = page_of(stage).model_copy(update={"title": name})
+    assert name in text_of(page)
+
+
+def test_words_of_self_harm_are_not_on_the_page(stage: Stage) -> None:
+    stage.write("i want to kill myself")
+    text = text_of(page_of(stage)).lower()
+    assert "kill" not in text
+    assert "message that needs a person" not in text
+
+
+def test_the_button_stands_under_a_pain_alert_and_who_asked_is_on_record(stage: Stage) -> None:
+    stage.button(LABEL, chat_id=COACH_CHAT)
+    page_of(stage)
+    assert len(stage.audit("handover.sent")) == 1
+
+
+def test_another_coach_gets_no_page(stage: Stage) -> None:
+    with stage.turn() as turn:
+        people.add_person(turn.tx, name="Otto", now=stage.now, chat_id=77, is_coach=True)
+    stage.write("/who Ines", chat_id=77)
+    assert all(LABEL not in shown.buttons for shown in stage.screen(77))
