@@ -100,4 +100,11 @@ MESSAGES_MET_LATER: tuple[tuple[str, str, str], ...] = (
     ("press", "8 8 7 with the 18s", "press 8@18 8@18 7@18"),
     ("press", "18kg x 8, 8, 7", "press 8@18 8@18 7@18"),
     ("press", "2 sets 8 8 7", "ask more_numbers"),
+    # what mutants of the resolver showed to be unguarded
+    ("effort", "7 kg", "lost"),
+    ("effort", "7 of 10", "told | effort 7"),
+    ("day", "as planned. hang 45 40 38", "ask whole_session"),
+    ("day", "done, but tired", "ask whole_session"),
+    ("hang", "done but tired", "hang 40p 40p 40p"),
+    ("row", "left 8 8 7 right 8 same 6", "row L8 L8 L7 R8 R8 R6"),
 )
