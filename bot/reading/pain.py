@@ -51,6 +51,7 @@ TIRED = frozenset(
     }
 )
 """Words for tiredness and for technique, which are no pain."""
+RETURNS = frozenset({"is", "was", "s", "are", "came", "come", "comes", "coming", "crept"})
 FORCED_STOPS = frozenset({"had to stop", "tuve que parar"})
 
 
@@ -247,11 +248,20 @@ def _take_words(clause: Clause) -> None:
 
 def _sites(tokens: Sequence[Token], at: int) -> tuple[Site, ...]:
     """Return the places that the words may mean; "outer" and the like narrow them down."""
-    parts = {PARTS[token.text] for token in tokens if token.mark is Mark.PART}
+    parts = {
+        PARTS[token.text]
+        for i, token in enumerate(tokens)
+        if token.mark is Mark.PART and not _comes_back(tokens, i)
+    }
     if not tokens[at].sites and "back" in parts:
         return Site.UPPER_BACK, Site.ELSEWHERE
     narrowed = tuple(site for site in tokens[at].sites if site.value.split("_")[-1] in parts)
     return narrowed or tokens[at].sites
+
+
+def _comes_back(tokens: Sequence[Token], at: int) -> bool:
+    """Tell whether "back" says that something returns: "that elbow is back"."""
+    return at > 0 and tokens[at].text == "back" and tokens[at - 1].text in RETURNS
 
 
 def _side(clause: Clause, at: int) -> Side | None:
