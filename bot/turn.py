@@ -9,6 +9,7 @@ from sqlmodel import Session
 
 from bot.wording.tongue import Tongue, tongue_of
 from scheduler.catalogue.library import Library
+from scheduler.pain.picture import PainPicture
 from scheduler.training.rulebook import Rulebook
 from storage import buttons, outbox
 from storage.records.people import Person
@@ -40,11 +41,16 @@ class House:
 
 @dataclass(frozen=True)
 class Turn:
-    """Everything an act needs. Whatever it says is sent only if its transaction commits."""
+    """Everything an act needs. Whatever it says is sent only if its transaction commits.
+
+    ``pictures`` are the pain pictures drawn in this turn, by athlete; whoever records an event
+    takes the athlete's out (:func:`bot.acts.pain_picture.record_event`).
+    """
 
     tx: Session
     now: datetime
     house: House
+    pictures: dict[int, PainPicture] = field(default_factory=dict, compare=False, repr=False)
 
     def tongue(self, person: Person) -> Tongue:
         """Return the person's own language and formats."""

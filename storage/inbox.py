@@ -105,18 +105,27 @@ def note_fault(tx: Session, inbox_id: int, *, at: datetime, reference: str) -> b
     return row.state is InboxState.SET_ASIDE
 
 
-def forget_raw(tx: Session, *, now: datetime) -> int:
-    """Empty the raw text of what was handled long enough ago; return how many rows it concerned."""
-    gone = tx.exec(
-        update(InboxRow)
-        .where(
-            col(InboxRow.received_at) < now - RAW_KEPT,
-            col(InboxRow.state) != InboxState.WAITING,
-            col(InboxRow.raw).is_not(None),
-        )
-        .values(raw=None)
+def forget_raw(tx: Session, *, now: datetime, since: datetime | None = None) -> int:
+    """Empty the raw text of what was handled long enough ago; return how many rows it concerned.
+
+    ``since``: all that arrived before was emptied before (:func:`forgotten_until`).
+    """
+    query = update(InboxRow).where(
+        col(InboxRow.received_at) < now - RAW_KEPT,
+        col(InboxRow.state) != InboxState.WAITING,
+        col(InboxRow.raw).is_not(None),
     )
-    return gone.rowcount
+    if since is not None:
+        query = query.where(col(InboxRow.received_at) >= since)
+    return tx.exec(query.values(raw=None)).rowcount
+
+
+def forgotten_until(tx: Session, *, now: datetime) -> datetime:
+    """Return the instant before which nothing is left to empty, right behind a forgetting."""
+    waits_since: datetime | None = tx.exec(
+        select(func.min(InboxRow.received_at)).where(InboxRow.state == InboxState.WAITING)
+    ).one()
+    return min(now - RAW_KEPT, waits_since or now)
 
 
 def outcomes(tx: Session) -> dict[str, int]:

@@ -191,18 +191,29 @@ def sent_message(tx: Session, *, chat_id: int, message_id: int) -> tuple[int, st
     return None if row is None or row[0] is None else (row[0], row[1])
 
 
-def forget_texts(tx: Session, *, now: datetime, kept: timedelta) -> int:
-    """Empty the payload of what was settled long enough ago; return how many rows it concerned."""
-    gone = tx.exec(
-        update(OutboxRow)
-        .where(
-            col(OutboxRow.created_at) < now - kept,
-            col(OutboxRow.state).not_in(UNSENT),
-            cast(col(OutboxRow.payload), Text) != "{}",  # not all of the past, every day
-        )
-        .values(payload={})
+def forget_texts(
+    tx: Session, *, now: datetime, kept: timedelta, since: datetime | None = None
+) -> int:
+    """Empty the payload of what was settled long enough ago; return how many rows it concerned.
+
+    ``since``: all that was written before was emptied before (:func:`forgotten_until`).
+    """
+    query = update(OutboxRow).where(
+        col(OutboxRow.created_at) < now - kept,
+        col(OutboxRow.state).not_in(UNSENT),
+        cast(col(OutboxRow.payload), Text) != "{}",
     )
-    return gone.rowcount
+    if since is not None:
+        query = query.where(col(OutboxRow.created_at) >= since)
+    return tx.exec(query.values(payload={})).rowcount
+
+
+def forgotten_until(tx: Session, *, now: datetime, kept: timedelta) -> datetime:
+    """Return the instant before which nothing is left to empty, right behind a forgetting."""
+    waits_since: datetime | None = tx.exec(
+        select(func.min(OutboxRow.created_at)).where(col(OutboxRow.state).in_(UNSENT))
+    ).one()
+    return min(now - kept, waits_since or now)
 
 
 def _settle(tx: Session, outbox_id: int, **values: Any) -> None:

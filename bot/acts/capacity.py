@@ -1,7 +1,7 @@
 """What an athlete can do with a movement today: folded anew from what is stored, arm by arm."""
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from bot.turn import Turn
 from scheduler.catalogue.values import Loading, Measure, Movement, Sides
@@ -17,6 +17,7 @@ from scheduler.training.values import Dose, Exposure, Rung
 from storage.queries import history
 
 LOOKS_MOST = 24  # [exposures] ch: behind half a year the estimate has forgotten what it saw
+LOOKED_BACK = timedelta(weeks=26)  # [weeks] ch: as far as the estimate remembers
 SHARED = {Loading.BODYWEIGHT_PLUS, Loading.ASSISTED}
 """Loadings whose movements compare in kilograms, the body's share and the help counted."""
 
@@ -30,11 +31,20 @@ class Known:
 
 
 def seen(turn: Turn, athlete_id: int, movement: Movement, *, before: date | None) -> Known:
-    """Read the latest exposures of a movement and of what shares its capacity."""
+    """Read the latest exposures of a movement and of what shares its capacity.
+
+    A movement that was not done for so long goes on from where it was, however long ago.
+    """
     kin = kin_of(turn, movement)
+    since = (before or turn.now.date()) - LOOKED_BACK
     found = history.latest_exposures(
-        turn.tx, athlete_id, [movement.key, *kin], most=LOOKS_MOST, before=before
+        turn.tx, athlete_id, [movement.key, *kin], most=LOOKS_MOST, before=before, since=since
     )
+    if all(one.dose.movement_key != movement.key for one in found):
+        earlier = history.latest_exposures(
+            turn.tx, athlete_id, [movement.key], most=LOOKS_MOST, before=since
+        )
+        found = (*earlier, *found)
     own = [one for one in found if one.dose.movement_key == movement.key]
     library = turn.house.library.movements
     return Known(

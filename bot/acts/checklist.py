@@ -5,26 +5,39 @@ from datetime import date, timedelta
 
 from bot.acts import pain_picture
 from bot.acts.injuries import held_directions
-from bot.acts.own_standards import decided_by_coach
+from bot.acts.own_standards import counts_from, decided_by_coach
 from bot.turn import Turn
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
-from scheduler.catalogue.values import Measure, Movement, Role
-from scheduler.training.gates import Checklist, GateFacts, checklist
+from scheduler.catalogue.values import Measure, Movement, Role, Sides
+from scheduler.training.gates import Checklist, Condition, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
 from scheduler.training.values import Exposure, StageState
 from storage.queries import care, history, training
 from storage.records.people import Athlete, Person
 
+APART_FROM_RESULTS = {Condition.WEEKS, Condition.ADHERENCE, Condition.PAIN}
+"""What a checklist asks beside what was shown: known without looking through the results."""
+
 
 def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
     """Draw up the checklist of an athlete as of today."""
+    return _drawn_up(turn, person, athlete, has_results=True)
+
+
+def may_be_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
+    """Tell whether only results may be missing: else there is no need to look through them."""
+    asked = _drawn_up(turn, person, athlete, has_results=False)
+    return all(one.is_met for one in asked.items if one.condition in APART_FROM_RESULTS)
+
+
+def _drawn_up(turn: Turn, person: Person, athlete: Athlete, *, has_results: bool) -> Checklist:
     today, gates = local_today(turn, person), turn.house.rulebook.gates
     kept_from = today - timedelta(weeks=gates.adherence_weeks.whole)
     counts = training.kept_of_sent(turn.tx, [person.id], first=kept_from, last=today)
     done, sent = counts.get(person.id, (0, 0))
     pain_from = turn.now - timedelta(days=gates.pain_days.whole)
-    exposures = history.all_exposures(turn.tx, person.id)
+    exposures = _exposures(turn, athlete, today=today) if has_results else ()
     picture = pain_picture.picture_of(turn, athlete)
     facts = GateFacts(
         state=StageState(
@@ -40,13 +53,26 @@ def checklist_of(turn: Turn, person: Person, athlete: Athlete) -> Checklist:
         worst_pain=pain_picture.worst_score_since(turn, athlete, pain_from),
         has_something_rested=not picture.rested.is_empty,
         has_open_alert=bool(care.open_alerts(turn.tx, athlete_id=person.id)),
-        side_ratios=_side_ratios(turn, exposures),
-        start_ratios=_start_ratios(turn, exposures),
+        side_ratios=(ratios := _side_ratios(turn, exposures)),
+        start_ratios=_start_ratios(turn, person, ratios),
         movements=_of_standards(turn, athlete.stage),
         held=held_directions(turn, athlete),
         by_coach=decided_by_coach(turn, athlete),
     )
     return checklist(facts, rulebook=turn.house.rulebook)
+
+
+def _exposures(turn: Turn, athlete: Athlete, *, today: date) -> tuple[Exposure, ...]:
+    """Return what may show a standard of the stage, and what is done arm by arm."""
+    arm_by_arm = {
+        key
+        for key, movement in turn.house.library.movements.items()
+        if movement.sides is Sides.EACH and movement.role is not Role.ACCESSORY
+    }
+    rows = turn.house.rulebook.standards.get(athlete.stage, ())
+    keys = arm_by_arm.union(*(row.movements for row in rows))
+    since = counts_from(athlete, today=today)
+    return history.exposures(turn.tx, athlete.person_id, sorted(keys), since=since)
 
 
 def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, ...]:
@@ -55,10 +81,13 @@ def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, 
     return tuple(ratio for ratio in map(_ratio(turn), alike.values()) if ratio is not None)
 
 
-def _start_ratios(turn: Turn, exposures: Sequence[Exposure]) -> dict[str, float]:
-    """Return how the arms compared in the first sessions of each main movement [ratio]."""
+def _start_ratios(turn: Turn, person: Person, ratios: Sequence[SideRatio]) -> dict[str, float]:
+    """Return how the arms compared in the first sessions ever of these movements [ratio]."""
     enough = turn.house.rulebook.gates.sides_sessions.whole
-    first = (_ratio(turn)(one[:enough]) for one in _by_main_movement(turn, exposures).values())
+    keys = (one.movement_key for one in ratios)
+    first = (
+        _ratio(turn)(history.first_exposures(turn.tx, person.id, key, most=enough)) for key in keys
+    )
     return {one.movement_key: one.weaker_for_stronger for one in first if one is not None}
 
 

@@ -1,7 +1,7 @@
 """What says that a week should be a lighter one: misses, a falling reserve, poor sleep or mood."""
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from bot.turn import Turn
 from scheduler.training.exposure_reading import is_missed
@@ -48,7 +48,8 @@ def _done(turn: Turn, sessions: Sequence[SessionRecord]) -> dict[str, list[Expos
 
 
 def _is_poor(turn: Turn, athlete_id: int, *, since: date, monday: date) -> bool:
-    entries = care.audit_of(turn.tx, athlete_id, most=1, what=(ASKED,))
+    first = datetime.combine(since, time(0), UTC)
+    entries = care.audit_of(turn.tx, athlete_id, most=1, what=(ASKED,), since=first)
     return any(
         bool(entry.after.get("is_poor")) and since <= entry.at.date() < monday for entry in entries
     )

@@ -1,6 +1,6 @@
 """The standards of an athlete's stage in their own figures, and what the coach decided of them."""
 
-from datetime import timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from bot.acts.injuries import held_directions
 from bot.turn import Turn
@@ -10,6 +10,8 @@ from storage.queries import care, history
 from storage.records.people import Athlete
 
 DECIDED = "standard.decided"
+SHOWN_WITHIN = timedelta(weeks=52)
+"""[weeks] ch: what was shown before this stage and longer ago is shown again."""
 
 
 def own_standard(turn: Turn, athlete: Athlete, movement_key: str) -> Requirement | None:
@@ -32,16 +34,23 @@ def is_shown(turn: Turn, athlete: Athlete, asked: Requirement) -> bool:
     """Tell whether a standard needs no showing any more: shown, or decided by the coach."""
     if decided_by_coach(turn, athlete).get(asked.key):
         return True
-    exposures = history.exposures(turn.tx, athlete.person_id, asked.movements)
+    since = counts_from(athlete, today=turn.now.date())
+    exposures = history.exposures(turn.tx, athlete.person_id, asked.movements, since=since)
     return standing(asked, exposures=exposures, rulebook=turn.house.rulebook).is_shown
+
+
+def counts_from(athlete: Athlete, *, today: date) -> date:
+    """Return the day from which what was done shows a standard: the whole stage, or a year."""
+    return min(athlete.stage_since, today - SHOWN_WITHIN)
 
 
 def decided_by_coach(turn: Turn, athlete: Athlete) -> dict[str, bool]:
     """Return the standards that the coach decided on a clip in this stage, the latest word."""
-    entries = care.audit_of(turn.tx, athlete.person_id, what=(DECIDED,))
-    since = athlete.stage_since - timedelta(days=1)
+    day_before = athlete.stage_since - timedelta(days=1)
+    since = datetime.combine(day_before, time(0), UTC)
+    entries = care.audit_of(turn.tx, athlete.person_id, what=(DECIDED,), since=since)
     return {
         str(entry.after["key"]): bool(entry.after["is_met"])
         for entry in reversed(entries)
-        if entry.after.get("of_stage") == athlete.stage and entry.at.date() >= since
+        if entry.after.get("of_stage") == athlete.stage
     }

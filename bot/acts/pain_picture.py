@@ -1,28 +1,89 @@
-"""Where an athlete stands with pain: folded anew from everything that was said and decided."""
+"""Where an athlete stands with pain: folded from everything that was said and decided.
 
+Years of it are folded once: where the fold had come to is kept beside the history, and only what
+was said since is folded onto it. A fold of the whole history gives the same picture, and is made
+where something was corrected or where the rules are others than they were.
+"""
+
+from collections.abc import Mapping, Sequence
 from datetime import datetime
+from typing import Any
 
 from bot.turn import Turn
 from scheduler.catalogue.values import Movement
 from scheduler.pain.events import PAIN_EVENT, MorningAnswered, PainEvent, PainReported
+from scheduler.pain.kept_fold import may_be_folded_onto, read_back, rules_version, written
 from scheduler.pain.left_out import left_out_for
-from scheduler.pain.levels import picture_of as fold
+from scheduler.pain.levels import NOTHING_HEARD, PainState, fold
+from scheduler.pain.levels import picture_of as drawn_from
 from scheduler.pain.picture import PainPicture
 from scheduler.pain.values import MIDLINE, LeftOut, Level, Region, Side, Site
 from scheduler.training.values import PAIN_FREE, PainFacts
-from storage.queries import care
+from storage.queries import care, pain_folds
+from storage.records.care import KeptPainFold
 from storage.records.people import Athlete
 from storage.records.training import SessionRecord
 
+KEPT_EVERY = 16  # [events] ch: folded again at each look; a write at each event costs more
 
-def events_of(turn: Turn, athlete_id: int) -> list[PainEvent]:
-    """Return an athlete's whole pain history."""
-    return [PAIN_EVENT.validate_python(event) for _, event in care.pain_events(turn.tx, athlete_id)]
+
+def events_of(turn: Turn, athlete_id: int, *, since: datetime | None = None) -> list[PainEvent]:
+    """Return an athlete's pain history, whole or from an instant on."""
+    return _read(care.pain_events(turn.tx, athlete_id, since=since))
 
 
 def picture_of(turn: Turn, athlete: Athlete) -> PainPicture:
-    """Return where an athlete stands now."""
-    return fold(events_of(turn, athlete.person_id), as_of_utc=turn.now)
+    """Return where an athlete stands now; once a turn, unless something is told in it."""
+    found = turn.pictures.get(athlete.person_id)
+    if found is None:
+        found = turn.pictures[athlete.person_id] = _drawn(turn, athlete.person_id)
+    return found
+
+
+def _drawn(turn: Turn, athlete_id: int) -> PainPicture:
+    kept, onto = _usable(turn, pain_folds.kept_fold(turn.tx, athlete_id))
+    later = pain_folds.pain_events_since(turn.tx, athlete_id, kept)
+    if not may_be_folded_onto(_read(later)):
+        kept, onto = None, NOTHING_HEARD
+        later = pain_folds.pain_events_since(turn.tx, athlete_id, None)
+    events = _read(later)
+    if len(events) >= KEPT_EVERY and events[-1].at_utc <= turn.now:
+        onto = fold(events, onto=onto)
+        _keep(turn, athlete_id, onto, kept, later, at=events[-1].at_utc)
+        events = []
+    return drawn_from(events, as_of_utc=turn.now, onto=onto)
+
+
+def _read(events: Sequence[tuple[int, Mapping[str, Any]]]) -> list[PainEvent]:
+    return [PAIN_EVENT.validate_python(event) for _, event in events]
+
+
+def _usable(turn: Turn, kept: KeptPainFold | None) -> tuple[KeptPainFold | None, PainState]:
+    """Return a kept fold by today's rules that is not beyond now, or that nothing is kept."""
+    if kept is None or kept.rules != rules_version() or kept.through_at > turn.now:
+        return None, NOTHING_HEARD
+    state = read_back(kept.state)
+    return (None, NOTHING_HEARD) if state is None else (kept, state)
+
+
+def _keep(
+    turn: Turn,
+    athlete_id: int,
+    state: PainState,
+    kept: KeptPainFold | None,
+    later: Sequence[tuple[int, Mapping[str, Any]]],
+    *,
+    at: datetime,
+) -> None:
+    pain_folds.keep_fold(
+        turn.tx,
+        athlete_id,
+        rules=rules_version(),
+        through_at=at,
+        through_id=max(event_id for event_id, _ in later),
+        events=(kept.events if kept else 0) + len(later),
+        state=written(state, at_utc=at),
+    )
 
 
 def record_event(
@@ -43,6 +104,7 @@ def record_event(
         session_id=session_id,
         message_id=message_id,
     )
+    turn.pictures.pop(athlete_id, None)
 
 
 def new_key(turn: Turn, athlete_id: int) -> str:
@@ -86,8 +148,8 @@ def worst_score_since(turn: Turn, athlete: Athlete, since: datetime) -> int:
     return max(
         (
             event.score or 0
-            for event in events_of(turn, athlete.person_id)
-            if isinstance(event, PainReported | MorningAnswered) and event.at_utc >= since
+            for event in events_of(turn, athlete.person_id, since=since)
+            if isinstance(event, PainReported | MorningAnswered)
         ),
         default=0,
     )

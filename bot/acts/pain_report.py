@@ -88,7 +88,8 @@ def add_morning(
 
 def _morning_before(turn: Turn, athlete: Athlete, answer: MorningAnswered) -> str | None:
     """Return the same morning's first answer, if no session was asked about in between."""
-    for event in reversed(pain_picture.events_of(turn, athlete.person_id)):
+    since = answer.at_utc - ONE_MORNING
+    for event in reversed(pain_picture.events_of(turn, athlete.person_id, since=since)):
         is_here = getattr(event, "site", None) is answer.site
         if is_here and isinstance(event, PainReported):
             return None
@@ -183,12 +184,8 @@ def answer_of(
 ) -> str | None:
     """Return the report that already answers a question asked at ``since``."""
     asked_side = Side.BOTH if pain_picture.is_midline(site) else side
-    for event in pain_picture.events_of(turn, athlete.person_id):
-        if (
-            isinstance(event, PainReported)
-            and (event.site, event.side) == (site, asked_side)
-            and event.at_utc >= since
-        ):
+    for event in pain_picture.events_of(turn, athlete.person_id, since=since):
+        if isinstance(event, PainReported) and (event.site, event.side) == (site, asked_side):
             return event.key
     return None
 

@@ -1,6 +1,6 @@
 """When the checklist is complete: propose the next stage to the coach, who decides."""
 
-from bot.acts.checklist import checklist_of, measures_of
+from bot.acts.checklist import checklist_of, may_be_complete, measures_of
 from bot.acts.find_athlete import subject_of
 from bot.acts.timing import timing_of
 from bot.turn import Tap, Turn
@@ -18,12 +18,14 @@ TOLD = "proposal_told"
 
 def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
     """Propose once for a stage; a proposal that was answered for this stage is not repeated."""
-    asked = checklist_of(turn, person, athlete)
-    if not asked.is_complete:
-        return False
     earlier = care.proposals(turn.tx, [person.id], kind=KIND, only_open=False)
     since = athlete.stage_since.isoformat()
     if any(one.facts.get("stage_since") == since for one in earlier):
+        return False
+    if not may_be_complete(turn, person, athlete):
+        return False
+    asked = checklist_of(turn, person, athlete)
+    if not asked.is_complete:
         return False
     care.propose(
         turn.tx,
@@ -44,8 +46,7 @@ def tell_waiting(turn: Turn, coach: Person) -> None:
     """Put what was proposed overnight before the coach, once, in their waking hours."""
     if not is_awake(turn.now, timing=timing_of(coach)):
         return
-    names = {person.id: person for person, _ in people.athletes_of(turn.tx, coach.id)}
-    for proposal in care.proposals(turn.tx, list(names), kind=KIND):
+    for proposal in care.proposals_to(turn.tx, coach.id, kind=KIND):
         is_new = due.take(
             turn.tx,
             person_id=coach.id,
@@ -55,7 +56,7 @@ def tell_waiting(turn: Turn, coach: Person) -> None:
             now=turn.now,
         )
         if is_new:
-            _tell(turn, coach, names[proposal.athlete_id], proposal)
+            _tell(turn, coach, people.person(turn.tx, proposal.athlete_id), proposal)
 
 
 def _tell(turn: Turn, coach: Person, person: Person, proposal: Proposal) -> None:

@@ -10,16 +10,25 @@ from storage.records.wire import MessageKind
 
 FORGET_EVERY = timedelta(hours=24)  # [h] ch: once a day is enough for what is kept seven days
 FORGOT = "forgot"
+RAW_EMPTY_BEFORE, TEXTS_EMPTY_BEFORE = "raw_empty_before", "texts_empty_before"
 
 
 def go(turn: Turn) -> None:
     """Do what the house owes nobody in particular."""
     last = due.mark(turn.tx, FORGOT)
     if last is None or turn.now - last >= FORGET_EVERY:
-        inbox.forget_raw(turn.tx, now=turn.now)
-        buttons.forget_buttons(turn.tx, now=turn.now)
-        outbox.forget_texts(turn.tx, now=turn.now, kept=inbox.RAW_KEPT)
+        _forget(turn)
         due.set_mark(turn.tx, FORGOT, at=turn.now)
+
+
+def _forget(turn: Turn) -> None:
+    """Empty what need not be kept, and remember how far that is done: not all, every day."""
+    tx, now, kept = turn.tx, turn.now, inbox.RAW_KEPT
+    inbox.forget_raw(tx, now=now, since=due.mark(tx, RAW_EMPTY_BEFORE))
+    due.set_mark(tx, RAW_EMPTY_BEFORE, at=inbox.forgotten_until(tx, now=now))
+    buttons.forget_buttons(tx, now=now)
+    outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
+    due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
 
 
 def tell_outage(turn: Turn, *, since: datetime) -> None:

@@ -18,6 +18,10 @@ STAYS = "dose.same_"
 """How the codes begin that say why a dose stays."""
 FEWER = frozenset({"dose.ease_cut", "dose.sets_shared", "dose.first_weeks_two_sets"})
 """Reasons for fewer sets, which explain no other change."""
+MOST_YET = "{name}: most yet, <b>{now}</b>, was {before}."
+LONGEST_YET = "{name}: longest yet, <b>{now}</b>, was {before}."
+MOST_IN_A_YEAR = "{name}: most in a year, <b>{now}</b>, was {before}."
+LONGEST_IN_A_YEAR = "{name}: longest in a year, <b>{now}</b>, was {before}."
 
 
 def direction_of(before: Dose, after: Dose) -> str:
@@ -98,13 +102,18 @@ def _is_of_sets_only(before: Dose, after: Dose) -> bool:
     )
 
 
-def best_line(tongue: Tongue, movement: Movement, *, now: float, before: float) -> str:
-    """Name a best: the longest or the most so far at this load."""
-    template = (
-        "{name}: most yet, <b>{now}</b>, was {before}."
-        if movement.measure is Measure.REPS
-        else "{name}: longest yet, <b>{now}</b>, was {before}."
-    )
+def best_line(
+    tongue: Tongue, movement: Movement, *, now: float, before: float, is_of_year: bool = False
+) -> str:
+    """Name a best: the longest or the most so far at this load, or in a year where there are more.
+
+    Nothing is claimed of what was not looked at.
+    """
+    is_reps = movement.measure is Measure.REPS
+    if is_of_year:
+        template = MOST_IN_A_YEAR if is_reps else LONGEST_IN_A_YEAR
+    else:
+        template = MOST_YET if is_reps else LONGEST_YET
     return tongue.say(
         template,
         name=movement.name,

@@ -44,25 +44,37 @@ from scheduler.sources import CP
 
 @dataclass(frozen=True)
 class PainState:
-    """What the fold carries from event to event."""
+    """What the fold carries from event to event.
+
+    ``sessions_before`` [sessions] counts those that are too long ago to be carried one by one.
+    """
 
     regions: Mapping[Region, RegionState] = field(default_factory=dict)
     flags: tuple[OpenFlag, ...] = ()
     raised: tuple[FlagRaised, ...] = ()
+    sessions_before: int = 0
     sessions: tuple[SessionTrained, ...] = ()
     returns: tuple[Return, ...] = ()
     list_due_since_utc: datetime | None = None
 
 
-def picture_of(events: Iterable[PainEvent], *, as_of_utc: datetime) -> PainPicture:
+NOTHING_HEARD = PainState()
+"""Where everybody begins."""
+
+
+def picture_of(
+    events: Iterable[PainEvent], *, as_of_utc: datetime, onto: PainState = NOTHING_HEARD
+) -> PainPicture:
     """Return where an athlete stands at an instant; later events are not looked at.
 
     Args:
-        events: the athlete's whole history, in any order; equal instants keep theirs.
+        events: the athlete's whole history, or what came after ``onto``, in any order; equal
+            instants keep theirs.
         as_of_utc: the instant asked about.
+        onto: where an earlier fold had come to (:func:`fold`).
 
     """
-    state = _fold(_in_order(events, as_of_utc))
+    state = fold(_in_order(events, as_of_utc), onto=onto)
     return draw_picture(
         regions=_pass_time(state, as_of_utc).regions.values(),
         flags=_standing(state.flags, as_of_utc),
@@ -74,7 +86,7 @@ def picture_of(events: Iterable[PainEvent], *, as_of_utc: datetime) -> PainPictu
 
 def clearing_decision(events: Iterable[PainEvent], clearing: Cleared) -> Decision[bool]:
     """Tell whether a coach's clearing is complete, before it is recorded."""
-    state = _fold(_in_order(events, clearing.at_utc))
+    state = fold(_in_order(events, clearing.at_utc))
     state = _pass_time(state, clearing.at_utc)
     return may_clear(
         clearing,
@@ -87,8 +99,13 @@ def _in_order(events: Iterable[PainEvent], as_of_utc: datetime) -> list[PainEven
     return sorted((e for e in events if e.at_utc <= as_of_utc), key=lambda event: event.at_utc)
 
 
-def _fold(events: Sequence[PainEvent]) -> PainState:
-    state = PainState()
+def fold(events: Sequence[PainEvent], *, onto: PainState = NOTHING_HEARD) -> PainState:
+    """Fold events, the earliest first, onto where an earlier fold had come to.
+
+    A correction looks for its report among ``events`` alone: what corrects something that
+    ``onto`` has heard must be folded from the beginning.
+    """
+    state = onto
     heard: list[PainEvent] = []
     for event in events:
         if isinstance(event, Corrected):
@@ -130,7 +147,7 @@ def _hear(state: PainState, event: PainReported | MorningAnswered) -> PainState:
         if list_due is None and _calls_for_list(known, event):
             list_due = event.at_utc
         regions[region] = (
-            hear_report(known, event, state.sessions)
+            hear_report(known, event, state.sessions, sessions_before=state.sessions_before)
             if isinstance(event, PainReported)
             else hear_morning(known, event, state.sessions)
         )
@@ -204,7 +221,7 @@ def _correct(
         put = put.model_copy(update={"key": original.key, "at_utc": original.at_utc})
     replaced = [put if e is original else e for e in heard]
     corrected = [e for e in replaced if e is not None]
-    fresh = _pass_time(_fold(corrected), event.at_utc)
+    fresh = _pass_time(fold(corrected), event.at_utc)
     held_before = _pass_time(state, event.at_utc)
     fresh = _keep_held(fresh, held_before)
     if put is not None and _level_of(put) >= Level.REST > _level_of(original):

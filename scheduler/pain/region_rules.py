@@ -33,17 +33,25 @@ ASKED_IN_MORNING_FROM = 2  # [of 10] ch: after a 1 the next session that loads t
 CALM_SESSION_UP_TO = 2  # [of 10] silbernagel2007: 0-2 safe (bands from memory)
 SETTLED_SESSION_UP_TO = 1  # [of 10] ch: 1 or less at the next session that loads it is settled
 TELLS_OF_SESSION_WITHIN = timedelta(hours=12)  # [h] ch: a message so soon is about the session
+SESSION_BEFORE_MORNING_WITHIN = timedelta(days=7)  # [d] ch: an older one is not asked about
 URGENCY_OF = {Level.REST: Urgency.SOON, Level.CLINICIAN: Urgency.CONVENIENT}
 
 
 def hear_report(
-    state: RegionState, event: PainReported, sessions: Sequence[SessionTrained]
+    state: RegionState,
+    event: PainReported,
+    sessions: Sequence[SessionTrained],
+    *,
+    sessions_before: int = 0,
 ) -> RegionState:
-    """Move a region by a report that is not a morning's."""
+    """Move a region by a report that is not a morning's.
+
+    ``sessions_before`` [sessions] were trained before those in ``sessions``; they only count.
+    """
     own = level_of_report(event.score, event.signs)
     decisions = [own, level_of_rise(event.score, at_utc=event.at_utc, earlier=state.answers)]
     state = _remember(state, event.score, event, is_morning=False)
-    about = _session_of(event, sessions)
+    about = _session_of(event, sessions, sessions_before=sessions_before)
     if about:
         provisional = max(state.level, *(decision.value for decision in decisions))
         scores = _with_session(state.sessions, about, event.score, provisional)
@@ -138,13 +146,15 @@ def _remember(
     )
 
 
-def _session_of(event: PainReported, sessions: Sequence[SessionTrained]) -> int:
+def _session_of(
+    event: PainReported, sessions: Sequence[SessionTrained], *, sessions_before: int
+) -> int:
     """Return the running number of the session that a report tells of, 0 for none."""
     if not sessions:
         return 0
     is_soon = event.at_utc - sessions[-1].at_utc <= TELLS_OF_SESSION_WITHIN
     if event.occasion is Occasion.AFTER_SESSION or (event.occasion is Occasion.MESSAGE and is_soon):
-        return len(sessions)
+        return sessions_before + len(sessions)
     return 0
 
 
@@ -170,7 +180,8 @@ def _anchor(
     state: RegionState, event: MorningAnswered, sessions: Sequence[SessionTrained]
 ) -> datetime:
     """Return the instant before which a morning looks: the session, else the report asked about."""
-    recent = [s.at_utc for s in sessions if event.at_utc - s.at_utc <= timedelta(days=7)]
+    within = SESSION_BEFORE_MORNING_WITHIN
+    recent = [s.at_utc for s in sessions if event.at_utc - s.at_utc <= within]
     told = [answer.at_utc for answer in state.recent if not answer.is_morning]
     return max(recent) if recent else max(told, default=event.at_utc)
 

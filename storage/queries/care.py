@@ -4,12 +4,15 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session, col, func, select, update
+from sqlmodel import Session, col, select, update
 
 from scheduler.pain.values import Level, Urgency
 from scheduler.reasons import Reason
+from storage.queries import pain_folds
 from storage.records.care import Alert, AlertState, AuditEntry, PassedOn, Proposal
+from storage.records.people import AthleteState
 from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow, ProposalRow
+from storage.tables.people import AthleteRow
 
 
 def add_pain_event(
@@ -23,6 +26,7 @@ def add_pain_event(
     message_id: int | None = None,
 ) -> int:
     """Append one event to an athlete's pain history and return its id."""
+    pain_folds.forget_fold_beyond(tx, athlete_id, at)
     row = PainEventRow(
         athlete_id=athlete_id,
         at=at,
@@ -38,19 +42,19 @@ def add_pain_event(
 
 def count_pain_events(tx: Session, athlete_id: int) -> int:
     """Count the events of an athlete's pain history."""
-    return tx.exec(
-        select(func.count()).select_from(PainEventRow).where(PainEventRow.athlete_id == athlete_id)
-    ).one()
+    kept = pain_folds.kept_fold(tx, athlete_id)
+    return (kept.events if kept else 0) + pain_folds.count_since(tx, athlete_id, kept)
 
 
-def pain_events(tx: Session, athlete_id: int) -> tuple[tuple[int, Mapping[str, Any]], ...]:
-    """Return the whole history in order: the id and the event as data."""
-    rows = tx.exec(
-        select(PainEventRow)
-        .where(PainEventRow.athlete_id == athlete_id)
-        .order_by(col(PainEventRow.at), col(PainEventRow.id))
-    )
-    return tuple((row.id or 0, row.event) for row in rows)
+def pain_events(
+    tx: Session, athlete_id: int, *, since: datetime | None = None
+) -> tuple[tuple[int, Mapping[str, Any]], ...]:
+    """Return the history in order, whole or from an instant on: the id and the event as data."""
+    query = select(PainEventRow.id, PainEventRow.event).where(PainEventRow.athlete_id == athlete_id)
+    if since is not None:
+        query = query.where(col(PainEventRow.at) >= since)
+    rows = tx.exec(query.order_by(col(PainEventRow.at), col(PainEventRow.id)))
+    return tuple((event_id or 0, event) for event_id, event in rows)
 
 
 def pain_events_from_message(tx: Session, athlete_id: int, message_id: int) -> tuple[int, ...]:
@@ -176,10 +180,17 @@ def write_audit(
 
 
 def audit_of(
-    tx: Session, athlete_id: int, *, most: int | None = None, what: Sequence[str] = ()
+    tx: Session,
+    athlete_id: int,
+    *,
+    most: int | None = None,
+    what: Sequence[str] = (),
+    since: datetime | None = None,
 ) -> tuple[AuditEntry, ...]:
     """Return an athlete's decisions, the newest first."""
     query = select(AuditRow).where(AuditRow.athlete_id == athlete_id)
+    if since is not None:
+        query = query.where(col(AuditRow.at) >= since)
     if what:
         query = query.where(col(AuditRow.what).in_(what))
     query = query.order_by(col(AuditRow.at).desc(), col(AuditRow.id).desc())
@@ -251,6 +262,22 @@ def proposals(
     if kind is not None:
         query = query.where(ProposalRow.kind == kind)
     rows = tx.exec(query.order_by(col(ProposalRow.made_at), col(ProposalRow.id)))
+    return tuple(Proposal.model_validate(row) for row in rows)
+
+
+def proposals_to(tx: Session, coach_id: int, *, kind: str) -> tuple[Proposal, ...]:
+    """Return what waits for a coach's decision about athletes who have not left, oldest first."""
+    rows = tx.exec(
+        select(ProposalRow)
+        .join(AthleteRow, col(AthleteRow.person_id) == col(ProposalRow.athlete_id))
+        .where(
+            AthleteRow.coach_id == coach_id,
+            AthleteRow.state != AthleteState.LEFT,
+            ProposalRow.kind == kind,
+            col(ProposalRow.answered_at).is_(None),
+        )
+        .order_by(col(ProposalRow.made_at), col(ProposalRow.id))
+    )
     return tuple(Proposal.model_validate(row) for row in rows)
 
 

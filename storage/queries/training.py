@@ -1,7 +1,7 @@
 """Weeks, sessions, items and sets: drawn, sent, answered, corrected."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from sqlalchemy import select as select_columns
@@ -28,6 +28,7 @@ from storage.records.training import (
 )
 from storage.tables.training import ItemRow, SessionRow, SetRow, WeekRow
 
+SENT_WITHIN = timedelta(days=2)  # [days] ch: a session is sent on its day, whatever the zone
 COUNTED_AS_SENT = (SessionState.SENT, SessionState.TRAINED, SessionState.MISSED)
 
 
@@ -76,12 +77,24 @@ def week_of(tx: Session, week_id: int) -> WeekRecord:
     return WeekRecord.model_validate(tx.get_one(WeekRow, week_id))
 
 
-def weeks(tx: Session, athlete_id: int) -> tuple[WeekRecord, ...]:
-    """Return every drawn week, the earliest first."""
-    rows = tx.exec(
-        select(WeekRow).where(WeekRow.athlete_id == athlete_id).order_by(col(WeekRow.monday))
-    )
+def weeks(tx: Session, athlete_id: int, *, since: date | None = None) -> tuple[WeekRecord, ...]:
+    """Return the drawn weeks that begin on a day or later, or all, the earliest first."""
+    query = select(WeekRow).where(WeekRow.athlete_id == athlete_id)
+    if since is not None:
+        query = query.where(col(WeekRow.monday) >= since)
+    rows = tx.exec(query.order_by(col(WeekRow.monday)))
     return tuple(WeekRecord.model_validate(row) for row in rows)
+
+
+def week_before(tx: Session, athlete_id: int, monday: date) -> WeekRecord | None:
+    """Return the latest drawn week that begins before ``monday``."""
+    row = tx.exec(
+        select(WeekRow)
+        .where(WeekRow.athlete_id == athlete_id, col(WeekRow.monday) < monday)
+        .order_by(col(WeekRow.monday).desc())
+        .limit(1)
+    ).first()
+    return None if row is None else WeekRecord.model_validate(row)
 
 
 def change_week(tx: Session, week_id: int, **facts: Any) -> None:
@@ -192,6 +205,7 @@ def sent_unanswered(
             col(SessionRow.athlete_id).in_(athlete_ids),
             col(SessionRow.state).in_((SessionState.SENT, SessionState.MISSED)),
             col(SessionRow.sent_at) >= since,
+            col(SessionRow.on) >= since.date() - SENT_WITHIN,
         )
         .order_by(col(SessionRow.sent_at))
     )
@@ -226,14 +240,26 @@ def last_trained(tx: Session, athlete_id: int, *, before: date | None = None) ->
     return tx.exec(query.order_by(col(SessionRow.on).desc()).limit(1)).first()
 
 
-def trained_days(tx: Session, athlete_id: int, *, before: date | None = None) -> tuple[date, ...]:
-    """Return every day with a trained session, the earliest first."""
-    query = select(col(SessionRow.on)).where(
-        SessionRow.athlete_id == athlete_id, SessionRow.state == SessionState.TRAINED
+def trained_days(
+    tx: Session, athlete_id: int, *, before: date | None = None, since: date | None = None
+) -> tuple[date, ...]:
+    """Return the days with a trained session, the earliest first.
+
+    With ``since`` only those from that day on, and the last one before it: a gap that reaches
+    across the bound is seen whole.
+    """
+    query = select_columns(SESSIONS.c.on).where(
+        SESSIONS.c.athlete_id == athlete_id, SESSIONS.c.state == SessionState.TRAINED
     )
     if before is not None:
-        query = query.where(col(SessionRow.on) < before)
-    return tuple(tx.exec(query.order_by(col(SessionRow.on)).distinct()))
+        query = query.where(SESSIONS.c.on < before)
+    if since is None:
+        earlier = None
+    else:
+        earlier = last_trained(tx, athlete_id, before=min(since, before or since))
+        query = query.where(SESSIONS.c.on >= since)
+    days = [row.on for row in read_rows(tx, query.distinct().order_by(SESSIONS.c.on))]
+    return tuple(days) if earlier is None else (earlier, *days)
 
 
 def change_session(tx: Session, session_id: int, **facts: Any) -> None:

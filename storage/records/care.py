@@ -79,3 +79,15 @@ class Proposal(BaseModel):
     made_at: datetime
     answered_at: datetime | None
     answer: str | None
+
+
+class KeptPainFold(BaseModel):
+    """Where a fold had come to: by which rules, through which event, and how many it holds."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    rules: str
+    through_at: datetime
+    through_id: int
+    events: int
+    state: Mapping[str, Any]

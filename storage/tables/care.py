@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, Column, Index
+from sqlalchemy import BigInteger, Column, ForeignKey, Index
 from sqlmodel import JSON, Field, SQLModel
 
 from scheduler.pain.values import Urgency
@@ -25,6 +25,21 @@ class PainEventRow(SQLModel, table=True):
     event: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
     session_id: int | None = Field(default=None, foreign_key="session.id")
     message_id: int | None = Field(default=None, sa_column=Column(BigInteger))
+
+
+class KeptPainFoldRow(SQLModel, table=True):
+    """Where the fold of an athlete's pain history had come to: a cache, never a truth."""
+
+    __tablename__ = "kept_pain_fold"
+
+    athlete_id: int = Field(
+        sa_column=Column(ForeignKey("athlete.person_id"), primary_key=True, autoincrement=False)
+    )
+    rules: str = Field(max_length=32)
+    through_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
+    through_id: int
+    events: int
+    state: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
 
 
 class AlertRow(SQLModel, table=True):

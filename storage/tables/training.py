@@ -3,7 +3,15 @@
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, CheckConstraint, Column, ForeignKey, Index, UniqueConstraint
+from sqlalchemy import (
+    BigInteger,
+    CheckConstraint,
+    Column,
+    ForeignKey,
+    Index,
+    UniqueConstraint,
+    text,
+)
 from sqlmodel import Field, SQLModel
 
 from scheduler.catalogue.values import Direction, Role
@@ -13,6 +21,8 @@ from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose, Quality, ReserveAnswer, SetDone
 from storage.column_types import Document, UtcInstant, coded
 from storage.records.training import SessionState
+
+OPEN = text("closed_at IS NULL")
 
 
 class WeekRow(SQLModel, table=True):
@@ -47,6 +57,8 @@ class SessionRow(SQLModel, table=True):
     __tablename__ = "session"
     __table_args__ = (
         Index("ix_session_athlete_on", "athlete_id", "on"),
+        # What is open is asked for at every reply: a few of the sessions of years.
+        Index("ix_session_open", "athlete_id", "on", sqlite_where=OPEN, postgresql_where=OPEN),
         CheckConstraint("effort IS NULL OR effort BETWEEN 0 AND 10", name="effort"),
     )
 
@@ -73,11 +85,12 @@ class ItemRow(SQLModel, table=True):
     """One movement of a session; its dose is a snapshot taken when the session is sent."""
 
     __tablename__ = "item"
-    __table_args__ = (Index("ix_item_movement", "movement_key", "session_id"),)
+    # By session first: a movement is always looked for in one athlete's sessions, latest first.
+    __table_args__ = (Index("ix_item_session_movement", "session_id", "movement_key"),)
 
     id: int | None = Field(default=None, primary_key=True)
     session_id: int = Field(
-        sa_column=Column(ForeignKey("session.id", ondelete="CASCADE"), nullable=False, index=True)
+        sa_column=Column(ForeignKey("session.id", ondelete="CASCADE"), nullable=False)
     )
     position: int
     pair: int | None = None
