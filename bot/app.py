@@ -4,7 +4,7 @@ import asyncio
 import contextlib
 import logging
 import signal
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -160,8 +160,8 @@ class Holdwell:
     def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
         refused_message.refused(self.turn(tx, now), outgoing)
 
-    def _tick(self, now: datetime) -> None:
-        tick.run(self.database, now, self.turn)
+    def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
+        return tick.steps(self.database, now, self.turn)
 
 
 def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:

@@ -3,7 +3,7 @@
 import asyncio
 import logging
 import traceback
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from datetime import datetime
 
 from sqlmodel import Session
@@ -22,7 +22,8 @@ BATCH = 48  # [updates] ch: handled before the loop looks whether a tick is due
 ReadEvent = Callable[[Received], Event]
 HandleEvent = Callable[[Session, Event, datetime], str]
 TellSetAside = Callable[[Session, Received, datetime, str], None]
-Tick = Callable[[datetime], None]
+Tick = Callable[[Callable[[], datetime]], Iterator[None]]
+"""Begins a round: asked the time at each step, it pauses behind each person."""
 
 
 class Writer:
@@ -57,7 +58,7 @@ class Writer:
         self._wake.set()
 
     def ask_tick(self) -> None:
-        """The clock struck; the tick runs in this loop, between two updates."""
+        """The clock struck; the round runs in this loop, and updates between two persons of it."""
         self._tick_asked = True
         self._wake.set()
 
@@ -77,19 +78,46 @@ class Writer:
             await self._wake.wait()
 
     async def work(self) -> bool:
-        """Do one batch and one tick if asked; False when there was nothing to do."""
+        """Do one batch and one round if asked; False when there was nothing to do."""
+        handled = await self._handle_waiting()
+        is_tick = self._tick_asked
+        if is_tick:
+            self._tick_asked = False
+            await self._run_round()
+        return handled > 0 or is_tick
+
+    async def _handle_waiting(self) -> int:
+        """Handle one batch of what waits, and return how many that were."""
         with self._database.transaction() as tx:
             waiting = inbox.next_waiting(tx, most=BATCH)
         for start in range(0, len(waiting), GROUP):
             self._handle_group(waiting[start : start + GROUP])
             self._on_written()
             await asyncio.sleep(0)  # the senders and the poll get their turn
-        is_tick = self._tick_asked
-        if is_tick:
-            self._tick_asked = False
-            self._run_tick()
+        return len(waiting)
+
+    async def _run_round(self) -> None:
+        """Run a round person by person; who wrote meanwhile is answered before the next one."""
+        steps = self._tick(self._clock.now)
+        while self._is_stepped(steps):
             self._on_written()
-        return bool(waiting) or is_tick
+            await asyncio.sleep(0)
+            if self._wake.is_set():
+                self._wake.clear()
+                if await self._handle_waiting() == BATCH:
+                    self._wake.set()  # more may wait: looked at again behind the next person
+        self._on_written()
+
+    def _is_stepped(self, steps: Iterator[None]) -> bool:
+        """Go one person on; False at the end of the round, or where it failed as a whole."""
+        try:
+            next(steps)
+        except StopIteration:
+            return False
+        except Exception as fault:  # noqa: BLE001 (what is due stays due for the next round)
+            log_fault("tick", fault)
+            return False
+        return True
 
     def _handle_group(self, group: Sequence[Received]) -> None:
         """Handle a few updates that wait together, with one write to the disk for all of them.
@@ -131,12 +159,6 @@ class Writer:
             with tx.begin_nested():
                 is_aside = inbox.note_fault(tx, received.id, at=now, reference=reference)
         return is_aside
-
-    def _run_tick(self) -> None:
-        try:
-            self._tick(self._clock.now())
-        except Exception as fault:  # noqa: BLE001 (what is due stays due for the next tick)
-            log_fault("tick", fault)
 
 
 def _nobody_watches(_group: Sequence[Received]) -> None:

@@ -33,6 +33,7 @@ from storage.records.training import SessionOutline, SessionState
 
 LOOK_BACK = timedelta(days=6)  # [days] ch: what is older was closed long ago
 HANDLED_FROM = timedelta(days=12)  # [days] ch: well behind everything that may still be due
+STATES = (AthleteState.TRAINING, AthleteState.PAUSED, AthleteState.WAITS_FOR_COACH)
 UNANSWERED = {SessionState.SENT, SessionState.MISSED}
 
 
@@ -40,7 +41,9 @@ def go(turn: Turn, person_id: int, since: datetime) -> None:
     """Do what is due for one athlete."""
     person = people.person(turn.tx, person_id)
     athlete = people.athlete(turn.tx, person_id)
-    if athlete is None or person.chat_id is None or person.is_blocked:
+    if athlete is None or athlete.state not in STATES:
+        return  # since the round began
+    if person.chat_id is None or person.is_blocked:
         return
     timing = timing_of(person, athlete)
     dues = due_for(

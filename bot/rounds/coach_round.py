@@ -16,6 +16,8 @@ HANDLED_FROM = timedelta(days=21)  # [days] ch: behind the last digest that may 
 def go(turn: Turn, person_id: int, since: datetime) -> None:
     """Do what is due for one coach."""
     coach = people.person(turn.tx, person_id)
+    if not coach.is_coach:
+        return  # since the round began
     propose_stage.tell_waiting(turn, coach)
     alerts = care.open_alerts(turn.tx, coach_id=coach.id)
     timing = timing_of(coach)

@@ -1,6 +1,11 @@
-"""One round: what is due for whom, each person apart, so that one fault stops nobody else."""
+"""One round: what is due for whom, each person apart, so that one fault stops nobody else.
 
-from collections.abc import Callable
+A round pauses behind each person, so that whoever writes meanwhile does not wait for all of it.
+What is done is done in each person's own transaction and marked there: a round that a crash ends
+is done again from its beginning, and does nothing twice.
+"""
+
+from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
 
 from sqlmodel import Session
@@ -11,31 +16,43 @@ from bot.writer import log_fault
 from scheduler.calendar.lateness import stood_still
 from storage.database import Database
 from storage.queries import due, people
-from storage.records.people import AthleteState
 
 LAST_ROUND = "last_round"
 FIRST_LOOK_BACK = timedelta(minutes=1)  # [min] ch: a new house owes nothing from before
 
 MakeTurn = Callable[[Session, datetime], Turn]
+Now = Callable[[], datetime]
 
 
 def run(database: Database, now: datetime, make_turn: MakeTurn) -> None:
-    """Do everything that is due by ``now``; what was done is marked and never done twice."""
+    """Do everything that is due by ``now`` in one go."""
+    for _ in steps(database, lambda: now, make_turn):
+        pass
+
+
+def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
+    """Do everything that is due, and yield behind each person.
+
+    Each person's time is that of their own turn: what they wrote while the round went on is not
+    in its future. The next round looks back to where this one began.
+    """
+    began_at = now()
     with database.transaction() as tx:
-        since = due.mark(tx, LAST_ROUND) or now - FIRST_LOOK_BACK
-        states = (AthleteState.TRAINING, AthleteState.PAUSED, AthleteState.WAITS_FOR_COACH)
-        athlete_ids = [person.id for person, _ in people.athletes_in(tx, *states)]
-        coach_ids = [coach.id for coach in people.coaches(tx)]
+        since = due.mark(tx, LAST_ROUND) or began_at - FIRST_LOOK_BACK
+        athlete_ids = people.ids_of_athletes_in(tx, *athlete_round.STATES)
+        coach_ids = people.ids_of_coaches(tx)
     for athlete_id in athlete_ids:
-        _apart(database, now, make_turn, athlete_id, since, athlete_round.go)
+        _apart(database, now(), make_turn, athlete_id, since, athlete_round.go)
+        yield
     for coach_id in coach_ids:
-        _apart(database, now, make_turn, coach_id, since, coach_round.go)
+        _apart(database, now(), make_turn, coach_id, since, coach_round.go)
+        yield
     with database.transaction() as tx:
-        turn = make_turn(tx, now)
-        if stood_still(last_round_utc=since, now_utc=now).value:
+        turn = make_turn(tx, now())
+        if stood_still(last_round_utc=since, now_utc=began_at).value:
             house_round.tell_outage(turn, since=since)
         house_round.go(turn)
-        due.set_mark(tx, LAST_ROUND, at=now)
+        due.set_mark(tx, LAST_ROUND, at=began_at)
 
 
 def _apart(

@@ -66,7 +66,7 @@ class Exchange:
             ),
             handle=lambda tx, event, now: front.handle(self.turn(tx, now), event).value,
             tell_set_aside=self._tell_set_aside,
-            tick=lambda now: tick.run(self.database, now, self.turn),
+            tick=lambda now: tick.steps(self.database, now, self.turn),
             on_written=lambda: None,
         )
         logging.getLogger("bot.writer").addHandler(_Listener(self.faults))

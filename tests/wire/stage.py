@@ -8,7 +8,7 @@ import asyncio
 import contextlib
 import functools
 import inspect
-from collections.abc import AsyncIterator, Awaitable, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
@@ -64,6 +64,7 @@ class Wire:
     tasks: list[asyncio.Task[None]] = field(default_factory=list)
     handle: Callable[[Session, Event, datetime], str] | None = None
     tick: Callable[[datetime], None] | None = None
+    steps: list[Callable[[], None]] = field(default_factory=list)
     on_blocked: Callable[[Session, int, datetime], None] | None = None
 
     def __post_init__(self) -> None:
@@ -184,10 +185,13 @@ class Wire:
     ) -> None:
         self.asides.append(reference)
 
-    def _tick(self, now: datetime) -> None:
-        self.ticks.append(now)
+    def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
+        self.ticks.append(now())
         if self.tick is not None:
-            self.tick(now)
+            self.tick(now())
+        for step in self.steps:
+            step()
+            yield
 
     def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
         self.refused.append((outgoing.id, now))

@@ -190,6 +190,67 @@ async def test_a_tick_runs_between_two_updates_and_never_inside_one(wire):
 
 
 @on_wire
+async def test_who_writes_during_a_round_is_answered_before_its_next_person(wire):
+    order = []
+
+    def person(number):
+        def step():
+            order.append(f"person {number}")
+            if number == 1:
+                arrive(wire, (ANA, "0"), (BRUNO, "1"))
+
+        return step
+
+    def notes(tx, event, now):
+        order.append(event.text)
+        return "answered"
+
+    wire.steps = [person(number) for number in range(3)]
+    wire.handle = notes
+    wire.writer.ask_tick()
+    wire.start(wire.writer)
+    await wire.settle_writer()
+    assert order == ["person 0", "person 1", "0", "1", "person 2"]
+
+
+@on_wire
+async def test_a_long_rush_during_a_round_does_not_hold_it_up_for_good(wire):
+    order = []
+
+    def notes(tx, event, now):
+        order.append(event.text)
+        return "answered"
+
+    def rush():
+        order.append("person")
+        arrive(wire, *[(ANA, str(number)) for number in range(2 * BATCH)])
+
+    wire.steps = [rush, lambda: order.append("next"), lambda: order.append("last")]
+    wire.handle = notes
+    wire.writer.ask_tick()
+    wire.start(wire.writer)
+    await wire.settle_writer()
+    # DERIVED: a batch of the rush, a person, the other batch, a person
+    assert [order.index(one) for one in ("person", "next", "last")] == [0, BATCH + 1, 2 * BATCH + 2]
+    assert len(order) == 2 * BATCH + 3
+
+
+@on_wire
+async def test_a_round_that_fails_as_a_whole_is_logged_and_stops_nothing(wire, caplog):
+    def fails():
+        raise ValueError(SECRET_WORDS)
+
+    wire.steps = [fails]
+    wire.writer.ask_tick()
+    arrive(wire, (ANA, "hello"))
+    wire.start(wire.writer)
+    await wire.settle_writer()
+    assert "tick: ValueError" in caplog.text
+    assert SECRET_WORDS not in caplog.text
+    assert [row.state for row in wire.inbox()] == [InboxState.HANDLED]
+
+
+@on_wire
 async def test_ticks_asked_for_while_one_runs_become_one(wire):
     wire.writer.ask_tick()
     wire.writer.ask_tick()
