@@ -100,7 +100,7 @@ def _act(
     is_flagged = bool(flags.candidates) or flags.asks_about_medicine
     match reading:
         case Recorded():
-            return _record(turn, person, event, reading, flags)
+            return _record(turn, person, event, reading, found, flags)
         case Told():
             return _told(turn, person, event, reading, session, is_flagged=is_flagged)
         case Asked():
@@ -124,7 +124,12 @@ def _other_training(turn: Turn, person: Person, reading: OtherTraining) -> Outco
 
 
 def _record(
-    turn: Turn, person: Person, event: Wrote, reading: Recorded, flags: RedFlagReading
+    turn: Turn,
+    person: Person,
+    event: Wrote,
+    reading: Recorded,
+    found: AtHand,
+    flags: RedFlagReading,
 ) -> Outcome:
     if event.is_edit:
         named = {item.ref for item in reading.items}
@@ -143,6 +148,7 @@ def _record(
         effort=reading.effort,
         message_id=event.message_id,
         is_quiet=bool(flags.candidates),
+        known=None if event.is_edit else found.session_with(reading.session_ref),
     )
     if reading.asks_coach and not flags.candidates and not flags.asks_about_medicine:
         pass_on.words(turn, person, event)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.acts.checklist import local_today
 from bot.acts.item_facts import known_session, sent_items
@@ -15,10 +15,10 @@ from bot.reading.marking import tokenise
 from bot.reading.reply import read
 from bot.reading.values import Asked, Correction, Reading
 from bot.turn import Turn
-from storage.queries import training
+from storage.queries import rounds, training
 from storage.records import wire
 from storage.records.people import Person
-from storage.records.training import ItemRecord, SessionRecord, SessionState
+from storage.records.training import ItemRecord, SessionOutline, SessionRecord, SessionState
 
 OPEN_MOST = 3  # [sessions] ch: further back a number without a day is not meant
 MISSED_MEANT = timedelta(days=2)  # [d] ch: results for a missed day need no name so long
@@ -50,6 +50,10 @@ class AtHand:
         found = (self.session, *self.others, self.answered)
         return tuple({one.id: one for one in found if one is not None}.values())
 
+    def session_with(self, ref: str) -> SessionRecord | None:
+        """Return the session that a reading is about."""
+        return next((one for one in self.all if str(one.id) == ref), None)
+
 
 def at_hand(turn: Turn, person: Person, event: Wrote, question: wire.OpenQuestion | None) -> AtHand:
     """Find the sessions that a message may be about."""
@@ -62,17 +66,31 @@ def at_hand(turn: Turn, person: Person, event: Wrote, question: wire.OpenQuestio
     blank = ReadingContext(language=person.language, local_date=today)
     named, _ = find_day(tokenise(event.text, blank), today)
     meant = [
-        one
+        training.session(turn.tx, one.id)
         for one in past
         if one.on == named or (one.state is SessionState.MISSED and one.on >= today - MISSED_MEANT)
     ]
     others = tuple(one for one in (*open_now, *meant) if session is None or one.id != session.id)
-    answered = edited or max(
-        (one for one in (*open_now, *past) if _latest(one)),
-        key=lambda one: max(reported_at(item) for item in _latest(one)),
-        default=None,
-    )
+    answered = edited or _answered(turn, (*open_now, *others), past)
     return AtHand(session=session, others=others, answered=answered)
+
+
+def _answered(
+    turn: Turn, read: Sequence[SessionRecord], past: Sequence[SessionOutline]
+) -> SessionRecord | None:
+    """Return the session with the latest answer, among what is open and what is past."""
+    whole = {one.id: one for one in read}
+    answers = {one.id: _answered_at(one) for one in read}
+    answers |= {one.id: one.answered_at for one in past}
+    told = {session_id: at for session_id, at in answers.items() if at is not None}
+    if not told:
+        return None
+    latest = max(told, key=lambda session_id: told[session_id])
+    return whole.get(latest) or training.session(turn.tx, latest)
+
+
+def _answered_at(session: SessionRecord) -> datetime | None:
+    return max((reported_at(item) for item in _latest(session)), default=None)
 
 
 def read_at_hand(
@@ -96,12 +114,10 @@ def _asks_which_correction(reading: Reading) -> bool:
     return isinstance(reading, Asked) and all(isinstance(o, Correction) for o in reading.options)
 
 
-def _past(turn: Turn, person: Person) -> list[SessionRecord]:
-    """Return what is closed and still takes answers, the latest first."""
+def _past(turn: Turn, person: Person) -> list[SessionOutline]:
+    """Return what is closed and still takes answers, the latest first, in outline."""
     today = local_today(turn, person)
-    sessions = training.sessions_between(
-        turn.tx, person.id, first=today - ANSWERS_TAKEN, last=today
-    )
+    sessions = rounds.outlines(turn.tx, person.id, first=today - ANSWERS_TAKEN, last=today)
     closed = {SessionState.TRAINED, SessionState.MISSED}
     return [one for one in reversed(sessions) if one.state in closed and not one.is_open]
 

@@ -34,12 +34,14 @@ def record(
     message_id: int | None,
     edit_message_id: int | None = None,
     is_quiet: bool = False,
+    known: SessionRecord | None = None,
 ) -> Step:
     """Store what was done and show the card; every set that was said is stored, none is added.
 
     ``is_quiet`` where something graver was said beside it: then no card stands beside that.
+    ``known`` is the session where it was read in this turn, and nothing of it changed since.
     """
-    session = training.session(turn.tx, session_id)
+    session = known or training.session(turn.tx, session_id)
     sent = {str(item.id): item for item in session.items}
     for result in items:
         store_item(turn, person, sent[result.ref], result, message_id=message_id)

@@ -1,9 +1,9 @@
-"""What a round of the clock must know of the sessions around today: one statement, no items."""
+"""What is to be known of the sessions around today, in one statement and without their items."""
 
 from datetime import date
 from typing import Any
 
-from sqlalchemy import exists, or_, select
+from sqlalchemy import exists, func, or_, select
 from sqlmodel import Session
 
 from storage.queries.session_rows import ITEMS, SESSIONS, SETS
@@ -19,9 +19,20 @@ def outlines(
         ITEMS.c.session_id == SESSIONS.c.id,
         or_(ITEMS.c.is_skipped, ITEMS.c.is_left_out, has_sets),
     )
-    columns = (SESSIONS.c.id, SESSIONS.c.on, SESSIONS.c.state, SESSIONS.c.sent_at)
+    answered_at = (
+        select(func.max(SETS.c.reported_at))
+        .join(ITEMS, ITEMS.c.id == SETS.c.item_id)
+        .where(
+            ITEMS.c.session_id == SESSIONS.c.id,
+            ITEMS.c.dose.is_not(None),
+            ~ITEMS.c.is_left_out,
+            SETS.c.replaced_at.is_(None),
+        )
+        .scalar_subquery()
+    )
+    columns = [SESSIONS.c[name] for name in ("id", "on", "state", "sent_at", "closed_at")]
     query: Any = (
-        select(*columns, is_answered.label("has_answers"))
+        select(*columns, is_answered.label("has_answers"), answered_at.label("answered_at"))
         .where(SESSIONS.c.athlete_id == athlete_id, SESSIONS.c.on >= first, SESSIONS.c.on <= last)
         .order_by(SESSIONS.c.on, SESSIONS.c.id)
     )

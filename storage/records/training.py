@@ -101,7 +101,7 @@ class SessionRecord(BaseModel):
 
 
 class SessionOutline(BaseModel):
-    """One day's session without its items, for the rounds of the clock."""
+    """One day's session without its items: ``answered_at`` is when its sets were last told."""
 
     model_config = ConfigDict(frozen=True, from_attributes=True)
 
@@ -109,7 +109,14 @@ class SessionOutline(BaseModel):
     on: date
     state: SessionState
     sent_at: datetime | None
+    closed_at: datetime | None
     has_answers: bool
+    answered_at: datetime | None
+
+    @property
+    def is_open(self) -> bool:
+        """True while answers to it are expected."""
+        return self.state in {SessionState.SENT, SessionState.TRAINED} and self.closed_at is None
 
 
 class WeekRecord(BaseModel):
