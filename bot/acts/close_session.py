@@ -1,16 +1,16 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
 from bot.acts import weekly_question
+from bot.acts.bests import bests_of_session
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.session_card import Step
 from bot.turn import Turn
 from bot.wording import changes
 from bot.wording import session as words
-from scheduler.training.exposure_reading import best_value
-from storage.queries import care, history, people, training
+from storage.queries import care, people, training
 from storage.records.people import Person
-from storage.records.training import ItemRecord, SessionRecord, SessionState
+from storage.records.training import SessionRecord, SessionState
 
 LINES_MOST = 3  # [lines] ch: what changes fits one glance; all of it is behind /why
 
@@ -29,7 +29,7 @@ def close(turn: Turn, person: Person, session: SessionRecord) -> None:
     """Write down the decisions about the next doses, and tell them in a few lines."""
     training.change_session(turn.tx, session.id, closed_at=turn.now)
     tongue = turn.tongue(person)
-    bests = [line for item in sent_items(session) if (line := _best(turn, person, session, item))]
+    bests = bests_of_session(turn, tongue, session)
     decided = _decide_next(turn, person, session)
     shown = decided[:LINES_MOST]
     more = len(decided) - len(shown)
@@ -71,17 +71,3 @@ def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str
                 )
             )
     return lines
-
-
-def _best(turn: Turn, person: Person, session: SessionRecord, item: ItemRecord) -> str | None:
-    """Name a best at the same resistance, when it happens."""
-    now = item.exposure(session.on)
-    earlier = history.exposures(turn.tx, person.id, [item.movement_key], before=session.on)
-    same = [one for one in earlier if item.dose and one.dose.rung == item.dose.rung]
-    if now is None or not same:
-        return None
-    best_now, best_before = best_value([now]), best_value(same)
-    if best_now <= best_before:
-        return None
-    facts = item_facts(turn, session, item)
-    return changes.best_line(turn.tongue(person), facts.movement, now=best_now, before=best_before)

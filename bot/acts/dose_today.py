@@ -1,5 +1,6 @@
 """The dose of one item: everything the rule asks, gathered from what is stored."""
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from bot.acts import capacity, pain_picture
@@ -32,7 +33,7 @@ LEVEL_HELD = {
 }
 """Kinds of week in which doses keep their level; a lighter week has a reason of its own."""
 TRIED_LATELY = timedelta(days=21)  # [days] ch: what a try looks back on
-LOOKED_BACK_FIRST = timedelta(days=28)  # [days] ch: who trains has pulled as often as is asked
+GAPS_REMEMBERED = timedelta(weeks=52)  # [weeks] ch: behind it nobody is a returner any more
 
 
 def dose_for(
@@ -61,7 +62,9 @@ def _facts(
 ) -> DoseFacts:
     movement = turn.house.library.movements[item.movement_key]
     share = pain_picture.return_share(pain_picture.picture_of(turn, athlete), movement)
-    share *= share_since_drawing(turn, athlete, on=on)
+    days = _days_trained(turn, athlete, on=on)
+    back = _behind_gap(turn, athlete, days, on=on).value
+    share *= _share_since_drawing(turn, athlete, days, on=on, today=back)
     week = training.week(turn.tx, person.id, monday_of(on))
     kind = week.kind if week is not None else SeasonWeekKind.ORDINARY
     return DoseFacts(
@@ -70,13 +73,13 @@ def _facts(
         profile=profile_on(athlete, on),
         planned_sets=sets_after_share(sets=item.planned_sets, share=share),
         weeks_trained=weeks_trained(athlete, on),
-        pulling_exposures=_pulling_exposures(turn, person, movement, on=on, before=before),
+        pulling_exposures=_pulling_exposures(turn, person, movement, before=before),
         is_lighter_week=week is not None and week.is_lighter,
         holds_level=kind in LEVEL_HELD,
         is_upkeep=item.pair is None and movement.role is Role.MAIN,
         beside_maximal=_is_beside_maximal(turn, athlete, item),
         pain=_pain(turn, athlete, item, movement, monday=monday_of(on)),
-        returning=returning(turn, athlete, on=on).value,
+        returning=back,
     )
 
 
@@ -164,7 +167,18 @@ def weeks_trained(athlete: Athlete, on: date) -> int:
 
 def returning(turn: Turn, athlete: Athlete, *, on: date) -> Decision[Return]:
     """Decide what training is like behind the latest gap."""
-    days = training.trained_days(turn.tx, athlete.person_id, before=on)
+    return _behind_gap(turn, athlete, _days_trained(turn, athlete, on=on), on=on)
+
+
+def _days_trained(turn: Turn, athlete: Athlete, *, on: date) -> tuple[date, ...]:
+    """Return the days trained before a day, as far back as a gap is remembered."""
+    since = monday_of(on) - GAPS_REMEMBERED
+    return training.trained_days(turn.tx, athlete.person_id, before=on, since=since)
+
+
+def _behind_gap(
+    turn: Turn, athlete: Athlete, days: Sequence[date], *, on: date
+) -> Decision[Return]:
     gap = latest_gap(days, today=on, rulebook=turn.house.rulebook)
     return after_gap(
         days_untrained=gap.days_untrained,
@@ -175,26 +189,28 @@ def returning(turn: Turn, athlete: Athlete, *, on: date) -> Decision[Return]:
     )
 
 
-def share_since_drawing(turn: Turn, athlete: Athlete, *, on: date) -> float:
+def _share_since_drawing(
+    turn: Turn, athlete: Athlete, days: Sequence[date], *, on: date, today: Return
+) -> float:
     """Return the share of the week's sets [fraction] that a day keeps.
 
     A week is drawn with the gap that its Monday sees; one that grows long enough in the middle
     of it is made up for here.
     """
-    in_week = returning(turn, athlete, on=monday_of(on)).value.share_of_sets
-    return min(1.0, returning(turn, athlete, on=on).value.share_of_sets / in_week)
+    monday = _behind_gap(turn, athlete, days, on=monday_of(on)).value
+    return min(1.0, today.share_of_sets / monday.share_of_sets)
 
 
 def _pulling_exposures(
-    turn: Turn, person: Person, movement: Movement, *, on: date, before: date | None
+    turn: Turn, person: Person, movement: Movement, *, before: date | None
 ) -> int:
     """Count exposures of pulling for repetitions, as far as the guard for newcomers asks."""
     if movement.direction.is_push or movement.measure is not Measure.REPS:
         return turn.house.rulebook.guards.pull_exposures.whole
-    return pulls_done(turn, person, on=on, before=before)
+    return pulls_done(turn, person, before=before)
 
 
-def pulls_done(turn: Turn, person: Person, *, on: date, before: date | None) -> int:
+def pulls_done(turn: Turn, person: Person, *, before: date | None) -> int:
     """Count exposures of pulling for repetitions, as far as anybody asks."""
     enough = turn.house.rulebook.guards.pull_exposures.whole
     keys = [
@@ -202,8 +218,4 @@ def pulls_done(turn: Turn, person: Person, *, on: date, before: date | None) -> 
         for key, other in turn.house.library.movements.items()
         if not other.direction.is_push and other.measure is Measure.REPS
     ]
-    for since in (on - LOOKED_BACK_FIRST, None):  # years of history only for who pulled little
-        found = len(history.exposures(turn.tx, person.id, keys, before=before, since=since))
-        if found >= enough:
-            break
-    return found
+    return len(history.latest_exposures(turn.tx, person.id, keys, most=enough, before=before))

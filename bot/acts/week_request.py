@@ -6,7 +6,8 @@ from datetime import date, timedelta
 from bot.acts import pain_picture
 from bot.acts.dose_today import pulls_done, returning, weeks_trained
 from bot.acts.injuries import banned_hangs, held_directions
-from bot.acts.places_used import in_use
+from bot.acts.own_standards import counts_from
+from bot.acts.places_used import REMEMBERED, in_use
 from bot.acts.training_elsewhere import hard_days_of
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
@@ -24,6 +25,7 @@ from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, SessionState, WeekRecord
 
 TRAINED_COUNTS = timedelta(weeks=26)  # [weeks] ch: as far as the estimate remembers
+WEEKS_COUNTED = timedelta(weeks=26)  # [weeks] ch: far beyond any count to the next lighter one
 FIRST_WEEKS = 2  # [weeks] ch: two sets, effort about half
 
 SENT_STATES = {SessionState.TRAINED, SessionState.MISSED}
@@ -43,7 +45,7 @@ def week_request(
     ``sessions`` are those of the last weeks and of this one, the earliest first.
     """
     past = [session for session in sessions if session.on < monday]
-    weeks = training.weeks(turn.tx, person.id)
+    weeks = training.weeks(turn.tx, person.id, since=monday - REMEMBERED)
     back = returning(turn, athlete, on=monday).value
     picture = pain_picture.picture_of(turn, athlete)
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
@@ -69,7 +71,7 @@ def week_request(
         held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
         banned=banned_hangs(turn, athlete),
         has_upkeep=athlete.profile.has_upkeep,
-        can_pull_dynamically=_can_pull_dynamically(turn, athlete),
+        can_pull_dynamically=_can_pull_dynamically(turn, athlete, monday=monday),
         not_yet=_not_yet(turn, athlete, past, monday=monday),
         hard_days=hard_days_of(turn, person, athlete, monday=monday),
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
@@ -100,9 +102,13 @@ def _missed_share(past: Sequence[SessionRecord], monday: date) -> float | None:
 
 
 def kinds_of_past(turn: Turn, athlete_id: int, *, before: date) -> tuple[WeekKind, ...]:
-    """Return what the weeks before a Monday were, the earliest first."""
-    weeks = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < before]
-    trained = {monday_of(day) for day in training.trained_days(turn.tx, athlete_id, before=before)}
+    """Return what the latest weeks before a Monday were, the earliest first."""
+    since = before - WEEKS_COUNTED
+    weeks = [
+        week for week in training.weeks(turn.tx, athlete_id, since=since) if week.monday < before
+    ]
+    days = training.trained_days(turn.tx, athlete_id, before=before, since=since)
+    trained = {monday_of(day) for day in days}
     return tuple(_kind_of(week, trained) for week in weeks)
 
 
@@ -127,13 +133,14 @@ def _wanted(turn: Turn, athlete: Athlete, picture: PainPicture) -> frozenset[str
     )
 
 
-def _can_pull_dynamically(turn: Turn, athlete: Athlete) -> bool:
+def _can_pull_dynamically(turn: Turn, athlete: Athlete, *, monday: date) -> bool:
     """Ask for strict pull-ups only where the stage has anything dynamic."""
     rulebook = turn.house.rulebook
     if not rulebook.stage(athlete.stage).has_dynamic:
         return False
     keys = rulebook.stages.extras.strict_pull_movements
-    exposures = history.exposures(turn.tx, athlete.person_id, keys)
+    since = counts_from(athlete, today=monday)
+    exposures = history.exposures(turn.tx, athlete.person_id, keys, since=since)
     return can_pull_dynamically(exposures, rulebook=rulebook).value
 
 
@@ -169,7 +176,7 @@ def _pull_exposures_to_go(turn: Turn, person: Person, athlete: Athlete, *, monda
     )
     if not is_new:
         return 0
-    done = pulls_done(turn, person, on=monday, before=monday)
+    done = pulls_done(turn, person, before=monday)
     return max(0, rules.guards.pull_exposures.whole - done)
 
 
@@ -195,8 +202,8 @@ def _held_back(turn: Turn, picture: PainPicture) -> frozenset[Direction]:
 
 def next_letter(turn: Turn, athlete_id: int, monday: date) -> DayLetter:
     """Return whose turn it is of days A, B and C when a week begins."""
-    before = [week for week in training.weeks(turn.tx, athlete_id) if week.monday < monday]
-    return DayLetter(before[-1].next_letter) if before else DayLetter.A
+    before = training.week_before(turn.tx, athlete_id, monday)
+    return DayLetter.A if before is None else DayLetter(before.next_letter)
 
 
 def shares_of(
