@@ -98,6 +98,13 @@ class Turn:
             payload["buttons"] = self._rows(to, to.chat_id, taps)
         self._put(to.chat_id, Operation.EDIT, payload)
 
+    def answer_tap(self, to: Person, message_id: int | None, text: str) -> None:
+        """Turn the tapped message into its answer; say it anew where its id is not known."""
+        if message_id is None:
+            self.say(to, text)
+        else:
+            self.change(to, message_id, text)
+
     def relay(self, to: Person, *, from_chat_id: int, message_id: int, subject: str) -> None:
         """Copy somebody's message to a person by reference, whatever it contains."""
         if to.chat_id is not None:

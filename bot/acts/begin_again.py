@@ -5,6 +5,7 @@ from bot.acts.dose_today import returning
 from bot.acts.find_athlete import subject_of
 from bot.turn import Tap, Turn
 from bot.wording import coach_safety as words
+from bot.wording import intake_end as intake_words
 from storage.queries import care, due, people, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.wire import MessageKind
@@ -61,10 +62,10 @@ def _tell(turn: Turn, person: Person, athlete: Athlete, *, weeks: int, stage: in
         kind=MessageKind.NOTICE,
         subject=subject_of(person),
         taps=[
-            [Tap(tongue.say("Open the record"), "coach.who", {"athlete": person.id})],
+            [Tap(intake_words.open_label(tongue), "coach.who", {"athlete": person.id})],
             [
                 Tap(
-                    tongue.say("I have looked: let them start"),
+                    intake_words.let_start_label(tongue, is_guardian=False),
                     "coach.let_start",
                     {"athlete": person.id},
                 )

@@ -211,10 +211,7 @@ def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: T
     )
     draw_week.redraw(turn, person, athlete)
     text = words.break_noted(turn.tongue(person), how)
-    if event.message_id is None:
-        turn.say(person, text)
-    else:
-        turn.change(person, event.message_id, text)
+    turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED
 
 

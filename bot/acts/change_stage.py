@@ -111,10 +111,7 @@ def leave(turn: Turn, coach: Person, arguments: Mapping[str, Any], event: Tapped
     text = coach_stage.left_alone(
         turn.tongue(coach), name=found.person.name, stage=found.athlete.stage
     )
-    if event.message_id is None:
-        turn.say(coach, text)
-    else:
-        turn.change(coach, event.message_id, text)
+    turn.answer_tap(coach, event.message_id, text)
     return Outcome.COMMAND
 
 

@@ -95,10 +95,7 @@ def none_of_these(
 ) -> Outcome:
     """No reading was right: nothing is recorded, and the person is told what helps."""
     text = asking.write_again(turn.tongue(person))
-    if event.message_id is None:
-        turn.say(person, text)
-    else:
-        turn.change(person, event.message_id, text)
+    turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED
 
 

@@ -32,7 +32,6 @@ LEVEL_HELD = {
     SeasonWeekKind.RETURNING,
 }
 """Kinds of week in which doses keep their level; a lighter week has a reason of its own."""
-TRIED_LATELY = timedelta(days=21)  # [days] ch: what a try looks back on
 GAPS_REMEMBERED = timedelta(weeks=52)  # [weeks] ch: behind it nobody is a returner any more
 
 
@@ -143,9 +142,8 @@ def _or_try(
     )
     if is_early(state, on=on, rulebook=turn.house.rulebook):
         return decision
-    lately = tuple(one for one in known.own if on - one.on <= TRIED_LATELY)
-    about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=lately)
-    rung = may_try(decision.value, facts=facts, about=about)
+    about = TryFacts(asked=asked, is_shown=is_shown(turn, athlete, asked), lately=known.own)
+    rung = may_try(decision.value, facts=facts, about=about, on=on, rulebook=turn.house.rulebook)
     if rung is None:
         return decision
     reference_kg = reference_of(rung, facts=facts)

@@ -21,9 +21,9 @@ HANGS, ALL = "hangs", "all"
 
 
 def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/lift NAME reason``: then a button for each direction that is held."""
+    """``/giveback NAME reason``: then a button for each direction that is held."""
     found = find_athlete.named(
-        turn, coach, text, act="coach.lift", example=words.LIFT_EXAMPLE, has_rest=True
+        turn, coach, text, act="coach.giveback", example=words.EXAMPLE_OF_GIVING_BACK, has_rest=True
     )
     return found if isinstance(found, Outcome) else ask(turn, coach, found)
 
@@ -41,7 +41,7 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.nothing_held(tongue, name=named.person.name))
         return Outcome.COMMAND
     if not named.rest.strip():
-        turn.say(coach, words.reason_missing(tongue, example=words.LIFT_EXAMPLE))
+        turn.say(coach, words.reason_missing(tongue, example=words.EXAMPLE_OF_GIVING_BACK))
         return Outcome.NOT_UNDERSTOOD
     turn.say(
         coach,
@@ -70,7 +70,7 @@ def _keys(outcome: IntakeOutcome) -> list[str]:
 
 def _tap(turn: Turn, coach: Person, named: Named, key: str) -> Tap:
     arguments = {"athlete": named.person.id, "what": key, "why": named.rest.strip()}
-    return Tap(words.lift_label(turn.tongue(coach), key), "coach.lift_one", arguments)
+    return Tap(words.lift_label(turn.tongue(coach), key), "coach.giveback_one", arguments)
 
 
 def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
@@ -111,4 +111,4 @@ def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: T
     return Outcome.COMMAND
 
 
-TAPS = {"coach.lift": picked, "coach.lift_one": give_back}
+TAPS = {"coach.giveback": picked, "coach.giveback_one": give_back}

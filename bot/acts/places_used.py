@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
+from bot.acts.decided_doses import DOSE_DECISIONS
 from bot.turn import Turn
 from scheduler.pain.picture import PainPicture
 from scheduler.training.values import Neighbour
@@ -11,7 +12,6 @@ from scheduler.training.week_values import MovementInUse
 from storage.queries import care, training
 from storage.records.training import ItemRecord, SessionRecord
 
-DECISIONS = ("dose.up", "dose.kept", "dose.down")
 DECISIONS_MOST = 60  # [decisions] ch: the last sessions of every place
 REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
 
@@ -55,7 +55,7 @@ def _decided(turn: Turn, past: Sequence[SessionRecord]) -> dict[tuple[int, str],
         turn.tx,
         past[-1].athlete_id,
         most=DECISIONS_MOST,
-        what=("dose.up", "dose.kept", "dose.down"),
+        what=DOSE_DECISIONS,
     )
     found: dict[tuple[int, str], Neighbour] = {}
     for entry in reversed(entries):

@@ -6,6 +6,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from bot.acts.checklist import checklist_of, measures_of
+from bot.acts.decided_doses import DOSE_DECISIONS
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -17,7 +18,6 @@ from storage.queries import care, people
 from storage.records.care import AuditEntry
 from storage.records.people import Person
 
-DECISIONS = ("dose.up", "dose.kept", "dose.down")
 WHY_MOST = 8  # [decisions] ch: the latest session's items fit one screen
 
 
@@ -47,7 +47,7 @@ def figures(turn: Turn, person: Person, _arguments: Mapping[str, Any], _event: T
 
 def decided(turn: Turn, athlete_id: int) -> tuple[words.Decided, ...]:
     """Return the latest decision about each movement of the latest session, its newest word."""
-    entries = care.audit_of(turn.tx, athlete_id, most=WHY_MOST, what=DECISIONS)
+    entries = care.audit_of(turn.tx, athlete_id, most=WHY_MOST, what=DOSE_DECISIONS)
     latest: dict[str, AuditEntry] = {}
     for entry in entries:  # the newest first: a session that was mended decides anew
         latest.setdefault(str(entry.before["movement"]), entry)

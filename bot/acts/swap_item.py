@@ -96,10 +96,7 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
     fresh = training.session(turn.tx, session.id)
     now = next(one for one in fresh.items if one.id == old.id)
     text = words.swapped(turn.tongue(person), item_facts(turn, fresh, now))
-    if event.message_id is None:
-        turn.say(person, text)
-    else:
-        turn.change(person, event.message_id, text)
+    turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED
 
 

@@ -112,10 +112,7 @@ def never_mind(turn: Turn, coach: Person, _arguments: Mapping[str, Any], event: 
     """Close the question."""
     coach_question.close(turn, coach)
     text = coach_messages.never_mind(turn.tongue(coach))
-    if event.message_id is None:
-        turn.say(coach, text)
-    else:
-        turn.change(coach, event.message_id, text)
+    turn.answer_tap(coach, event.message_id, text)
     return Outcome.COMMAND
 
 

@@ -1,17 +1,13 @@
 """The load of the last seven days, our sessions and other training, and how even it was."""
 
-from datetime import date, time, timedelta
+from datetime import date, timedelta
 
+from bot.acts.training_elsewhere import reported_since
 from bot.turn import Turn
 from bot.wording import coach_week
-from scheduler.calendar.wall_time import due_instant, local_date_of
-from scheduler.calendar.zones import zone_named
 from scheduler.training.session_load import DAYS_A_WEEK, WeekLoad, session_load, week_load
-from storage.queries import care, training
+from storage.queries import training
 from storage.records.people import Person
-
-OTHER = "other_training"
-NOW_TOO = timedelta(seconds=1)  # [s] what is written in this very turn counts
 
 
 def load_line(turn: Turn, coach: Person, person: Person, *, today: date) -> str:
@@ -28,21 +24,7 @@ def last_week(turn: Turn, person: Person, *, today: date) -> WeekLoad:
     for session in sessions:
         if session.effort is not None and session.minutes:
             daily[session.on] += session_load(effort=session.effort, duration_min=session.minutes)
-    for on, load in _other(turn, person, first=first, today=today):
-        daily[on] += load
+    for told in reported_since(turn, person, first=first):
+        if told.effort is not None and told.minutes is not None and told.on <= today:
+            daily[told.on] += session_load(effort=told.effort, duration_min=told.minutes)
     return week_load(list(daily.values()))
-
-
-def _other(turn: Turn, person: Person, *, first: date, today: date) -> list[tuple[date, float]]:
-    """Return the load of other training that told both effort and minutes."""
-    zone = zone_named(person.zone)
-    since = due_instant(local_date=first, wall_time=time(0), zone=zone)
-    entries = care.audit_between(turn.tx, [person.id], since=since, until=turn.now + NOW_TOO)
-    return [
-        (on, session_load(effort=float(effort), duration_min=float(minutes)))
-        for entry in entries
-        if entry.what == OTHER
-        and (effort := entry.after.get("effort")) is not None
-        and (minutes := entry.after.get("minutes")) is not None
-        and first <= (on := local_date_of(entry.at, zone)) <= today
-    ]

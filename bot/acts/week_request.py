@@ -14,10 +14,10 @@ from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
-from scheduler.reasons import Decision, Reason, reason
+from scheduler.reasons import Decision, Reason
+from scheduler.training.dose_facts import is_new_to_pulling
 from scheduler.training.season_values import SeasonWeekKind
-from scheduler.training.training_reasons import VolumeReason
-from scheduler.training.volume import WeekKind, is_after_missed_weeks
+from scheduler.training.volume import WeekKind, share_after_missed_weeks
 from scheduler.training.week_readiness import can_pull_dynamically, not_yet, shown_by
 from scheduler.training.week_values import DayLetter, Slot, WeekRequest
 from storage.queries import history, training
@@ -80,13 +80,10 @@ def week_request(
 
 def cut_after_misses(turn: Turn, past: Sequence[SessionRecord], *, monday: date) -> Decision[float]:
     """Decide the share of the sets [fraction] after two weeks with half the items missed."""
-    rules = turn.house.rulebook.volume
-    weeks = [monday - timedelta(weeks=back) for back in range(rules.missed_weeks.whole, 0, -1)]
+    count = turn.house.rulebook.volume.missed_weeks.whole
+    weeks = [monday - timedelta(weeks=back) for back in range(count, 0, -1)]
     shares = [share for week in weeks if (share := _missed_share(past, week)) is not None]
-    if not is_after_missed_weeks(shares, rulebook=turn.house.rulebook):
-        return Decision(value=1.0, reasons=())
-    why = reason(VolumeReason.CUT_AFTER_MISSES, rules.missed_cut.source)
-    return Decision(value=1 - rules.missed_cut.value, reasons=(why,))
+    return share_after_missed_weeks(shares, rulebook=turn.house.rulebook)
 
 
 def _missed_share(past: Sequence[SessionRecord], monday: date) -> float | None:
@@ -169,12 +166,8 @@ def _not_yet(
 def _pull_exposures_to_go(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> int:
     """Count the careful first exposures of pulling for repetitions that are still ahead."""
     rules, facts = turn.house.rulebook, athlete.profile.facts
-    is_new = (
-        facts.training_age_months < rules.start.newcomer_under_months.value
-        or facts.days_untrained_before >= rules.start.returner_from_days.value
-        or returning(turn, athlete, on=monday).value.is_long
-    )
-    if not is_new:
+    back = returning(turn, athlete, on=monday).value
+    if not is_new_to_pulling(facts, returning=back, rulebook=rules):
         return 0
     done = pulls_done(turn, person, before=monday)
     return max(0, rules.guards.pull_exposures.whole - done)

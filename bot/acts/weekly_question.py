@@ -52,10 +52,7 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
         after={"answer": answer, "monday": arguments["monday"], "is_poor": answer != ANSWERS[0]},
     )
     text = words.noted(turn.tongue(person), answer)
-    if event.message_id is None:
-        turn.say(person, text)
-    else:
-        turn.change(person, event.message_id, text)
+    turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED
 
 

@@ -66,7 +66,7 @@ COMMANDS: dict[str, Command] = {
         Command("stage", "change a stage, with a reason", change_stage.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
-        Command("lift", "give back what an old injury holds, with a reason", give_back.command),
+        Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
         Command("shown", "decide a standard on a clip, with a reason", decide_standard.command),
         Command("upkeep", "easy bent-arm sets on or off, with a reason", set_upkeep.command),
         Command("note", "a note that only you see", coach_note.note),

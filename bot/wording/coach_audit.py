@@ -186,9 +186,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "is_on" in after:
         return tongue.say("on") if after["is_on"] else tongue.say("off")
     if "of_stage" in after:
-        name = word(tongue, str(after["key"]))
-        is_met = bool(after["is_met"])
-        return _pair(tongue, None, f"{name}, {'shown' if is_met else 'to be shown'}")
+        template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
+        return tongue.say(template, name=word(tongue, str(after["key"])))
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""

@@ -6,7 +6,7 @@ from bot.wording.labels import label
 from bot.wording.reason_figures import word
 from bot.wording.tongue import Tongue
 
-LIFT_EXAMPLE = "/lift robin seen by the physio, full range, no pain"
+EXAMPLE_OF_GIVING_BACK = "/giveback robin seen by the physio, full range, no pain"
 SHOWN_EXAMPLE = "/shown robin clip of Tuesday, even and quiet"
 UPKEEP_EXAMPLE = "/upkeep robin on trains dips at the club"
 OTHER_WORDS = {"hangs": "still hangs", "all": "all of it"}
@@ -31,7 +31,7 @@ def nothing_held(tongue: Tongue, *, name: str) -> str:
 def held(tongue: Tongue, keys: Sequence[str]) -> str:
     """Say what keeps to the first stage's work after an old injury."""
     return tongue.say(
-        "Held at the work of stage 1 after an old injury: {what}. /lift gives it back.",
+        "Held at the work of stage 1 after an old injury: {what}. /giveback gives it back.",
         what=", ".join(_what(tongue, key) for key in keys),
     )
 

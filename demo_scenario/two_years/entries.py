@@ -7,12 +7,13 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
+from bot.acts.decided_doses import DOSE_DECISIONS
 from bot.wording.coach_audit import EntryFacts, what_changed
 from demo_scenario.two_years.plain_text import TONGUE, all_why, plain
 from storage.queries import people
 from storage.records.care import AuditEntry, Proposal
 
-OF_ITEMS = frozenset({"dose.up", "dose.kept", "dose.down"})
+OF_ITEMS = frozenset(DOSE_DECISIONS)
 """Told under the item that they are about."""
 OF_WEEKS = frozenset({"week.drawn"})
 """Told at the head of the week."""

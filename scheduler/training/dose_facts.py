@@ -51,11 +51,11 @@ class DoseFacts(BaseModel):
     estimate: EstimatedReach | None = None
 
 
-def is_new_to_pulling(facts: DoseFacts, *, rulebook: Rulebook) -> bool:
-    """Tell whether newcomers' and returners' bounds for pulling apply to this athlete (CP)."""
+def is_new_to_pulling(profile: AthleteProfile, *, returning: Return, rulebook: Rulebook) -> bool:
+    """Tell whether newcomers' and returners' bounds for pulling apply to an athlete (CP)."""
     start = rulebook.start
     return (
-        facts.profile.training_age_months < start.newcomer_under_months.value
-        or facts.profile.days_untrained_before >= start.returner_from_days.value
-        or facts.returning.is_long
+        profile.training_age_months < start.newcomer_under_months.value
+        or profile.days_untrained_before >= start.returner_from_days.value
+        or returning.is_long
     )

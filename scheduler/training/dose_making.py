@@ -117,7 +117,7 @@ def _is_guarded(facts: DoseFacts, *, rulebook: Rulebook) -> bool:
         not direction.is_push
         and facts.movement.measure is Measure.REPS
         and facts.pulling_exposures < rulebook.guards.pull_exposures.whole
-        and is_new_to_pulling(facts, rulebook=rulebook)
+        and is_new_to_pulling(facts.profile, returning=facts.returning, rulebook=rulebook)
     )
 
 

@@ -71,6 +71,8 @@ class StepRules(BaseModel):
     observations_to_step: Labelled
     target_probability: Labelled
     try_probability: Labelled
+    tries_after_exposures: Labelled
+    tries_within_days: Labelled
     tries_from_weeks_before: Labelled
     seconds_per_rep: Labelled
 

@@ -16,8 +16,6 @@ from scheduler.training.standards import Requirement, requirement
 from scheduler.training.training_reasons import GateReason
 from scheduler.training.values import AthleteProfile
 
-NEAR_SHARE = 0.1  # [share of the load] acsm2009: an ordinary step, so no other standard is needed
-
 
 def asked_of(
     standard: Standard,
@@ -30,9 +28,10 @@ def asked_of(
     """Return what a standard asks of this athlete; None where only the coach decides.
 
     Parameters: ``movements`` of the library, by key; ``held`` directions keep to stage 1's row
-    after an old injury, and their standards are the coach's. A load within 10 % above the
-    standard's counts as it is written; else the nearer owned load is asked for as long (or as
-    often) as is equally hard, then the other one; a heavier one alone, as written.
+    after an old injury, and their standards are the coach's. A load above the standard's by no
+    more than an ordinary step (10 %, acsm2009) counts as it is written; else the nearer owned
+    load is asked for as long (or as often) as is equally hard, then the other one; a heavier one
+    alone, as written.
     """
     asked = requirement(standard, profile=profile, rulebook=rulebook)
     source = standard.sets.source
@@ -49,7 +48,8 @@ def asked_of(
     if asked.load_kg is None or not mine:
         return Decision(value=asked, reasons=())
     owned_kg = [rung.load_kg for rung in rungs(fitting[0], profile=profile) if rung.load_kg]
-    return _at_owned_load(asked, load_kg=asked.load_kg, owned_kg=owned_kg)
+    near_share = rulebook.steps.load_step_share.most or 0.0
+    return _at_owned_load(asked, load_kg=asked.load_kg, owned_kg=owned_kg, near_share=near_share)
 
 
 def _by_coach(standard: Standard, source: str) -> Reason:
@@ -62,11 +62,11 @@ def _is_owned(movement: Movement, *, profile: AthleteProfile) -> bool:
 
 
 def _at_owned_load(
-    asked: Requirement, *, load_kg: float, owned_kg: Sequence[float]
+    asked: Requirement, *, load_kg: float, owned_kg: Sequence[float], near_share: float
 ) -> Decision[Requirement | None]:
     heavier = [owned for owned in owned_kg if owned >= load_kg]
     lighter = [owned for owned in owned_kg if owned < load_kg]
-    if heavier and heavier[0] <= load_kg * (1 + NEAR_SHARE):
+    if heavier and heavier[0] <= load_kg * (1 + near_share):
         return Decision(value=asked, reasons=())
     nearest = sorted(
         (*heavier[:1], *lighter[-1:]), key=lambda owned: max(owned, load_kg) / min(owned, load_kg)

@@ -18,14 +18,12 @@ from scheduler.training.rulebook import Rulebook
 from scheduler.training.standards import Requirement, is_hard_enough
 from scheduler.training.values import Dose, Exposure, Rung, StageState
 
-LATELY_LEAST = 3  # [exposures in three weeks] ch: after illness or holidays it starts gently
-
 
 class TryFacts(BaseModel):
     """What a try asks besides the dose.
 
     ``asked`` is the standard in the athlete's own figures; ``is_shown`` tells that it needs no
-    showing any more; ``lately`` are the exposures of the last three weeks, tries among them.
+    showing any more; ``lately`` are the latest exposures of the movement, tries among them.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -42,7 +40,9 @@ def try_rung(asked: Requirement, *, facts: DoseFacts) -> Rung | None:
     return fitting[0] if fitting else None
 
 
-def may_try(dose: Dose, *, facts: DoseFacts, about: TryFacts) -> Rung | None:
+def may_try(
+    dose: Dose, *, facts: DoseFacts, about: TryFacts, on: date, rulebook: Rulebook
+) -> Rung | None:
     """Return the resistance of a try where nothing speaks against one; None else.
 
     Not where the day's dose is cut or asks for it anyway, where something hurts or a week holds
@@ -60,9 +60,9 @@ def may_try(dose: Dose, *, facts: DoseFacts, about: TryFacts) -> Rung | None:
     is_asked_anyway = dose.target >= asked.target and is_hard_enough(dose.rung, asked)
     if rung is None or is_asked_anyway or _has_just_failed(about.lately, facts=facts):
         return None
-    if len(about.lately) < LATELY_LEAST:
-        return None
-    return rung
+    steps = rulebook.steps
+    lately = [one for one in about.lately if (on - one.on).days <= steps.tries_within_days.value]
+    return rung if len(lately) >= steps.tries_after_exposures.whole else None
 
 
 def is_early(state: StageState, *, on: date, rulebook: Rulebook) -> bool:

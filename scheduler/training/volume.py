@@ -95,6 +95,20 @@ def is_after_missed_weeks(missed_shares: Sequence[float], *, rulebook: Rulebook)
     )
 
 
+def share_after_missed_weeks(
+    missed_shares: Sequence[float], *, rulebook: Rulebook
+) -> Decision[float]:
+    """Decide what share of the sets [fraction] is kept after weeks with half the items missed (CH).
+
+    Parameters: ``missed_shares`` [fraction of the week's items missed, 0-1], oldest week first.
+    """
+    if not is_after_missed_weeks(missed_shares, rulebook=rulebook):
+        return Decision(value=1.0, reasons=())
+    cut = rulebook.volume.missed_cut
+    why = reason(VolumeReason.CUT_AFTER_MISSES, cut.source)
+    return Decision(value=1 - cut.value, reasons=(why,))
+
+
 def lighter_week(
     *, past: Sequence[WeekKind], stage: int, signals: LighterSignals, rulebook: Rulebook
 ) -> Decision[bool]:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from scheduler.catalogue.values import Demand, Joint, Movement, Tempo
+from scheduler.training.gaps import sets_after_share
 from scheduler.training.values import Quality
 from scheduler.training.week_days import DayPlan
 from scheduler.training.week_places import Pick, Place
@@ -52,6 +53,12 @@ def choose_accessory(
         )
 
     movement = min(fitting, key=order)[1]
+    sets = shelf.rulebook.weeks.accessory_sets.whole
+    return extra_pick(movement, day=day, sets=sets, shelf=shelf)
+
+
+def extra_pick(movement: Movement, *, day: DayPlan, sets: int, shelf: Shelf) -> Pick:
+    """Return work outside the pairs: easy endurance, ``sets`` [sets] cut by the week's share."""
     place = Place(
         on=day.on,
         letter=day.letter,
@@ -65,5 +72,5 @@ def choose_accessory(
         movement=movement,
         arms=shelf.arms(movement, direction=movement.direction),
         quality=Quality.MUSCULAR_ENDURANCE,
-        sets=max(1, int(shelf.rulebook.weeks.accessory_sets.whole * shelf.request.sets_share)),
+        sets=sets_after_share(sets=sets, share=shelf.request.sets_share),
     )

@@ -1,15 +1,14 @@
 """Upkeep: a little bent-arm work for who trains it elsewhere, while the stage has none."""
 
 from collections.abc import Iterator, Sequence
-from math import floor
 
 from scheduler.catalogue.values import Arm, Chain, Direction, Joint, Movement, Role, Sides, Tempo
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH
-from scheduler.training.values import Quality
+from scheduler.training.week_accessories import extra_pick
 from scheduler.training.week_days import PUSH_ORDER, DayPlan
 from scheduler.training.week_fit import minutes_of
-from scheduler.training.week_places import Pick, Place
+from scheduler.training.week_places import Pick
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_shelf import Shelf
 
@@ -74,12 +73,15 @@ def _emptiest_first(
 
 def _halves(push: Direction, *, day: DayPlan, week: Sequence[Pick], shelf: Shelf) -> Iterator[Pick]:
     """Yield the push and its partner pull, where something may be done for them."""
+    sets = shelf.rulebook.stages.extras.upkeep_sets_a_week.whole
     for direction in (push, push.partner):
         fitting = [
             pick
             for movement in _offered(direction, day=day, shelf=shelf)
             if not _strains_new_pullers(
-                pick := _pick(movement, day=day, shelf=shelf), week=week, shelf=shelf
+                pick := extra_pick(movement, day=day, sets=sets, shelf=shelf),
+                week=week,
+                shelf=shelf,
             )
         ]
         if fitting:
@@ -116,25 +118,6 @@ def _order(pick: Pick, *, week: Sequence[Pick], shelf: Shelf) -> tuple[bool | in
         sum(other.movement.key == movement.key for other in week),
         movement.sides is Sides.EACH,
         len(shelf.easier_than(movement, direction=movement.direction)),
-    )
-
-
-def _pick(movement: Movement, *, day: DayPlan, shelf: Shelf) -> Pick:
-    wanted = shelf.rulebook.stages.extras.upkeep_sets_a_week.value
-    place = Place(
-        on=day.on,
-        letter=day.letter,
-        pair=None,
-        direction=movement.direction,
-        chain=movement.chain,
-        arm=movement.arm,
-    )
-    return Pick(
-        place=place,
-        movement=movement,
-        arms=shelf.arms(movement, direction=movement.direction),
-        quality=Quality.MUSCULAR_ENDURANCE,
-        sets=max(1, floor(wanted * shelf.request.sets_share + 1e-9)),
     )
 
 

@@ -66,14 +66,6 @@ def count_since(tx: Session, athlete_id: int, kept: KeptPainFold | None) -> int:
     return tx.exec(query).one()
 
 
-def is_told_since(tx: Session, athlete_id: int, *, since: datetime) -> bool:
-    """Tell whether anything about pain was told or decided since an instant."""
-    found = select(PainEventRow.id).where(
-        PainEventRow.athlete_id == athlete_id, col(PainEventRow.at) >= since
-    )
-    return tx.exec(found.limit(1)).first() is not None
-
-
 def _not_held(athlete_id: int, kept: KeptPainFold | None) -> list[ColumnElement[bool]]:
     mine = [col(PainEventRow.athlete_id) == athlete_id]
     if kept is None:

@@ -70,9 +70,9 @@ def test_a_held_direction_keeps_to_straight_arms_at_a_higher_stage(stage: Stage)
 
 def test_the_coach_gives_a_direction_back_with_a_reason(stage: Stage):
     _hurt_long_ago(stage, "left shoulder, dislocated")
-    assert _to_coach(stage, "/lift ines") is Outcome.NOT_UNDERSTOOD
+    assert _to_coach(stage, "/giveback ines") is Outcome.NOT_UNDERSTOOD
     assert "A reason belongs to it" in stage.last(COACH_CHAT)
-    assert _to_coach(stage, "/lift ines seen by her physio, full range") is Outcome.ASKED
+    assert _to_coach(stage, "/giveback ines seen by her physio, full range") is Outcome.ASKED
     stage.tap("Overhead pushing", chat_id=COACH_CHAT)
     assert Direction.VERTICAL_PUSH not in _held(stage)
     (entry,) = stage.audit("injury.given_back")
@@ -84,7 +84,7 @@ def test_the_coach_gives_a_direction_back_with_a_reason(stage: Stage):
 
 
 def test_nothing_held_is_said_plainly(stage: Stage):
-    assert _to_coach(stage, "/lift ines looks fine") is Outcome.COMMAND
+    assert _to_coach(stage, "/giveback ines looks fine") is Outcome.COMMAND
     assert "Nothing of Ines is held back" in stage.last(COACH_CHAT)
 
 

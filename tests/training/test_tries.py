@@ -6,10 +6,11 @@ import pytest
 
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision
+from scheduler.training import tries
 from scheduler.training.capacity import Observation, estimate
 from scheduler.training.standards import Requirement
 from scheduler.training.training_reasons import GateReason
-from scheduler.training.tries import TryFacts, is_early, may_try, reference_of, with_try
+from scheduler.training.tries import TryFacts, is_early, reference_of, with_try
 from scheduler.training.values import NO_RESISTANCE, PainFacts, Quality, Rung, StageState
 from tests.training.athletes import (
     MONDAY,
@@ -44,6 +45,11 @@ OVERHEAD = PUSH_UP.model_copy(
 ASKED = dose(PUSH_UP_HOLD, ENDURANCE, target=35)
 FACTS = facts(PUSH_UP_HOLD, ENDURANCE)
 LATELY = tuple(done(ASKED, day=2 * n) for n in range(3))
+
+
+def may_try(asked, *, facts, about, days=10):
+    on = MONDAY + timedelta(days=days)
+    return tries.may_try(asked, facts=facts, about=about, on=on, rulebook=RULEBOOK)
 
 
 def _seen(*seconds, day=0):
@@ -147,6 +153,13 @@ def test_after_a_failed_try_an_ordinary_session_comes_first():
     assert may_try(ASKED, facts=FACTS, about=about) is None
     after_one = about.model_copy(update={"lately": (*LATELY, failed, done(ASKED, day=9))})
     assert may_try(ASKED, facts=FACTS, about=after_one) is not None
+
+
+def test_what_was_trained_a_month_ago_is_not_lately():
+    about = TryFacts(asked=PUSH_UP, is_shown=False, lately=LATELY)
+    # CHOSEN: three exposures within 21 days; DERIVED: the first of LATELY is then 22 days old.
+    assert may_try(ASKED, facts=FACTS, about=about, days=21) is not None
+    assert may_try(ASKED, facts=FACTS, about=about, days=22) is None
 
 
 def test_a_try_takes_the_lightest_owned_weight_that_counts():
