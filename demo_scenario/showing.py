@@ -21,6 +21,12 @@ REASON_WORDS = {
     "dose.step_in_reps": "more reps: all sets done, enough left",
     "dose.step_in_load": "heavier: top of the range twice",
     "dose.step_past_top": "past the top, the next weight is far",
+    "dose.plainly_light": "heavier: plainly light",
+    "dose.plainly_light_band": "the next band: plainly light",
+    "dose.plainly_easy": "a harder movement: plainly easy",
+    "dose.after_try": "on from what a try left",
+    "dose.same_after_try": "as before, after a try",
+    "dose.accessory_twice": "extra work, one good session so far",
     "dose.more_sets_first": "a set given back first",
     "dose.same_after_gap": "after days off",
     "dose.same_pain": "something hurts that it loads",
@@ -29,6 +35,7 @@ REASON_WORDS = {
     "dose.same_little_left": "less left than asked",
     "dose.same_missed": "a set missed",
     "dose.down_nothing_left": "nothing left, twice",
+    "dose.down_little_left": "less left than asked, four times",
     "dose.down_after_misses": "missed, twice",
 }
 WIDTH = 76  # [columns] ch: fits a narrow terminal

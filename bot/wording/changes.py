@@ -62,6 +62,8 @@ def _why(tongue: Tongue, before: Dose, after: Dose, reasons: Sequence[Reason]) -
         return sets_differ(tongue, before, after)
     if reason.code in STEPS:
         return tongue.say("Every set done, with enough left.")
+    if reason.code == "dose.plainly_light":
+        return tongue.say("Plainly light for you.")
     return say_reason(tongue, reason)
 
 
