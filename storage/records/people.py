@@ -74,7 +74,10 @@ class Profile(BaseModel):
 
 
 class Person(BaseModel):
-    """Anybody who may talk to the bot."""
+    """Anybody who may talk to the bot.
+
+    ``units`` kg or lb, for loads; ``decimal_mark`` . or , where it differs from the language's.
+    """
 
     model_config = ConfigDict(frozen=True, from_attributes=True)
 
@@ -83,6 +86,8 @@ class Person(BaseModel):
     chat_id: int | None
     language: str
     zone: str
+    units: str
+    decimal_mark: str | None
     is_owner: bool
     is_coach: bool
     is_blocked: bool
@@ -96,7 +101,11 @@ class Person(BaseModel):
 
 
 class Athlete(BaseModel):
-    """An athlete: the person, the coach, the stage, and what the intake said."""
+    """An athlete: the person, the coach, the stage, and what the intake said.
+
+    ``group_name`` is the coach's own word for a group; a practice athlete is the coach's own
+    second self, and counts in no digest, alert or figure of the team.
+    """
 
     model_config = ConfigDict(frozen=True, from_attributes=True)
 
@@ -113,6 +122,8 @@ class Athlete(BaseModel):
     agreed_at: datetime | None
     paused_until: date | None
     absence_reason: str | None
+    group_name: str | None
+    is_practice: bool
 
 
 class Invitation(BaseModel):

@@ -20,6 +20,8 @@ class PersonRow(SQLModel, table=True):
     chat_id: int | None = Field(default=None, sa_column=Column(BigInteger, unique=True))
     language: str = "en"
     zone: str = "UTC"
+    units: str = "kg"
+    decimal_mark: str | None = None
     is_owner: bool = False
     is_coach: bool = False
     is_blocked: bool = False
@@ -56,6 +58,8 @@ class AthleteRow(SQLModel, table=True):
     agreed_at: datetime | None = Field(default=None, sa_column=Column(UtcInstant))
     paused_until: date | None = None
     absence_reason: str | None = None
+    group_name: str | None = None
+    is_practice: bool = False
 
 
 class InvitationRow(SQLModel, table=True):
