@@ -77,6 +77,11 @@ def shaped(
     return Text(tuple(words), " ".join(words), tuple(starts), tuple(spans))
 
 
+def plain_letters(message: str) -> str:
+    """Return the message in lower case without accents and apostrophes, its signs kept."""
+    return _plain(message[:LONGEST_TEXT])[0]
+
+
 def _plain(message: str) -> tuple[str, list[int]]:
     """Return lower-case letters without accents and apostrophes, each with its place."""
     letters: list[str] = []
