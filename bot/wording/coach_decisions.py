@@ -4,11 +4,11 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.wording.labels import label
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 MOVE_UP = "stage_up"
 EARLY_PATTERN = "early_pattern"
-PATTERNS = {
+PATTERNS: Mapping[tuple[str, str], Template] = {
     ("one_wrist", "left"): "left wrist hurts, the right one does not",
     ("one_wrist", "right"): "right wrist hurts, the left one does not",
     ("outer_elbow_again", "left"): "outside of the left elbow hurts again",

@@ -1,9 +1,11 @@
 """Signs that a person must look at, named as signs and never as conditions."""
 
-from bot.wording.tongue import Tongue
+from collections.abc import Mapping
+
+from bot.wording.tongue import Template, Tongue
 from scheduler.pain.red_flags import RED_FLAGS, RedFlag
 
-FLAGS = {
+FLAGS: Mapping[RedFlag, Template] = {
     RedFlag.CHEST_INSIDE: "pressure, tightness or pain inside the chest",
     RedFlag.EFFORT_DISCOMFORT: "discomfort that comes with effort",
     RedFlag.BREATHLESS_AT_REST: "breathlessness that does not settle",

@@ -2,6 +2,7 @@
 
 from datetime import datetime
 
+from bot.wording import dates
 from bot.wording.tongue import Tongue
 from scheduler.calendar.zones import zone_named
 
@@ -12,6 +13,6 @@ def stood_still(tongue: Tongue, zone: str, *, since: datetime, until: datetime) 
     return tongue.say(
         "I was not running from {since} to {until}. What was still useful went out now. "
         "What was not is marked as late in the record. Messages sent to me meanwhile are read.",
-        since=f"{since.astimezone(own):%d %b %H:%M}",
-        until=f"{until.astimezone(own):%d %b %H:%M}",
+        since=dates.moment(tongue, since.astimezone(own)),
+        until=dates.moment(tongue, until.astimezone(own)),
     )
