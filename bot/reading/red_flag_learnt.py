@@ -21,8 +21,11 @@ from bot.reading.red_flag_text import plain_letters
 from scheduler.pain.red_flags import RedFlag
 
 WORDS_IN_A_ROW = 3  # [words] ch: longer rows are too rare to learn from
+LONGEST_WORD = 40  # [letters] ch: no word is longer; what is, would cost time
 PART_LETTERS = (3, 4, 5)  # [letters] ch: parts of words meet slips and endings
-SIGN_FROM = 0.5  # [likelihood] ch: from here a message is asked about (see ``holdwell learn --check``)
+SIGN_FROM = (
+    0.5  # [likelihood] ch: from here a message is asked about (see ``holdwell learn --check``)
+)
 EMERGENCY_SHARE = 0.3  # [share of the signs' likelihood] ch: from here as an emergency
 HARMLESS_FROM = 0.5  # [likelihood] ch: from here a sign said outright is asked about first
 PIECE = re.compile(r"[^\W\d_]+|\d+|[.?!,]")
@@ -59,7 +62,10 @@ class Weights:
 
 def features(message: str, concepts: Iterable[str]) -> frozenset[str]:
     """Return what is compared: words in a row, parts of words, and the concepts met."""
-    pieces = ["0" if piece.isdigit() else piece for piece in PIECE.findall(plain_letters(message))]
+    pieces = [
+        "0" if piece.isdigit() else piece[:LONGEST_WORD]
+        for piece in PIECE.findall(plain_letters(message))
+    ]
     rows = {
         " ".join(pieces[at : at + length])
         for length in range(1, WORDS_IN_A_ROW + 1)

@@ -87,6 +87,8 @@ def _plain(message: str) -> tuple[str, list[int]]:
     letters: list[str] = []
     places: list[int] = []
     for place, letter in enumerate(message):
+        if len(letters) >= LONGEST_TEXT:
+            break  # some signs are written out as many letters
         if letter in APOSTROPHES:
             continue
         if letter in LAUGHS or letter in SENTENCE_SIGNS or letter in COMMA_SIGNS:

@@ -169,9 +169,14 @@ def _joined(
             for one in kept
         ]
     doubt = doubt_in(likely)
-    if doubt is not None and not any(severity(c.flag) >= severity(doubt) for c in kept):
+    # What a rule names it names better; only a graver level is added to it.
+    if doubt is not None and not any(_level(c.flag) >= _level(doubt) for c in kept):
         kept.append(FlagCandidate(doubt, Stated.ASKED, (0, len(text))))
     return _best(kept)
+
+
+def _level(flag: RedFlag) -> Level:
+    return RED_FLAGS[flag].level
 
 
 class Seen:

@@ -57,7 +57,7 @@ def fit(lines: Sequence[Line]) -> Fitted:
 
 
 def _matrix(found: Sequence[frozenset[str]], vocabulary: dict[str, int]) -> "csr_matrix":
-    import numpy  # noqa: ICN001, PLC0415  only to learn
+    import numpy  # noqa: PLC0415  only to learn
     from scipy.sparse import csr_matrix  # noqa: PLC0415  only to learn
 
     rows = [sorted(vocabulary[name] for name in one if name in vocabulary) for one in found]

@@ -15,7 +15,7 @@ from bot.reading.red_flags import (
     Stated,
     read_red_flags,
 )
-from scheduler.pain.red_flags import RedFlag
+from scheduler.pain.red_flags import LEARNT, RedFlag
 from scheduler.pain.values import Level, Side, Site
 
 DERIVED_BY_THE_FOLD = {RedFlag.REST_NOT_FALLING}
