@@ -11,6 +11,7 @@ from bot.wording import dates
 from bot.wording.changes import deciding, fitting, sets_differ
 from bot.wording.coach_pain import left_out
 from bot.wording.pages import shortened
+from bot.wording.plan_entries import recorded
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Tongue
@@ -28,6 +29,8 @@ WHAT = {
     "standard.decided": "Standard decided on a clip",
     "injury.given_back": "Given back after an old injury",
     "upkeep.set": "Upkeep of bent-arm work switched",
+    "plan.changed": "Plan changed",
+    "plan.taken_back": "Change of the plan taken back",
     "week.how_slept": "Sleep and mood of the week",
     "other_training": "Other training",
     "stage.start": "Starting stage set",
@@ -188,6 +191,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "of_stage" in after:
         template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
         return tongue.say(template, name=word(tongue, str(after["key"])))
+    if "entries" in after:
+        return recorded(tongue, before, after)
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""

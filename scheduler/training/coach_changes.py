@@ -134,6 +134,18 @@ def _change_of(slot: Slot, *, plan: CoachPlan) -> ItemChange | StandingSwap | No
     return dated or plan.swap_of(slot.movement_key)
 
 
+def slot_with(
+    movement: Movement,
+    *,
+    slot: Slot,
+    request: WeekRequest,
+    library: Library,
+    rulebook: Rulebook,
+) -> Slot:
+    """Return a place of the week with another movement: the arms that may do it, its quality."""
+    return _slot_with(movement, slot=slot, look=_Look(request, library, rulebook))
+
+
 def _slot_with(movement: Movement, *, slot: Slot, look: _Look) -> Slot:
     shelf = Shelf(request=look.request, library=look.library, rulebook=look.rulebook)
     return slot.model_copy(
