@@ -117,7 +117,7 @@ def done(tongue: Tongue, *, name: str, what: str, why: str, is_told: bool) -> st
 
 def today_too(tongue: Tongue, line: str) -> str:
     """Say that the session that is out has changed as well."""
-    return tongue.say("In the session that is out: {line}", line=Marked(line))
+    return tongue.say("In today's session: {line}", line=Marked(line))
 
 
 def take_back_label(tongue: Tongue) -> str:

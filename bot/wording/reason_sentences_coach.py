@@ -29,8 +29,8 @@ COACH_DOSES: Mapping[str, tuple[str, ...]] = {
         "The load rises by more than one step.",
     ),
     "dose.coach_above_best": (
-        "{target} is more than the best single set so far, {best}.",
-        "More than the best single set so far.",
+        "{target} is more than a step above the best single set so far, {best} with what was left.",
+        "More than a step above the best single set so far.",
     ),
     "dose.coach_above_pulls": (
         "{reps} pulls in all are more than the {reps_most} for somebody new to them.",

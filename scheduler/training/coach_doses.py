@@ -13,6 +13,7 @@ from scheduler.training.dose_facts import DoseFacts, is_new_to_pulling
 from scheduler.training.dose_making import Asked, floor_of, make_dose
 from scheduler.training.loads import rungs
 from scheduler.training.rulebook import Rulebook
+from scheduler.training.steps import target_step
 from scheduler.training.training_reasons import DoseReason
 from scheduler.training.values import Dose, Exposure, Rung
 
@@ -29,8 +30,8 @@ STALE_AFTER = timedelta(days=14)  # [days] cp: from this gap on sets are cut on 
 def impossible(dose: DoseSet, *, facts: DoseFacts) -> Reason | None:
     """Return what makes a dose one that cannot be asked at all, or None.
 
-    A weight that is not owned is never asked (the third training rule of loads), nor numbers that
-    only a slip of the thumb writes (chosen).
+    A weight that is not owned is never asked (CP), nor numbers that only a slip of the thumb
+    writes (CH).
     """
     most = TARGET_MOST[facts.movement.measure]
     if dose.sets > SETS_MOST or dose.target > most:
@@ -58,7 +59,7 @@ def against(
         _sets(dose, facts=facts, rulebook=rulebook),
         _target(dose, facts=facts, rulebook=rulebook),
         _load(dose, decided=decided, rulebook=rulebook),
-        _best(dose, done=done),
+        _best(dose, done=done, facts=facts, rulebook=rulebook),
         _pulls(dose, facts=facts, rulebook=rulebook),
         _circumstance(dose, decided=decided, facts=facts),
     )
@@ -96,18 +97,25 @@ def _load(dose: DoseSet, *, decided: Dose, rulebook: Rulebook) -> Reason | None:
     return reason(DoseReason.COACH_LOAD_JUMP, share.source, was_kg=was, load_kg=now)
 
 
-def _best(dose: DoseSet, *, done: Sequence[Exposure]) -> Reason | None:
-    """Say a target above every single set that was done at this resistance or a heavier one."""
-    best = max(
-        (
-            one.value
-            for exposure in done
-            for one in exposure.sets
-            if _is_as_heavy(one.rung or exposure.dose.rung, dose.rung)
-        ),
-        default=None,
-    )
-    if best is None or dose.target <= best:
+def _best(
+    dose: DoseSet, *, done: Sequence[Exposure], facts: DoseFacts, rulebook: Rulebook
+) -> Reason | None:
+    """Say a target more than one step above the best single set with what was left in it (CH).
+
+    Only sets at this resistance or a heavier one say anything; without one nothing is said.
+    """
+    reached = [
+        set_done.value + (exposure.reserve.left if exposure.reserve else 0.0)
+        for exposure in done
+        for set_done in exposure.sets
+        if _is_as_heavy(set_done.rung or exposure.dose.rung, dose.rung)
+    ]
+    if not reached:
+        return None
+    best = max(reached)
+    measure = facts.movement.measure
+    step = target_step(target=round(best), measure=measure, steps=rulebook.steps)
+    if dose.target <= best + step:
         return None
     return reason(DoseReason.COACH_ABOVE_BEST, CH, target=dose.target, best=best)
 

@@ -134,7 +134,7 @@ def test_a_change_of_the_session_that_is_out_changes_it_at_once(stage: Stage):
     assert stage.movement(item).name == name
     assert item.dose is not None
     assert item.dose.movement_key == item.movement_key
-    assert f"In the session that is out: 1. {name}" in stage.last()
+    assert f"In today's session: 1. {name}" in stage.last()
 
 
 def test_a_pinned_movement_comes_and_a_banned_one_does_not_in_weeks_to_come(stage: Stage):
