@@ -18,7 +18,7 @@ from bot.wording import coach_rest as words
 from storage.queries import people
 from storage.records.people import AthleteState, Person
 
-GO, BACK = "pause.go", "pause.back"
+GO, BACK, AGAIN = "pause.go", "pause.back", "pause.again"
 OFF = re.compile(r"\s*(?:off|end|over|stop)\b[\s,.:;-]*(?P<why>.*)", re.IGNORECASE | re.DOTALL)
 OWN = re.compile(r"\s*(?:$|\d|(?:off|end|stop)\b)", re.IGNORECASE)
 USUAL_WEEKS = (1, 2, 4)  # [weeks] ch: what is offered by taps
@@ -120,9 +120,29 @@ def _end(turn: Turn, coach: Person, named: Named, *, why: str) -> Outcome:
     person = named.person
     tell(turn, person, words.pause_ended_to_athlete(turn.tongue(person), coach=coach.name))
     cant_today.end_break(turn, person, by=coach, why=why)
-    text = words.pause_ended(turn.tongue(coach), name=person.name)
-    turn.say(coach, text, subject=subject_of(person))
+    tongue, was = turn.tongue(coach), named.athlete.paused_until
+    again = {"athlete": person.id, "until": was.isoformat() if was else None}
+    turn.say(
+        coach,
+        words.pause_ended(tongue, name=person.name),
+        taps=[[Tap(coach_changes.take_back_label(tongue), AGAIN, again)]] if was else (),
+        subject=subject_of(person),
+    )
     return Outcome.COMMAND
+
+
+@about_tapped
+def begin_again(
+    turn: Turn, coach: Person, named: Named, arguments: Arguments, _: Tapped
+) -> Outcome:
+    """Undo the end of a break that would not be over yet."""
+    until = _until(arguments)
+    is_ahead = until is not None and until > local_today(turn, named.person)
+    if until is None or not is_ahead or named.athlete.state is not AthleteState.TRAINING:
+        turn.say(coach, words.pause_changed_since(turn.tongue(coach), name=named.person.name))
+        return Outcome.STALE_TAP
+    why = coach_changes.take_back_label(turn.tongue(coach))
+    return _begin(turn, coach, named, until, why=why)
 
 
 @about_tapped
@@ -150,4 +170,4 @@ def command(turn: Turn, coach: Person, text: str, event: Wrote) -> Outcome:
     return _about_others(turn, coach, text, event)
 
 
-TAPS = {"pause.who": picked, GO: chosen, BACK: take_back}
+TAPS = {"pause.who": picked, GO: chosen, BACK: take_back, AGAIN: begin_again}

@@ -22,6 +22,7 @@ SIDES = {
 }
 BESIDE = frozenset({"of", "the", "her", "his", "their", "side", "sides", "de", "la", "el", "del"})
 """Words that may stand around a place without meaning anything of their own."""
+ARM_WORDS = frozenset({"side", "sides"})
 PLACE_WORDS_MOST = 4  # [words] ch: as long as the longest name of a place
 PLACES = {**WEAK_SITES, **SITES}
 
@@ -51,13 +52,20 @@ def place_named(text: str) -> PlaceNamed:
             side, at = SIDES[word], at + 1
         elif word in PARTS and part is None and _narrows(plain, at, sites):
             part, at = PARTS[word], at + 1
-        elif word in BESIDE and at + 1 < len(plain) and _goes_on(plain, at + 1, sites):
+        elif _says_nothing(plain, at, sites):
             at += 1
         else:
             break
     rest = text[words[at - 1].end() :] if at else text
     narrowed = tuple(site for site in sites if site.value.split("_")[-1] == part)
     return PlaceNamed(sites=narrowed or sites, side=_side(sites, side), rest=rest.strip(" ,.:;—-"))
+
+
+def _says_nothing(plain: list[str], at: int, sites: tuple[Site, ...]) -> bool:
+    """Tell whether a word only joins a side to a place, or "side" stands behind its side."""
+    if plain[at] in ARM_WORDS and at > 0 and plain[at - 1] in SIDES:
+        return True
+    return plain[at] in BESIDE and _goes_on(plain, at + 1, sites)
 
 
 def _side(sites: tuple[Site, ...], side: Side | None) -> Side | None:

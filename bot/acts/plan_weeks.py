@@ -194,8 +194,10 @@ def dose_as_sent(
     return dose_for(turn, person, athlete, item, on=day.on, is_projection=is_ahead)
 
 
-def find_item(days: Sequence[ComingDay], place: Place) -> tuple[ComingDay, ItemRecord] | None:
-    """Return what stands in a place now."""
+def find_item(
+    days: Sequence[ComingDay], place: Place, *, was: str
+) -> tuple[ComingDay, ItemRecord] | None:
+    """Return what stands in a place now, if it is still the same movement."""
     return next(
         (
             (day, item)
@@ -203,6 +205,7 @@ def find_item(days: Sequence[ComingDay], place: Place) -> tuple[ComingDay, ItemR
             if day.on == place.on
             for item in day.items
             if (item.pair, item.direction) == (place.pair, place.direction)
+            and item.movement_key == was
         ),
         None,
     )

@@ -9,6 +9,7 @@ from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import events_of, new_key, picture_of, record_event
 from bot.acts.place_words import place_named
 from bot.acts.places import left_out_words
+from bot.acts.plan_change import LEAVE
 from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -94,10 +95,28 @@ def _with_side(turn: Turn, coach: Person, named: Named, request: Mapping[str, An
         )
         turn.say(coach, text, subject=subject_of(named.person))
         return Outcome.NOT_UNDERSTOOD
+    if site is Site.ELSEWHERE and not request.get("is_sure"):
+        return _ask_elsewhere(turn, coach, named, request)
     if not str(request["why"]).strip():
         what = words.rest_what(turn.tongue(coach), site=site, side=side)
         return ask_why.ask(turn, coach, named.person, act=GO, request=request, what=what, whys=WHYS)
     return _rest(turn, coach, named, site, side, why=str(request["why"]).strip())
+
+
+def _ask_elsewhere(turn: Turn, coach: Person, named: Named, request: Mapping[str, Any]) -> Outcome:
+    tongue = turn.tongue(coach)
+    turn.say(
+        coach,
+        words.elsewhere(tongue, name=named.person.name),
+        taps=[
+            [
+                Tap(coach_changes.anyway_label(tongue), GO, {**request, "is_sure": True}),
+                Tap(coach_changes.leave_label(tongue), LEAVE, request),
+            ]
+        ],
+        subject=subject_of(named.person),
+    )
+    return Outcome.ASKED
 
 
 def _held(turn: Turn, named: Named, site: Site, side: Side) -> int:

@@ -16,6 +16,7 @@ from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of
 from bot.acts.show_audit import entries_for
 from bot.acts.show_roster import KEPT_WINDOW
+from bot.acts.standing_still import still_lines
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist
@@ -89,6 +90,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
             limit_words.limit(tongue, one)
             for one in limits.limits_of(turn, athlete, today=today)[:LIMITS_SHOWN]
         ),
+        still=still_lines(turn, coach, person),
         load=week_load.load_line(turn, coach, person, today=today),
         held=give_back.held_line(turn, coach, named),
         places=places_of(turn, athlete),

@@ -190,9 +190,9 @@ def item_in(
         pair=arguments["pair"],
         direction=Direction(arguments["direction"]),
     )
-    found = find_item(coming_days(turn, named.person, named.athlete), place)
-    is_same = found is not None and found[1].movement_key == arguments["was"]
-    if found is None or not is_same or not found[0].is_open or found[1].is_reported:
+    days = coming_days(turn, named.person, named.athlete)
+    found = find_item(days, place, was=str(arguments["was"]))
+    if found is None or not found[0].is_open or found[1].is_reported:
         turn.say(coach, words.stale(turn.tongue(coach), name=named.person.name))
         return Outcome.STALE_TAP
     return found

@@ -162,6 +162,18 @@ def item(
     return "\n".join([*lines, *dict.fromkeys(said)])
 
 
+def still_line(tongue: Tongue, movement: Movement, dose: Dose, *, since: date, today: date) -> str:
+    """Write one dose that stands still, with how long."""
+    return tongue.say(
+        "{name} {sets} × {amount}, {n} weeks since {day}",
+        name=movement.name,
+        sets=dose.sets,
+        amount=doses.amount(tongue, dose.measure, dose.target),
+        n=(today - since).days // 7,
+        day=dates.day(tongue, since),
+    )
+
+
 def standing(tongue: Tongue, entries: Sequence[PlanEntry], *, name: str) -> str:
     """List what the coach changed and stands."""
     if not entries:

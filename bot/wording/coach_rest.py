@@ -28,7 +28,7 @@ def which_of(tongue: Tongue, *, name: str) -> str:
 
 def which_side(tongue: Tongue, *, site: Site) -> str:
     """Ask which side."""
-    return tongue.say("Which side? {place}", place=place(tongue, site, Side.BOTH))
+    return tongue.say("Which side? {place}", place=_bare(tongue, site))
 
 
 def place_label(tongue: Tongue, site: Site) -> str:
@@ -54,6 +54,15 @@ def side_label(tongue: Tongue, side: Side) -> str:
 def rest_what(tongue: Tongue, *, site: Site, side: Side) -> str:
     """Write what is asked for, before it is done."""
     return tongue.say("Rest: {place}", place=place(tongue, site, side))
+
+
+def elsewhere(tongue: Tongue, *, name: str) -> str:
+    """A place outside the list: nothing says what spares it, so everything would wait."""
+    return tongue.say(
+        "That place is not on the list, so nothing says what spares it: "
+        "all training of {name} would wait until /clear. Do it all the same?",
+        name=name,
+    )
 
 
 def place_unknown(tongue: Tongue) -> str:

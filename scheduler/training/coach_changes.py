@@ -111,7 +111,7 @@ def _changed(
     reasons: list[Reason] = []
     found: list[Slot] = list(slots)
     for at, slot in enumerate(slots):
-        change = _change_of(slot, plan=plan)
+        change = _change_of(slot, plan=plan, library=look.library)
         movement = look.library.movements.get(change.movement_key) if change else None
         if change is None or movement is None or movement.key == slot.movement_key:
             continue
@@ -129,9 +129,15 @@ def _changed(
 _ACCEPTED = frozenset({None, WeekReason.HANG_AFTER_HARD_PULLING})
 
 
-def _change_of(slot: Slot, *, plan: CoachPlan) -> ItemChange | StandingSwap | None:
+def _change_of(
+    slot: Slot, *, plan: CoachPlan, library: Library
+) -> ItemChange | StandingSwap | None:
+    """Return the change of a place; upkeep and an accessory may share what a place is known by."""
     dated = plan.item_change(on=slot.on, pair=slot.pair, direction=slot.direction)
-    return dated or plan.swap_of(slot.movement_key)
+    was = library.movements.get(dated.was) if dated is not None else None
+    if was is not None and was.role is library.movements[slot.movement_key].role:
+        return dated
+    return plan.swap_of(slot.movement_key)
 
 
 def slot_with(

@@ -182,5 +182,7 @@ def test_a_dose_that_was_done_can_no_longer_be_taken_back(stage: Stage):
 def test_a_dose_set_after_the_movement_was_done_today_waits_for_the_next_time(stage: Stage):
     stage.write("bar hang 20 20 20")
     _say(stage, "/dose ines bar hang 3x25 long and even")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
     (entry,) = stage.athlete.profile.coach_plan.entries
     assert entry.from_on == MONDAY + timedelta(days=1)  # type: ignore[union-attr]
