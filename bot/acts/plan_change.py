@@ -154,11 +154,12 @@ def make(
 
 
 def _after_taps(tongue: Tongue, named: Named, change: PlanChange) -> list[Tap]:
+    """Offer to take it back, and to make a swap of one day stand for every time."""
     taps = [Tap(words.take_back_label(tongue), BACK, request_of(named, change))]
     once = change.add[0] if change.add else None
     if isinstance(once, ItemChange):
         swap = StandingSwap(was=once.was, movement_key=once.movement_key)
-        always = request_of(named, PlanChange(add=(swap,)))
+        always = request_of(named, replacing(named.athlete, [swap]))
         taps.append(Tap(words.every_time_label(tongue), GO_ON, {**always, "why": ""}))
     return taps
 

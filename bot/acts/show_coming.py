@@ -6,7 +6,7 @@ from datetime import date
 from bot.acts.about_athlete import Arguments, about_tapped, entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
-from bot.acts.places import left_out_words
+from bot.acts.places import left_out_words, places_of
 from bot.acts.plan_change import GO_ON, replacing, request_of
 from bot.acts.plan_weeks import (
     ComingDay,
@@ -82,6 +82,7 @@ def _week_shown(turn: Turn, coach: Person, named: Named, week: ComingWeek) -> wo
         kind=week.kind,
         is_lighter=week.is_lighter,
         left_out=left_out_words(turn, coach, named.athlete),
+        places=places_of(turn, named.athlete),
         reasons=week.reasons,
         days=tuple(day_shown(turn, named, day) for day in week.days),
     )

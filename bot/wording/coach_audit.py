@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from pydantic import ValidationError
@@ -197,6 +197,9 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         return tongue.say(template, name=word(tongue, str(after["key"])))
     if "entries" in after:
         return recorded(tongue, before, after)
+    if "until" in after:
+        until = dates.day(tongue, date.fromisoformat(str(after["until"])))
+        return tongue.say("until {day}", day=until)
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.wording import dates, doses
+from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.labels import label
 from bot.wording.plan import STATES
 from bot.wording.plan_entries import entry
@@ -54,6 +55,7 @@ class WeekShown:
     kind: SeasonWeekKind
     is_lighter: bool
     left_out: str
+    places: tuple[PlaceFacts, ...]
     reasons: tuple[Reason, ...]
     days: tuple[DayShown, ...]
 
@@ -66,6 +68,7 @@ def week(tongue: Tongue, facts: WeekShown) -> str:
     lines = [head, _kind(tongue, facts)]
     if facts.left_out:
         lines.append(tongue.say("Left out: {what}.", what=Marked(facts.left_out)))
+    lines += [place_line(tongue, one) for one in facts.places]
     for day in facts.days:
         lines += ["", day_head(tongue, day), *(_short(tongue, item) for item in day.items)]
     if not facts.days:

@@ -1,6 +1,6 @@
 """/rest and /pause by the coach: by words, by taps, told, taken back while they can be."""
 
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 from pathlib import Path
 
 import pytest
@@ -8,8 +8,9 @@ import pytest
 from bot.acts.place_words import place_named
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Side, Site
+from storage.queries import people
 from storage.records.people import AthleteState
-from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, PROFILE, Stage
 
 
 @pytest.fixture
@@ -198,6 +199,26 @@ def test_a_break_that_is_another_by_now_is_not_taken_back(stage: Stage):
     _say(stage, "/pause ines 3 weeks longer exams")
     assert stage.tap_token(token, shown.message_id, chat_id=COACH_CHAT) is Outcome.STALE_TAP
     assert stage.athlete.paused_until == MONDAY + timedelta(weeks=3)
+
+
+def test_a_coach_who_is_an_athlete_too_pauses_by_the_length_alone(stage: Stage):
+    with stage.turn() as turn:
+        people.add_athlete(
+            turn.tx,
+            person_id=stage.coach.id,
+            coach_id=stage.coach.id,
+            profile=PROFILE,
+            on=MONDAY,
+            session_at=time(7, 0),
+            stage=1,
+            state=AthleteState.TRAINING,
+            started_on=MONDAY,
+        )
+    _say(stage, "/pause 2 weeks")
+    assert stage.athlete_of(stage.coach).state is AthleteState.PAUSED
+    assert stage.athlete.state is AthleteState.TRAINING
+    _say(stage, "/pause ines 1 week exams")
+    assert stage.athlete.state is AthleteState.PAUSED
 
 
 @pytest.mark.parametrize(
