@@ -354,4 +354,18 @@ QUESTIONS: Mapping[str, str] = {
     ),
     "Is there anything else that worries you about it?": "¿Hay algo más que te preocupe?",
 }
-SPANISH: Mapping[str, str] = {**PLACES, **REPORTS, **SIGNS, **QUESTIONS}
+BY_COACH = {
+    "{coach} rests one place of yours: {place}. What loads it is left out. "
+    "The rest goes on. Only {coach} can bring it back. "
+    "If it gets worse or worries you, see a doctor or physiotherapist.": (
+        "{coach} deja en reposo una zona tuya: {place}. Lo que la carga queda fuera. "
+        "Lo demás sigue. Solo {coach} puede devolverla. "
+        "Si va a peor o te preocupa, acude a un médico o fisioterapeuta."
+    ),
+    "{coach} took that back: {place} comes back into your sessions. "
+    "It starts with fewer sets. Say at once if anything hurts.": (
+        "{coach} lo ha deshecho: {place} vuelve a tus sesiones. "
+        "Empieza con menos series. Si algo duele, dilo enseguida."
+    ),
+}
+SPANISH: Mapping[str, str] = {**PLACES, **REPORTS, **SIGNS, **QUESTIONS, **BY_COACH}
