@@ -19,7 +19,7 @@ from bot.acts.show_roster import KEPT_WINDOW
 from bot.acts.standing_still import still_lines
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_athlete, coach_checklist
+from bot.wording import coach_athlete, coach_checklist, coach_plan
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
@@ -171,6 +171,7 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
         Tap(coach_athlete.write_label(tongue), "coach.write", about),
         Tap(coach_athlete.audit_label(tongue), "coach.audit", about),
     ]
+    row.insert(1, Tap(coach_plan.step_label(tongue, "plan"), "plan", about))
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
     page = [Tap(handover_words.label(tongue), "coach.handover", about)]

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from datetime import date
 
-from bot.acts.about_athlete import Arguments, about_tapped, entries
+from bot.acts.about_athlete import Arguments, about_tapped
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.places import left_out_words, places_of
@@ -299,11 +299,7 @@ def season(turn: Turn, coach: Person, named: Named, _: Arguments, _event: Tapped
     return show_to_coach(turn, coach, named)
 
 
-# ``/plan NAME``.
-command, picked = entries(show, act="plan", example=words.EXAMPLE, has_rest=False)
-
 TAPS = {
-    "plan": picked,
     WEEK: week,
     DAY: day,
     ITEM: item,

@@ -7,6 +7,7 @@ from datetime import date
 from bot.wording import dates, doses
 from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.labels import label
+from bot.wording.movement_names import movement_name
 from bot.wording.plan import STATES
 from bot.wording.plan_entries import entry
 from bot.wording.reasons import say_reason
@@ -20,6 +21,7 @@ from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose
 
 EXAMPLE = "/plan robin"
+MARK_EXAMPLE = "/plan robin pin pike hold it is what she misses"
 WHY_MOST = 6  # [lines] ch: a week's reasons beside its days fit one screen
 
 
@@ -189,6 +191,24 @@ def standing(tongue: Tongue, entries: Sequence[PlanEntry], *, name: str) -> str:
     return "\n".join([*lines, "", tongue.say("Tap a number to take it out.")])
 
 
+def mark_usage(tongue: Tongue) -> str:
+    """Say what may stand behind the name."""
+    return tongue.say(
+        "Behind the name write nothing, or pin, ban or free, a movement, and why. "
+        "For example:\n<code>{example}</code>",
+        example=MARK_EXAMPLE,
+    )
+
+
+def marked_already(tongue: Tongue, *, name: str, key: str) -> str:
+    """It stands so already."""
+    return tongue.say(
+        "{movement} of {name} stands so already, so nothing was changed. /plan shows it.",
+        movement=movement_name(key),
+        name=name,
+    )
+
+
 def not_training(tongue: Tongue, *, name: str, until: date | None) -> str:
     """Nothing is planned for the athlete now."""
     if until is not None:
@@ -262,6 +282,7 @@ LABELS = {
     "unpin": "No longer always",
     "ban": "Never take it",
     "more": "More",
+    "plan": "Plan",
 }
 
 

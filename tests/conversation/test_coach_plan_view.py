@@ -195,3 +195,55 @@ def test_a_button_about_what_is_another_by_now_changes_nothing(stage: Stage):
     stage.write("as planned")
     _tap(stage, "Another movement")
     assert stage.audit("plan.changed") == []
+
+
+def test_a_movement_is_pinned_and_freed_by_words(stage: Stage):
+    key = "kneeling_push_up_hold"
+    assert key not in {item.movement_key for item in stage.session_on(WEDNESDAY).items}
+    _say(stage, "/plan ines pin kneeling push-up hold wrists first")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
+    assert key in {item.movement_key for item in stage.session_on(WEDNESDAY).items}
+    assert "wants kneeling push-up hold in your coming weeks" in stage.last()
+    _say(stage, "/plan ines pin kneeling push-up hold once more")
+    assert "stands so already" in _seen(stage)
+    _say(stage, "/plan ines free kneeling push-up hold wrists are fine")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
+    assert stage.athlete.profile.coach_plan.entries == ()
+    assert "no longer asks for kneeling push-up hold" in stage.last()
+
+
+def test_a_ban_ends_a_pin_of_the_same_movement(stage: Stage):
+    _say(stage, "/plan ines pin kneeling push-up hold wrists first")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
+    _say(stage, "/plan ines ban kneeling push-up hold knees hurt on it")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
+    plan = stage.athlete.profile.coach_plan
+    assert plan.pinned == frozenset()
+    assert plan.banned == frozenset({"kneeling_push_up_hold"})
+
+
+@pytest.mark.parametrize("text", ["/plan ines push harder", "/plan ines pin zzz why"])
+def test_words_that_do_not_fit_change_nothing_and_show_an_example(stage: Stage, text: str):
+    _say(stage, text)
+    assert "/plan robin pin" in _seen(stage)
+    assert stage.athlete.profile.coach_plan.entries == ()
+
+
+def test_a_day_of_a_week_that_is_not_drawn_is_moved_and_moved_back(stage: Stage):
+    _say(stage, "/plan ines")
+    _tap(stage, "Next week")
+    _tap(stage, "Wed 11 Mar")
+    _tap(stage, "Move this day")
+    _tap(stage, "Thu 12 Mar")
+    _tap(stage, "Time")
+    if "Yes, all the same" in _labels(stage):
+        _tap(stage, "Yes, all the same")
+    stage.go_to(NEXT_MONDAY, 8)
+    days = [one.on for one in stage.sessions() if one.on >= NEXT_MONDAY]
+    assert days == [NEXT_MONDAY, date(2026, 3, 12), date(2026, 3, 13)]
+    stage.go_to(date(2026, 3, 12), 8)
+    assert _tap(stage, "Take back") is Outcome.STALE_TAP

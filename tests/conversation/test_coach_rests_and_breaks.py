@@ -162,10 +162,14 @@ def test_places_and_sides_are_read_from_the_first_words(
     assert (found.sites, found.side, found.rest) == (sites, side, rest)
 
 
+def _state(stage: Stage) -> AthleteState:
+    return stage.athlete.state
+
+
 def test_the_coach_gives_a_break_and_the_athlete_is_told(stage: Stage):
     assert _say(stage, "/pause ines 2 weeks exams and no sleep") is Outcome.COMMAND
     # DERIVED: Monday 2 March and 14 days
-    assert stage.athlete.state is AthleteState.PAUSED
+    assert _state(stage) is AthleteState.PAUSED
     assert stage.athlete.paused_until == date(2026, 3, 16)
     assert "Mara gives you a break until Mon 16 Mar" in stage.last()
     (entry,) = stage.audit("break.begins")
@@ -177,7 +181,7 @@ def test_a_break_is_ended_by_words_and_the_athlete_is_asked_how_it_was(stage: St
     _say(stage, "/pause ines 2 weeks exams")
     stage.go_to(MONDAY + timedelta(days=3), 8)
     assert _say(stage, "/pause ines off exams went well") is Outcome.COMMAND
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert _state(stage) is AthleteState.TRAINING
     assert "How was it?" in stage.last()
     assert stage.session_days_after(MONDAY)
 
@@ -186,9 +190,9 @@ def test_a_break_by_taps_and_taken_back(stage: Stage):
     _say(stage, "/pause ines")
     _tap(stage, "4 weeks")
     _tap(stage, "Travelling")
-    assert stage.athlete.state is AthleteState.PAUSED
+    assert _state(stage) is AthleteState.PAUSED
     _tap(stage, "Take back")
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert _state(stage) is AthleteState.TRAINING
     _tap(stage, "Take back")  # of the end: the break is as it was
     assert stage.athlete.paused_until == MONDAY + timedelta(weeks=4)
 
@@ -216,9 +220,9 @@ def test_a_coach_who_is_an_athlete_too_pauses_by_the_length_alone(stage: Stage):
         )
     _say(stage, "/pause 2 weeks")
     assert stage.athlete_of(stage.coach).state is AthleteState.PAUSED
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert _state(stage) is AthleteState.TRAINING
     _say(stage, "/pause ines 1 week exams")
-    assert stage.athlete.state is AthleteState.PAUSED
+    assert _state(stage) is AthleteState.PAUSED
 
 
 @pytest.mark.parametrize(
@@ -233,4 +237,4 @@ def test_a_coach_who_is_an_athlete_too_pauses_by_the_length_alone(stage: Stage):
 def test_a_break_that_does_not_fit_changes_nothing(stage: Stage, text: str, said: str):
     _say(stage, text)
     assert said in _seen(stage)
-    assert stage.athlete.state is AthleteState.TRAINING
+    assert _state(stage) is AthleteState.TRAINING
