@@ -139,23 +139,31 @@ def pause(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     ):
         return end_pause(turn, person, athlete)
     found = PAUSE.search(rest)
-    until = _pause_end(found, today) if found else None
+    until = pause_end(found, today) if found else None
     if until is None:
         turn.say(person, words.how_to_pause(turn.tongue(person)))
         return Outcome.COMMAND
+    begin_break(turn, person, until=until, by=person)
+    turn.say(person, words.paused(turn.tongue(person), until))
+    return Outcome.COMMAND
+
+
+def begin_break(turn: Turn, person: Person, *, until: date, by: Person, why: str = "") -> None:
+    """Close what is out, send nothing until a day, and record who decided it."""
     _close_for_break(turn, person)
-    people.change_athlete(turn.tx, person.id, state=AthleteState.PAUSED, paused_until=until)
-    draw_week.redraw(turn, person, people.athlete(turn.tx, person.id) or athlete)
+    athlete = people.change_athlete(
+        turn.tx, person.id, state=AthleteState.PAUSED, paused_until=until
+    )
+    draw_week.redraw(turn, person, athlete)
     care.write_audit(
         turn.tx,
         at=turn.now,
         what="break.begins",
         athlete_id=person.id,
-        actor_id=person.id,
+        actor_id=by.id,
+        words=why,
         after={"until": until.isoformat()},
     )
-    turn.say(person, words.paused(turn.tongue(person), until))
-    return Outcome.COMMAND
 
 
 def _close_for_break(turn: Turn, person: Person) -> None:
@@ -178,6 +186,12 @@ def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
     if athlete.state is not AthleteState.PAUSED:
         turn.say(person, words.not_paused(turn.tongue(person)))
         return Outcome.COMMAND
+    end_break(turn, person, by=person)
+    return Outcome.COMMAND
+
+
+def end_break(turn: Turn, person: Person, *, by: Person, why: str = "") -> None:
+    """Let training go on, record who decided it, and ask the athlete how the break was."""
     changed = people.change_athlete(
         turn.tx, person.id, state=AthleteState.TRAINING, paused_until=None
     )
@@ -185,14 +199,18 @@ def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:
     if not draw_week.draw(turn, person, changed, monday=monday_of(today)):
         draw_week.redraw(turn, person, changed)
     care.write_audit(
-        turn.tx, at=turn.now, what="break.ends", athlete_id=person.id, actor_id=person.id
+        turn.tx,
+        at=turn.now,
+        what="break.ends",
+        athlete_id=person.id,
+        actor_id=by.id,
+        words=why,
     )
     tongue = turn.tongue(person)
     taps = [
         [Tap(words.break_label(tongue, how), "break.was", {"how": how}) for how in BREAKS],
     ]
     turn.say(person, words.pause_over(tongue), taps=taps)
-    return Outcome.COMMAND
 
 
 def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
@@ -215,7 +233,8 @@ def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: T
     return Outcome.ANSWERED
 
 
-def _pause_end(found: re.Match[str], today: date) -> date | None:
+def pause_end(found: re.Match[str], today: date) -> date | None:
+    """Return the day on which a break of a written length ends; None for no sensible one."""
     number = int(found.group(1))
     days = number * 7 if found.group(2).lower().startswith("w") else number
     return today + timedelta(days=days) if 0 < days <= LONGEST_PAUSE_WEEKS * 7 else None

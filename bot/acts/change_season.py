@@ -5,13 +5,13 @@ from collections.abc import Callable, Mapping
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import draw_week, find_athlete
+from bot.acts import draw_week
+from bot.acts.about_athlete import entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named
 from bot.acts.intake_places import EVENT_MOST, dates_in
 from bot.acts.show_season import show_to_coach
 from bot.acts.tell_athlete import tell
-from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import season as words
@@ -25,20 +25,6 @@ SPAN_MOST = timedelta(days=366)  # [days] ch
 
 Changed = Profile | words.Unclear
 Change = Callable[[Profile, str, date], Changed]
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/season NAME``, with what to change behind it."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.season", example=words.EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else show_or_change(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show_or_change(turn, coach, found)
 
 
 def show_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -165,3 +151,8 @@ CHANGES: Mapping[str, Change] = {
     "off-season": _off_season,
     "remove": _remove,
 }
+
+
+command, picked = entries(
+    show_or_change, act="coach.season", example=words.EXAMPLE
+)  # ``/season NAME``, with what to change behind it.

@@ -6,11 +6,12 @@ from datetime import date
 from typing import Any
 
 from bot.acts import draw_week, find_athlete, propose_stage
+from bot.acts.about_athlete import entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
 from bot.acts.tell_athlete import tell
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_checklist, coach_stage
@@ -20,20 +21,6 @@ from storage.records.people import Athlete, Person
 
 STAGES = range(1, 6)
 STAGE_AND_REASON = re.compile(r"\s*(?P<stage>-?\d{1,4})\b[\s,.:;-]*(?P<why>.*)", re.DOTALL)
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/stage NAME n reason``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.stage", example=coach_stage.EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else ask_or_change(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else ask_or_change(turn, coach, found)
 
 
 def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -255,3 +242,8 @@ def _say_changed_since(turn: Turn, coach: Person, person: Person, athlete: Athle
         coach,
         coach_stage.changed_since(turn.tongue(coach), name=person.name, stage=athlete.stage),
     )
+
+
+command, picked = entries(
+    ask_or_change, act="coach.stage", example=coach_stage.EXAMPLE
+)  # ``/stage NAME n reason``.

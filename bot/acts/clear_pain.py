@@ -5,12 +5,13 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 
 from bot.acts import answer_alert, coach_question, draw_week, find_athlete
+from bot.acts.about_athlete import entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import events_of, new_key, picture_of, record_event
 from bot.acts.places import held_in
 from bot.acts.tell_athlete import tell
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_clear
@@ -30,20 +31,6 @@ ASK, DAY = "coach.clear", "coach.clear_day"
 CLEARED = "pain.cleared"
 WEEK = timedelta(days=7)  # [days] ch: what the button "in a week" means
 FARTHEST = timedelta(days=365)  # [days] ch: a later day is a slip of the thumb
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/clear NAME reason``."""
-    found = find_athlete.named(
-        turn, coach, text, act=ASK, example=coach_clear.EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else begin(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several, or the button of an alert was tapped."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else begin(turn, coach, found)
 
 
 def hear_reason(
@@ -346,3 +333,6 @@ def _day_in(text: str) -> date | None:
         return date.fromisoformat(text)
     except ValueError:
         return None
+
+
+command, picked = entries(begin, act=ASK, example=coach_clear.EXAMPLE)  # ``/clear NAME reason``.

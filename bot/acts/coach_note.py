@@ -1,10 +1,7 @@
 """A coach's note about an athlete: kept with the decisions, never shown to the athlete."""
 
-from collections.abc import Mapping
-from typing import Any
-
 from bot.acts import find_athlete
-from bot.events import Tapped, Wrote
+from bot.acts.about_athlete import entries
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_messages
@@ -12,14 +9,6 @@ from storage.queries import care
 from storage.records.people import Person
 
 NOTE = "coach.note"
-
-
-def note(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/note NAME text``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.note", example=coach_messages.NOTE_EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else keep(turn, coach, found)
 
 
 def keep(turn: Turn, coach: Person, named: find_athlete.Named) -> Outcome:
@@ -44,7 +33,5 @@ def keep(turn: Turn, coach: Person, named: find_athlete.Named) -> Outcome:
     return Outcome.COMMAND
 
 
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else keep(turn, coach, found)
+# ``/note NAME text``.
+note, picked = entries(keep, act="coach.note", example=coach_messages.NOTE_EXAMPLE)

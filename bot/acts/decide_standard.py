@@ -4,28 +4,15 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import find_athlete
+from bot.acts.about_athlete import entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.own_standards import DECIDED, decided_by_coach
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_settings as words
 from storage.queries import care
 from storage.records.people import Person
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/shown NAME reason``: then a button for each standard of the stage."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.shown", example=words.SHOWN_EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else ask(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else ask(turn, coach, found)
 
 
 def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -92,4 +79,6 @@ def decide(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     return Outcome.COMMAND
 
 
+# ``/shown NAME reason``: then a button for each standard of the stage.
+command, picked = entries(ask, act="coach.shown", example=words.SHOWN_EXAMPLE)
 TAPS = {"coach.shown": picked, "coach.shown_one": decide}

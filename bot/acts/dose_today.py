@@ -12,6 +12,7 @@ from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement, Role, Sides
 from scheduler.pain.values import Level, Side
 from scheduler.reasons import Decision
+from scheduler.training.coach_doses import with_coach_dose
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
 from scheduler.training.gaps import Absence, Return, after_gap, sets_after_share
@@ -48,17 +49,37 @@ def dose_for(
     before = None if is_projection else on
     movement = turn.house.library.movements[item.movement_key]
     known = capacity.seen(turn, person.id, movement, before=before)
-    facts = _facts(turn, person, athlete, item, on=on, before=before)
+    facts = facts_for(turn, person, athlete, item, on=on, before=before)
     if turn.house.rulebook.quality(item.quality).rounds is not None:
         fresh = capacity.fresh_maximum(turn, known, facts=facts)
         facts = facts.model_copy(update={"fresh_maximum": fresh})
     decision = _by_estimate(turn, known, facts=facts, on=on)
-    return _or_try(turn, athlete, known, decision, facts=facts, on=on)
+    decision = _or_try(turn, athlete, known, decision, facts=facts, on=on)
+    return _or_as_set(turn, athlete, known, decision, facts=facts, on=on)
 
 
-def _facts(
+def _or_as_set(
+    turn: Turn,
+    athlete: Athlete,
+    known: Known,
+    decision: Decision[Dose],
+    *,
+    facts: DoseFacts,
+    on: date,
+) -> Decision[Dose]:
+    """Ask for the coach's dose until the movement is next done."""
+    dose = athlete.profile.coach_plan.dose_of(facts.movement.key)
+    if dose is None:
+        return decision
+    return with_coach_dose(
+        decision, dose=dose, done=known.own, facts=facts, on=on, rulebook=turn.house.rulebook
+    )
+
+
+def facts_for(
     turn: Turn, person: Person, athlete: Athlete, item: ItemRecord, *, on: date, before: date | None
 ) -> DoseFacts:
+    """Return what the dose of an item depends on beside what was done with its movement."""
     movement = turn.house.library.movements[item.movement_key]
     share = pain_picture.return_share(pain_picture.picture_of(turn, athlete), movement)
     days = _days_trained(turn, athlete, on=on)
@@ -101,7 +122,14 @@ def _pain(
     if pain.level is not Level.EASE:
         return pain
     picture = pain_picture.picture_of(turn, athlete)
-    swapped = is_stand_in(turn, athlete.person_id, item, monday=monday, picture=picture)
+    swapped = is_stand_in(
+        turn,
+        athlete.person_id,
+        item,
+        monday=monday,
+        picture=picture,
+        changed=athlete.profile.coach_plan,
+    )
     return pain.model_copy(update={"is_swapped": swapped})
 
 

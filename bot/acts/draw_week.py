@@ -19,6 +19,7 @@ from bot.turn import Turn
 from scheduler.calendar.wall_time import due_instant, monday_of
 from scheduler.calendar.zones import zone_named
 from scheduler.reasons import Decision, Reason
+from scheduler.training.coach_changes import with_changes
 from scheduler.training.season_drawing import drawn_as
 from scheduler.training.season_reasons import SeasonReason
 from scheduler.training.season_values import SeasonWeek, SeasonWeekKind
@@ -44,23 +45,34 @@ class Asked:
     reasons: tuple[Reason, ...]
 
 
+@dataclass(frozen=True)
+class Drafted:
+    """A week as it would be drawn now; ``kept_days`` are sent or over, and stand."""
+
+    asked: Asked
+    request: WeekRequest | None
+    draft: WeekDraft
+    kept_days: frozenset[date]
+
+    @property
+    def fresh(self) -> tuple[Session, ...]:
+        """The days that are still to be sent."""
+        return tuple(one for one in self.draft.sessions if one.on not in self.kept_days)
+
+
 def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
     """Draw the week that begins on ``monday`` unless it is drawn; False when it was."""
     if athlete.state is not AthleteState.TRAINING or training.week(turn.tx, person.id, monday):
         return False
-    today = local_today(turn, person)
-    sessions = training.sessions_between(
-        turn.tx, person.id, first=monday - REMEMBERED, last=monday + timedelta(days=6)
-    )
-    asked = _asked(turn, person, athlete, monday=monday, sessions=sessions)
-    draft = _draft(turn, asked.request, kept=(), open_from=max(today, monday))
+    found = drafted(turn, person, athlete, monday=monday)
+    asked, draft = found.asked, found.draft
     week = training.add_week(
         turn.tx,
         athlete_id=person.id,
         monday=monday,
         stage=athlete.stage,
         is_lighter=asked.is_lighter,
-        kind=_kind(asked),
+        kind=kind_of(asked),
         sets_share=asked.request.sets_share if asked.request else 1.0,
         next_letter=_letter_after(draft, next_letter(turn, person.id, monday)).value,
         relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
@@ -71,7 +83,7 @@ def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
     return True
 
 
-def _kind(asked: Asked) -> SeasonWeekKind:
+def kind_of(asked: Asked) -> SeasonWeekKind:
     """Return what a week is for: one that the body makes lighter is a lighter one."""
     is_ordinary = asked.season.kind is SeasonWeekKind.ORDINARY
     return SeasonWeekKind.LIGHTER if asked.is_lighter and is_ordinary else asked.season.kind
@@ -87,32 +99,46 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
         training.forget_planned(turn.tx, week.id, from_date=date.min)
         if athlete.state is not AthleteState.TRAINING:
             continue
-        sessions = training.sessions_between(
-            turn.tx, person.id, first=monday - REMEMBERED, last=monday + timedelta(days=6)
-        )
-        this_week = [session for session in sessions if session.on >= monday]
-        is_sent_today = any(session.on == today for session in this_week)
-        is_over_today = is_sent_today or _is_hour_past(turn, person, athlete, today)
-        first_open = today + timedelta(days=1) if is_over_today else today
-        asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
-        draft = _draft(
-            turn,
-            asked.request,
-            kept=kept_slots(this_week),
-            open_from=max(first_open, monday),
-        )
-        kept_days = {session.on for session in this_week}
-        fresh = tuple(one for one in draft.sessions if one.on not in kept_days)
+        found = drafted(turn, person, athlete, monday=monday)
+        asked, draft = found.asked, found.draft
         training.change_week(
             turn.tx,
             week.id,
             stage=athlete.stage,
-            kind=_kind(asked),
+            kind=kind_of(asked),
             relaxations=tuple(relaxation.why for relaxation in draft.relaxations),
             reasons=(*asked.reasons, *draft.reasons),
             drawn_at=turn.now,
         )
-        _save(turn, person, week.id, fresh)
+        _save(turn, person, week.id, found.fresh)
+
+
+def drafted(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Drafted:
+    """Draw a week as it would be drawn now, and write nothing: what is sent of it stands."""
+    today = local_today(turn, person)
+    week = training.week(turn.tx, person.id, monday)
+    sessions = tuple(
+        one
+        for one in training.sessions_between(
+            turn.tx, person.id, first=monday - REMEMBERED, last=monday + timedelta(days=6)
+        )
+        if one.on < monday or one.state is not SessionState.PLANNED
+    )
+    this_week = [session for session in sessions if session.on >= monday]
+    is_sent_today = any(session.on == today for session in this_week)
+    is_over = is_sent_today or _is_hour_past(turn, person, athlete, today)
+    first_open = today + timedelta(days=1) if week is not None and is_over else today
+    asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
+    kept = kept_slots(this_week)
+    request = asked.request and asked.request.model_copy(
+        update={"kept": kept, "open_from": max(first_open, monday)}
+    )
+    return Drafted(
+        asked=asked,
+        request=request,
+        draft=_draft(turn, athlete, request),
+        kept_days=frozenset(session.on for session in this_week),
+    )
 
 
 def _asked(
@@ -173,18 +199,17 @@ def _lighter(
     return Decision(value=is_by_signals, reasons=found.reasons if is_by_signals else ())
 
 
-def _draft(
-    turn: Turn, request: WeekRequest | None, *, kept: tuple[Slot, ...], open_from: date
-) -> WeekDraft:
-    """Draw a week; one without a day to train is empty."""
+def _draft(turn: Turn, athlete: Athlete, request: WeekRequest | None) -> WeekDraft:
+    """Draw a week with what the coach changed in it; one without a day to train is empty."""
     if request is None:
         return WeekDraft(sessions=(), relaxations=(), reasons=())
-    asked = request.model_copy(update={"kept": kept, "open_from": open_from})
-    draft = draw_week(asked, library=turn.house.library, rulebook=turn.house.rulebook)
-    if draft.sessions:
-        return draft
-    # Nothing was left to draw: what such a week does not hold was not given way to anything.
-    return draft.model_copy(update={"relaxations": ()})
+    library, rulebook = turn.house.library, turn.house.rulebook
+    draft = draw_week(request, library=library, rulebook=rulebook)
+    if not draft.sessions:
+        # Nothing was left to draw: what such a week does not hold was not given way to anything.
+        return draft.model_copy(update={"relaxations": ()})
+    plan = athlete.profile.coach_plan
+    return with_changes(draft, plan=plan, request=request, library=library, rulebook=rulebook)
 
 
 def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:

@@ -4,10 +4,11 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import draw_week, find_athlete
+from bot.acts.about_athlete import entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.injuries import outcome_of
 from bot.acts.tell_athlete import tell
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_settings as words
@@ -18,20 +19,6 @@ from storage.records.people import Person
 
 GIVEN_BACK = "injury.given_back"
 HANGS, ALL = "hangs", "all"
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/giveback NAME reason``: then a button for each direction that is held."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.giveback", example=words.EXAMPLE_OF_GIVING_BACK, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else ask(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else ask(turn, coach, found)
 
 
 def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -111,4 +98,6 @@ def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: T
     return Outcome.COMMAND
 
 
+# ``/giveback NAME reason``: then a button for each direction that is held.
+command, picked = entries(ask, act="coach.giveback", example=words.EXAMPLE_OF_GIVING_BACK)
 TAPS = {"coach.giveback": picked, "coach.giveback_one": give_back}

@@ -29,21 +29,29 @@ def follow(
     _raise_for_regions(turn, person, athlete, before, after, words_said)
     _raise_for_flags(turn, person, athlete, before, after, words_said)
     _propose_patterns(turn, athlete, before, after)
-    if after.rested != before.rested or after.eased != before.eased:
-        care.write_audit(
-            turn.tx,
-            at=turn.now,
-            what="pain.left_out",
-            athlete_id=person.id,
-            reasons=tuple(why for one in after.regions for why in one.reasons),
-            before={"level": int(before.level), "rested": before.rested.model_dump(mode="json")},
-            after={"level": int(after.level), "rested": after.rested.model_dump(mode="json")},
-        )
-        refill_session.correct(turn, person, athlete, after)
-        if {one.key for one in before.flags} - {one.key for one in after.flags}:
-            refill_session.bring_back(turn, person, athlete, after)
-        draw_week.redraw(turn, person, athlete)
+    leave_out(turn, person, athlete, before, after)
     return after
+
+
+def leave_out(
+    turn: Turn, person: Person, athlete: Athlete, before: PainPicture, after: PainPicture
+) -> None:
+    """Correct what was sent and draw anew where what is left out or eased has changed."""
+    if after.rested == before.rested and after.eased == before.eased:
+        return
+    care.write_audit(
+        turn.tx,
+        at=turn.now,
+        what="pain.left_out",
+        athlete_id=person.id,
+        reasons=tuple(why for one in after.regions for why in one.reasons),
+        before={"level": int(before.level), "rested": before.rested.model_dump(mode="json")},
+        after={"level": int(after.level), "rested": after.rested.model_dump(mode="json")},
+    )
+    refill_session.correct(turn, person, athlete, after)
+    if {one.key for one in before.flags} - {one.key for one in after.flags}:
+        refill_session.bring_back(turn, person, athlete, after)
+    draw_week.redraw(turn, person, athlete)
 
 
 def _raise_for_regions(

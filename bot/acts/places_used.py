@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from bot.acts.decided_doses import DOSE_DECISIONS
 from bot.turn import Turn
 from scheduler.pain.picture import PainPicture
+from scheduler.training.coach_plan import CoachPlan
 from scheduler.training.values import Neighbour
 from scheduler.training.week_history import PlaceUsed, is_swapped, movements_in_use
 from scheduler.training.week_values import MovementInUse
@@ -13,13 +14,22 @@ from storage.queries import care, training
 from storage.records.training import ItemRecord, SessionRecord
 
 DECISIONS_MOST = 60  # [decisions] ch: the last sessions of every place
+NOTHING_CHANGED = CoachPlan()
 REMEMBERED = timedelta(weeks=10)  # [weeks] ch: longer than any movement must stay
 
 
 def in_use(
-    turn: Turn, past: Iterable[SessionRecord], *, monday: date, picture: PainPicture
+    turn: Turn,
+    past: Iterable[SessionRecord],
+    *,
+    monday: date,
+    picture: PainPicture,
+    changed: CoachPlan = NOTHING_CHANGED,
 ) -> tuple[MovementInUse, ...]:
-    """Return what each place belongs to before a week, and what pain makes of it now."""
+    """Return what each place belongs to before a week, and what pain makes of it now.
+
+    What the coach put into one day only (``changed``) is not what the place belongs to.
+    """
     past = tuple(past)
     decided = _decided(turn, past)
     used = [
@@ -27,7 +37,7 @@ def in_use(
             on=session.on,
             pair=item.pair,
             direction=item.direction,
-            movement_key=item.movement_key,
+            movement_key=_own_key(session, item, changed),
             asked=decided.get((session.id, item.movement_key)) or _as_sent(item),
         )
         for session in past
@@ -41,6 +51,12 @@ def in_use(
         eased=picture.eased,
         no_step=picture.no_step,
     )
+
+
+def _own_key(session: SessionRecord, item: ItemRecord, changed: CoachPlan) -> str:
+    once = changed.item_change(on=session.on, pair=item.pair, direction=item.direction)
+    is_once = once is not None and once.movement_key == item.movement_key
+    return once.was if once is not None and is_once else item.movement_key
 
 
 def _as_sent(item: ItemRecord) -> Neighbour:
@@ -65,7 +81,13 @@ def _decided(turn: Turn, past: Sequence[SessionRecord]) -> dict[tuple[int, str],
 
 
 def is_stand_in(
-    turn: Turn, athlete_id: int, item: ItemRecord, *, monday: date, picture: PainPicture
+    turn: Turn,
+    athlete_id: int,
+    item: ItemRecord,
+    *,
+    monday: date,
+    picture: PainPicture,
+    changed: CoachPlan = NOTHING_CHANGED,
 ) -> bool:
     """Tell whether an item is already the easier one of what its place belongs to."""
     past = training.sessions_between(
@@ -75,6 +97,6 @@ def is_stand_in(
         item.movement_key,
         pair=item.pair,
         direction=item.direction,
-        history=in_use(turn, past, monday=monday, picture=picture),
+        history=in_use(turn, past, monday=monday, picture=picture, changed=changed),
         library=turn.house.library,
     )

@@ -5,6 +5,7 @@ from datetime import date, datetime, time, timedelta
 
 from bot.acts import decide_proposal, limits, show_roster, week_figures
 from bot.acts.bests import bests_between
+from bot.acts.standing_still import still_lines
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import digest
 from bot.wording import limits as limit_words
@@ -70,6 +71,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
         bests_more=bests_more,
         changes=changes,
         stages=stages,
+        still=_still(turn, coach),
         up=_count(audit, "dose.up"),
         kept_doses=_count(audit, "dose.kept"),
         down=_count(audit, "dose.down"),
@@ -162,6 +164,15 @@ def _changes(turn: Turn, coach: Person, *, first: date, last: date) -> tuple[str
                 digest.best(tongue, name=person.name, line=limit_words.change(tongue, found[0]))
             )
     return tuple(lines)
+
+
+def _still(turn: Turn, coach: Person) -> tuple[str, ...]:
+    """Return a line for each athlete with a dose that has stood still, the longest of them."""
+    return tuple(
+        digest.best(turn.tongue(coach), name=person.name, line=lines[0])
+        for person, _ in _athletes(turn, coach)
+        if (lines := still_lines(turn, coach, person))
+    )
 
 
 def _rest(roster: Sequence[RosterFacts], named: set[str]) -> tuple[str, ...]:

@@ -1,13 +1,11 @@
 """Upkeep on or off: bent-arm work that is done elsewhere goes on, a little, in our weeks."""
 
 import re
-from collections.abc import Mapping
-from typing import Any
 
-from bot.acts import draw_week, find_athlete
+from bot.acts import draw_week
+from bot.acts.about_athlete import entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.tell_athlete import tell
-from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_settings as words
@@ -16,20 +14,6 @@ from storage.records.people import Person
 
 SET = "upkeep.set"
 ON_OR_OFF = re.compile(r"\s*(?P<which>on|off)\b[\s,.:;-]*(?P<why>.*)", re.IGNORECASE | re.DOTALL)
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/upkeep NAME on reason``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.upkeep", example=words.UPKEEP_EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else change(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else change(turn, coach, found)
 
 
 def change(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -66,4 +50,6 @@ def change(turn: Turn, coach: Person, named: Named) -> Outcome:
     return Outcome.COMMAND
 
 
+# ``/upkeep NAME on reason``.
+command, picked = entries(change, act="coach.upkeep", example=words.UPKEEP_EXAMPLE)
 TAPS = {"coach.upkeep": picked}

@@ -1,27 +1,25 @@
 """One athlete on one screen, for the coach."""
 
-from collections.abc import Mapping
 from datetime import timedelta
-from typing import Any
 
 from bot.acts import (
     decide_proposal,
-    find_athlete,
     give_back,
     limits,
     week_figures,
     week_load,
 )
+from bot.acts.about_athlete import entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of
 from bot.acts.show_audit import entries_for
 from bot.acts.show_roster import KEPT_WINDOW
-from bot.events import Tapped, Wrote
+from bot.acts.standing_still import still_lines
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_athlete, coach_checklist
+from bot.wording import coach_athlete, coach_checklist, coach_plan
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
@@ -38,18 +36,6 @@ CLEARINGS_MOST = 3  # [lines] ch: one screen; all of them are under /audit
 CHANGES_SHOWN = 3  # [decisions] ch: the last ones; all of them are under /audit
 LIMITS_SHOWN = 6  # [lines] ch: the standards' movements and the main pairs
 NOT_CHANGES = frozenset({"coach.wrote", "dose.kept"})
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/who NAME``."""
-    found = find_athlete.named(turn, coach, text, act=WHO, example="/who Robin", has_rest=False)
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
-
-
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """A button of the roster, of an alert, or one among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
 
 
 def show(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -104,6 +90,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
             limit_words.limit(tongue, one)
             for one in limits.limits_of(turn, athlete, today=today)[:LIMITS_SHOWN]
         ),
+        still=still_lines(turn, coach, person),
         load=week_load.load_line(turn, coach, person, today=today),
         held=give_back.held_line(turn, coach, named),
         places=places_of(turn, athlete),
@@ -184,7 +171,12 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
         Tap(coach_athlete.write_label(tongue), "coach.write", about),
         Tap(coach_athlete.audit_label(tongue), "coach.audit", about),
     ]
+    row.insert(1, Tap(coach_plan.step_label(tongue, "plan"), "plan", about))
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
     page = [Tap(handover_words.label(tongue), "coach.handover", about)]
     return [*rows, row, *([page] if picture_of(turn, named.athlete).regions else [])]
+
+
+# ``/who NAME``.
+command, tapped = entries(show, act=WHO, example="/who Robin", has_rest=False)

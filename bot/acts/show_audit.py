@@ -1,11 +1,9 @@
 """The last decisions about an athlete: who, when, what, why."""
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Sequence
 
-from bot.acts import find_athlete
+from bot.acts.about_athlete import entries
 from bot.acts.find_athlete import Named, subject_of
-from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_audit
@@ -17,20 +15,6 @@ from storage.records.care import AuditEntry
 from storage.records.people import Person
 
 SHOWN = 12  # [decisions] ch: two screens of a phone
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/audit NAME``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.audit", example="/audit Robin", has_rest=False
-    )
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
-
-
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The button below an athlete, or the athlete chosen among several."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
 
 
 def show(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -62,3 +46,7 @@ def entries_for(turn: Turn, coach: Person, entries: Sequence[AuditEntry]) -> tup
         )
         for one in entries
     )
+
+
+# ``/audit NAME``.
+command, tapped = entries(show, act="coach.audit", example="/audit Robin", has_rest=False)

@@ -1,13 +1,11 @@
 """The season as it stands: its blocks, its events, and what can honestly be reached."""
 
-from collections.abc import Mapping
 from datetime import date
-from typing import Any
 
 from bot.acts import find_athlete
 from bot.acts.checklist import local_today
 from bot.acts.season import outlook_of, season_of
-from bot.events import Tapped, Wrote
+from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import season as words
@@ -36,12 +34,6 @@ def show_to_coach(turn: Turn, coach: Person, named: find_athlete.Named) -> Outco
         subject=find_athlete.subject_of(named.person),
     )
     return Outcome.COMMAND
-
-
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen by a button."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show_to_coach(turn, coach, found)
 
 
 def _season(turn: Turn, tongue: Tongue, person: Person, athlete: Athlete) -> str:

@@ -5,8 +5,9 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import coach_question, find_athlete
+from bot.acts.about_athlete import entries
 from bot.acts.find_athlete import Named, subject_of
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_messages
@@ -28,23 +29,9 @@ def tell(turn: Turn, person: Person, text: str, *, kind: MessageKind = MessageKi
     return True
 
 
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/tell NAME text``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.tell", example=coach_messages.TELL_EXAMPLE, has_rest=True
-    )
-    return found if isinstance(found, Outcome) else send(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several, or a late text was confirmed."""
-    coach_question.close(turn, coach)
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else send(turn, coach, found)
-
-
 def send(turn: Turn, coach: Person, named: Named) -> Outcome:
     """Send the coach's words, answer what waited, and confirm."""
+    coach_question.close(turn, coach)
     tongue, person = turn.tongue(coach), named.person
     if not named.rest:
         turn.say(coach, coach_messages.text_missing(tongue, example=coach_messages.TELL_EXAMPLE))
@@ -128,3 +115,7 @@ def _confirm_taps(turn: Turn, coach: Person, person: Person, text: str) -> TapRo
             Tap(coach_messages.never_mind_label(tongue), "coach.never_mind"),
         ]
     ]
+
+
+# ``/tell NAME text``.
+command, picked = entries(send, act="coach.tell", example=coach_messages.TELL_EXAMPLE)

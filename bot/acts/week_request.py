@@ -15,6 +15,7 @@ from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.picture import PainPicture
 from scheduler.reasons import Decision, Reason
+from scheduler.training.coach_plan import CoachPlan, moved_weekdays
 from scheduler.training.dose_facts import is_new_to_pulling
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.volume import WeekKind, share_after_missed_weeks
@@ -50,10 +51,16 @@ def week_request(
     picture = pain_picture.picture_of(turn, athlete)
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
     missed_share = cut_after_misses(turn, past, monday=monday).value
+    held = _held_back(turn, picture) | held_directions(turn, athlete)
+    changed = athlete.profile.coach_plan
     return WeekRequest(
         stage=athlete.stage,
         week_start=monday,
-        weekdays=tuple(sorted(day + 1 for day in athlete.profile.weekdays)),
+        weekdays=moved_weekdays(
+            sorted(day + 1 for day in athlete.profile.weekdays),
+            week_start=monday,
+            moves=changed.moves,
+        ),
         days_a_week=len(athlete.profile.weekdays),
         session_min=athlete.profile.minutes,
         equipment=athlete.profile.facts.equipment,
@@ -63,18 +70,30 @@ def week_request(
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
         next_letter=next_letter(turn, person.id, monday),
-        history=in_use(turn, past, monday=monday, picture=picture),
+        history=in_use(turn, past, monday=monday, picture=picture, changed=changed),
         last_ordinary_sets=_last_ordinary_sets(weeks, past),
         sets_share=min(lighter_share, back.share_of_sets, missed_share),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
         wanted=_wanted(turn, athlete, picture),
-        held_at_stage_one=_held_back(turn, picture) | held_directions(turn, athlete),
-        banned=banned_hangs(turn, athlete),
+        held_at_stage_one=held,
+        pinned=changed.pinned,
+        banned=banned_hangs(turn, athlete) | changed.banned,
+        allowed_by_coach=_allowed(turn, changed, held),
         has_upkeep=athlete.profile.has_upkeep,
         can_pull_dynamically=_can_pull_dynamically(turn, athlete, monday=monday),
         not_yet=_not_yet(turn, athlete, past, monday=monday),
         hard_days=hard_days_of(turn, person, athlete, monday=monday),
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
+    )
+
+
+def _allowed(turn: Turn, changed: CoachPlan, held: frozenset[Direction]) -> frozenset[str]:
+    """Return what an override permits; a held direction is only ever given back by itself."""
+    library = turn.house.library.movements
+    return frozenset(
+        key
+        for key in changed.allowed
+        if key in library and not held & {library[key].direction, library[key].stands_in_for}
     )
 
 

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from bot.acts import (
     answer_alert,
+    ask_why,
     change_season,
     change_stage,
     clear_pain,
@@ -19,10 +20,18 @@ from bot.acts import (
     intake,
     invite,
     join,
+    mark_movement,
+    pause_athlete,
+    plan_change,
+    plan_edits,
+    rest_place,
+    set_dose,
     set_upkeep,
     show_athlete,
     show_audit,
+    show_coming,
     show_roster,
+    swap_movement,
     tell_athlete,
 )
 from bot.acts.find_athlete import subject_id
@@ -39,7 +48,7 @@ from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY})
+ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, ask_why.ASK})
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -65,6 +74,11 @@ COMMANDS: dict[str, Command] = {
         Command("who", "one athlete on one screen", show_athlete.command),
         Command("tell", "your words to one athlete", tell_athlete.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
+        Command("plan", "the coming two weeks, and changes to them", mark_movement.command),
+        Command("swap", "one movement for another, with a reason", swap_movement.command),
+        Command("dose", "a dose by hand, with a reason", set_dose.command),
+        Command("rest", "leave out what loads a place, with a reason", rest_place.command),
+        Command("pause", "a break for an athlete, and its end", pause_athlete.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
         Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
@@ -95,6 +109,14 @@ _ACTS: dict[str, TapAct] = {
     **give_back.TAPS,
     **decide_standard.TAPS,
     **set_upkeep.TAPS,
+    **show_coming.TAPS,
+    **mark_movement.TAPS,
+    **plan_edits.TAPS,
+    **rest_place.TAPS,
+    **pause_athlete.TAPS,
+    **swap_movement.TAPS,
+    **set_dose.TAPS,
+    **plan_change.TAPS,
     "coach.season": change_season.picked,
     "coach.clear": clear_pain.picked,
     "coach.clear_ask": clear_pain.picked,
@@ -162,6 +184,8 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
+        case ask_why.ASK:
+            return ask_why.answered(turn, person, about, event.text, waited=waited, taps=_ACTS)
         case _:
             return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
 

@@ -52,6 +52,7 @@ class AthleteFacts:
     checklist: tuple[str, ...]
     week: coach_week.WeekFigures
     limits: tuple[str, ...]
+    still: tuple[str, ...]
     load: str
     held: str
     places: tuple[PlaceFacts, ...]
@@ -75,6 +76,7 @@ def screen(tongue: Tongue, facts: AthleteFacts) -> list[str]:
         *_section(tongue, "This week, sets", coach_week.lines(tongue, facts.week)),
         *([facts.load] if facts.load else []),
         *_section(tongue, "Can do now, in the last set", facts.limits),
+        *_section(tongue, "The same dose for two months or more", facts.still),
         *_section(tongue, "Pain", _pain(tongue, facts)),
         *_section(tongue, "Changed last", [short_entry(tongue, one) for one in facts.changes]),
     ]

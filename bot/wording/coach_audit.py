@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from pydantic import ValidationError
@@ -11,6 +11,7 @@ from bot.wording import dates
 from bot.wording.changes import deciding, fitting, sets_differ
 from bot.wording.coach_pain import left_out
 from bot.wording.pages import shortened
+from bot.wording.plan_entries import recorded
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Template, Tongue
@@ -28,6 +29,12 @@ WHAT: Mapping[str, Template] = {
     "standard.decided": "Standard decided on a clip",
     "injury.given_back": "Given back after an old injury",
     "upkeep.set": "Upkeep of bent-arm work switched",
+    "plan.changed": "Plan changed",
+    "pain.rested_by_coach": "Rested by the coach",
+    "pain.rest_taken_back": "Resting taken back",
+    "break.begins": "A break begins",
+    "break.ends": "A break ends",
+    "plan.taken_back": "Change of the plan taken back",
     "week.how_slept": "Sleep and mood of the week",
     "other_training": "Other training",
     "stage.start": "Starting stage set",
@@ -188,6 +195,11 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "of_stage" in after:
         template: Template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
         return tongue.say(template, name=word(tongue, str(after["key"])))
+    if "entries" in after:
+        return recorded(tongue, before, after)
+    if "until" in after:
+        until = dates.day(tongue, date.fromisoformat(str(after["until"])))
+        return tongue.say("until {day}", day=until)
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""

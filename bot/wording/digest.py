@@ -31,6 +31,7 @@ class DigestFacts:
     bests_more: int = 0
     changes: tuple[str, ...] = ()
     stages: tuple[tuple[str, str], ...] = ()
+    still: tuple[str, ...] = ()
     up: int = 0
     kept_doses: int = 0
     down: int = 0
@@ -73,6 +74,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[str]:
             tongue, "Push : pull out of balance", [_ratio(tongue, *one) for one in facts.unbalanced]
         ),
         *_section(tongue, "Stages", [_pair(tongue, *one) for one in facts.stages]),
+        *_section(tongue, "The same dose for two months or more", facts.still),
         *_section(tongue, "Real changes in four weeks", facts.changes),
         *_section(tongue, "Bests", _bests(tongue, facts)),
     ]

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from bot.wording.reason_sentences_coach import COACH_DOSES
 from bot.wording.tongue import Template
 
 Sentences = Mapping[str, tuple[Template, ...]]
@@ -201,6 +202,7 @@ DOSES: Sentences = {
         "It goes up again once every set is done with enough left.",
     ),
     "dose.goes_on_from_report": ("What you report decides how fast it goes on.",),
+    **COACH_DOSES,
     "dose.sets_shared": (
         "{share_pct} % of the sets, so {sets} now.",
         "Fewer sets for now.",

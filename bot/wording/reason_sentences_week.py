@@ -214,4 +214,16 @@ WEEKS: Mapping[str, tuple[Template, ...]] = {
         "{movement} has stayed for {weeks} weeks, longer than usual.",
         "A movement stayed longer than usual.",
     ),
+    "week.day_not_free": (
+        "{on} is over, sent, or has a session already.",
+        "That day is over, sent, or has a session already.",
+    ),
+    "week.changed_by_coach": (
+        "{on}: {movement} became {to}, as the coach chose.",
+        "The coach chose another movement.",
+    ),
+    "week.coach_change_waits": (
+        "{on}: {to} waits, as something stands against it; {movement} stays.",
+        "A movement that the coach chose waits, as something stands against it.",
+    ),
 }

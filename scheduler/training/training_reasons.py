@@ -73,6 +73,18 @@ class DoseReason(StrEnum):
     ONE_THING_AT_A_TIME = "dose.one_thing_at_a_time"
     UP_AGAIN = "dose.up_again"
     GOES_ON_FROM_REPORT = "dose.goes_on_from_report"
+    STOOD_STILL = "dose.stood_still"
+    BY_COACH = "dose.by_coach"
+    COACH_SLIP = "dose.coach_slip"
+    COACH_NOT_OWNED = "dose.coach_not_owned"
+    COACH_SETS_OUTSIDE = "dose.coach_sets_outside"
+    COACH_TARGET_OUTSIDE = "dose.coach_target_outside"
+    COACH_LOAD_JUMP = "dose.coach_load_jump"
+    COACH_ABOVE_BEST = "dose.coach_above_best"
+    COACH_ABOVE_PULLS = "dose.coach_above_pulls"
+    COACH_IN_EASY_WEEK = "dose.coach_in_easy_week"
+    COACH_WAITS_FOR_PAIN = "dose.coach_waits_for_pain"
+    COACH_AFTER_GAP = "dose.coach_after_gap"
 
 
 class VolumeReason(StrEnum):

@@ -59,3 +59,6 @@ class WeekReason(StrEnum):
     UPKEEP_NOTHING_FITS = "week.upkeep_nothing_fits"
     UPKEEP_OUT_OF_BOUNDS = "week.upkeep_out_of_bounds"
     STAYED_TOO_LONG = "week.stayed_too_long"
+    DAY_NOT_FREE = "week.day_not_free"
+    CHANGED_BY_COACH = "week.changed_by_coach"
+    COACH_CHANGE_WAITS = "week.coach_change_waits"

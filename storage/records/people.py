@@ -7,6 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from scheduler.catalogue.values import Direction
 from scheduler.training.baseline_values import EarlierInjury
+from scheduler.training.coach_plan import CoachPlan
 from scheduler.training.other_training import RegularTraining
 from scheduler.training.season_values import SeasonEvent, Span, Travel
 from scheduler.training.values import AthleteProfile
@@ -38,7 +39,7 @@ class Profile(BaseModel):
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
     likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
-    elsewhere, every week.
+    elsewhere, every week; ``coach_plan``: what the coach changed in the plan and stands.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -61,6 +62,7 @@ class Profile(BaseModel):
     are_hangs_lifted: bool = False
     has_upkeep: bool = False
     regular_training: tuple[RegularTraining, ...] = ()
+    coach_plan: CoachPlan = CoachPlan()
     guardian: str | None = None
     country: str | None = None
 

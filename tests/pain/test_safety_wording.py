@@ -11,7 +11,16 @@ from typing import ClassVar
 
 import pytest
 
-from bot.wording import coach_clear, flag_words, follow_ups, intake_end, pain, plain, unreachable
+from bot.wording import (
+    coach_clear,
+    coach_rest,
+    flag_words,
+    follow_ups,
+    intake_end,
+    pain,
+    plain,
+    unreachable,
+)
 from bot.wording import help as help_words
 from bot.wording import red_flags as words
 from bot.wording.catalogue.extraction import has_words
@@ -130,6 +139,8 @@ def level_texts(tongue: Tongue) -> Iterator[str]:
     for site in Site:
         for side in Side.BOTH.arms if site not in MIDLINE else (Side.BOTH,):
             yield left_out(tongue, blank, left_out_for(site, side))
+            yield coach_rest.rested_to_athlete(tongue, coach=COACH, site=site, side=side)
+            yield coach_rest.rest_taken_back_to_athlete(tongue, coach=COACH, site=site, side=side)
     yield left_out(tongue, blank, UPPER_BODY)
 
 

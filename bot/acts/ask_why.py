@@ -1,0 +1,70 @@
+"""The reason of a coach's change: one tap among the usual ones, or a few words."""
+
+from collections.abc import Mapping, Sequence
+from datetime import timedelta
+from typing import Any
+
+from bot.acts import coach_question
+from bot.acts.find_athlete import subject_of
+from bot.events import Tapped
+from bot.outcomes import Outcome
+from bot.turn import Tap, Turn
+from bot.wording import coach_changes as words
+from storage.records.people import Person
+
+ASK = "coach.why"
+A_ROW = 2  # [buttons] ch: reasons are short
+PLAN_WHYS = ("goal", "technique", "equipment", "time", "variety", "safe")
+"""The usual reasons of a change of the plan."""
+
+
+def ask(
+    turn: Turn,
+    coach: Person,
+    about: Person,
+    *,
+    act: str,
+    request: Mapping[str, Any],
+    what: str,
+    whys: Sequence[str] = PLAN_WHYS,
+) -> Outcome:
+    """Ask why; whatever is answered goes on with ``act`` and the reason in its arguments."""
+    tongue = turn.tongue(coach)
+    asked = {**request, "act": act, "what_said": what, "whys": list(whys)}
+    coach_question.ask(turn, coach, ASK, asked)
+    taps = [
+        Tap(words.why_label(tongue, key), act, {**request, "why": _said(turn, coach, key)})
+        for key in whys
+    ]
+    turn.say(
+        coach,
+        words.ask_why(tongue, what=what),
+        taps=[taps[at : at + A_ROW] for at in range(0, len(taps), A_ROW)],
+        subject=subject_of(about),
+    )
+    return Outcome.ASKED
+
+
+def _said(turn: Turn, coach: Person, key: str) -> str:
+    return words.why_label(turn.tongue(coach), key)
+
+
+def answered(
+    turn: Turn,
+    coach: Person,
+    about: Mapping[str, Any],
+    text: str,
+    *,
+    waited: timedelta,
+    taps: Mapping[str, Any],
+) -> Outcome:
+    """The reason came as the next text: go on as its button would; one that comes late is not it.
+
+    ``taps`` is the desk's table, by act.
+    """
+    coach_question.close(turn, coach)
+    request = {key: one for key, one in about.items() if key not in {"act", "what_said", "whys"}}
+    why = text.strip() if waited <= coach_question.FRESH else ""
+    event = Tapped(chat_id=coach.chat_id or 0, at=turn.now, message_id=None, token="")
+    found: Outcome = taps[str(about["act"])](turn, coach, {**request, "why": why}, event)
+    return found
