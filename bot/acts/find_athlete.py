@@ -28,6 +28,14 @@ class Named:
 
 
 def athletes_for(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...]:
+    """Return whom the coach may name: own athletes, those of coaches stood in for, oneself.
+
+    Oneself only while a practice athlete is there, who is counted nowhere.
+    """
+    return (*team_for(turn, coach), *people.athletes_of(turn.tx, coach.id, is_practice=True))
+
+
+def team_for(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...]:
     """Return the coach's own athletes, and those of coaches for whom they stand in."""
     own = people.athletes_of(turn.tx, coach.id)
     lent = [

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 
-from bot.acts import decide_proposal, limits, show_roster, week_figures
+from bot.acts import approve_batch, decide_proposal, limits, show_roster, week_figures
 from bot.acts.bests import bests_between
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import digest
@@ -173,7 +173,8 @@ def _count(audit: Sequence[AuditEntry], what: str) -> int:
 
 
 def _taps(turn: Turn, coach: Person, proposals: Sequence[Proposal]) -> TapRows:
-    rows: list[list[Tap]] = []
+    among = [one.athlete_id for one in proposals]
+    rows: list[list[Tap]] = approve_batch.offer(turn, coach, among=among)
     for proposal in proposals[:BUTTONS_MOST]:
         name = people.person(turn.tx, proposal.athlete_id).name
         rows.append(decide_proposal.taps_for(turn, coach, proposal, name=name))

@@ -21,7 +21,7 @@ from bot.acts.show_roster import KEPT_WINDOW
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_athlete, coach_checklist
+from bot.wording import coach_athlete, coach_checklist, coach_groups
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
@@ -186,5 +186,7 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
     ]
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
-    page = [Tap(handover_words.label(tongue), "coach.handover", about)]
-    return [*rows, row, *([page] if picture_of(turn, named.athlete).regions else [])]
+    more = [Tap(coach_groups.open_label(tongue), "coach.group_choose", about)]
+    if picture_of(turn, named.athlete).regions:
+        more.append(Tap(handover_words.label(tongue), "coach.handover", about))
+    return [*rows, row, more]

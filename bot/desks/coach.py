@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from bot.acts import (
     answer_alert,
+    approve_batch,
     change_season,
     change_stage,
     clear_pain,
@@ -19,11 +20,13 @@ from bot.acts import (
     intake,
     invite,
     join,
+    set_group,
     set_upkeep,
     show_athlete,
     show_audit,
     show_roster,
     tell_athlete,
+    tell_many,
 )
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
@@ -38,7 +41,7 @@ from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY})
+ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, set_group.ASK})
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -62,7 +65,8 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("roster", "who needs you first", show_roster.command),
         Command("who", "one athlete on one screen", show_athlete.command),
-        Command("tell", "your words to one athlete", tell_athlete.command),
+        Command("tell", "your words to one, to a group, to all", tell_many.command),
+        Command("group", "who is in which group", set_group.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
@@ -105,6 +109,9 @@ _ACTS: dict[str, TapAct] = {
     "coach.invite_other": invite.invite_other,
     **emergency_number.TAPS,
     **handover.TAPS,
+    **set_group.TAPS,
+    **tell_many.TAPS,
+    **approve_batch.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -161,6 +168,8 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
+        case set_group.ASK:
+            return set_group.hear_name(turn, person, about, event.text, waited=waited)
         case _:
             return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
 

@@ -49,6 +49,8 @@ WHAT = {
     "proposal.accepted": "Proposal accepted",
     "proposal.declined": "Proposal not taken yet",
     "coach.wrote": "Written to the athlete",
+    "coach.told_many": "Written to several athletes",
+    "group.changed": "Group changed",
     "coach.note": "Note",
     "athlete.invited": "Invited",
     "athlete.joined": "Joined",
@@ -183,6 +185,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "group" in after:
+        return _pair(tongue, before.get("group"), after["group"] or tongue.say("none"))
     if "is_on" in after:
         return tongue.say("on") if after["is_on"] else tongue.say("off")
     if "of_stage" in after:

@@ -273,6 +273,7 @@ def proposals_to(tx: Session, coach_id: int, *, kind: str) -> tuple[Proposal, ..
         .where(
             AthleteRow.coach_id == coach_id,
             AthleteRow.state != AthleteState.LEFT,
+            ~col(AthleteRow.is_practice),
             ProposalRow.kind == kind,
             col(ProposalRow.answered_at).is_(None),
         )
