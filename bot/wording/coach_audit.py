@@ -51,6 +51,7 @@ WHAT = {
     "coach.wrote": "Written to the athlete",
     "coach.told_many": "Written to several athletes",
     "group.changed": "Group changed",
+    "coach.hours": "Hours of the coach changed",
     "coach.note": "Note",
     "athlete.invited": "Invited",
     "athlete.joined": "Joined",
