@@ -74,6 +74,7 @@ class Holdwell:
             pace=Pace(is_on=wiring.is_paced),
             on_blocked=self._on_blocked,
             on_refused=self._on_refused,
+            on_fetched=self._on_fetched,
         )
         self.writer = Writer(
             database=self.database,
@@ -159,6 +160,9 @@ class Holdwell:
 
     def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
         refused_message.refused(self.turn(tx, now), outgoing)
+
+    def _on_fetched(self) -> None:
+        self.writer.wake()
 
     def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
         return tick.steps(self.database, now, self.turn)

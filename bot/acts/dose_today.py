@@ -79,6 +79,7 @@ def _facts(
         beside_maximal=_is_beside_maximal(turn, athlete, item),
         pain=_pain(turn, athlete, item, movement, monday=monday_of(on)),
         returning=back,
+        best=athlete.profile.told_bests.get(movement.key),
     )
 
 

@@ -195,10 +195,22 @@ def _as_athlete(turn: Turn, known: Person, meant: Person, found: Invitation) -> 
         coach = people.person(turn.tx, coach_id) if coach_id is not None else known
         if invited is not None:
             people.change_athlete(turn.tx, meant.id, state=AthleteState.LEFT)
-        return _make_athlete(turn, known, coach)
+        made = _make_athlete(turn, known, coach)
+        return made if invited is None else _as_told(turn, made, invited)
     if own.state is AthleteState.LEFT:
         return people.change_athlete(turn.tx, known.id, state=AthleteState.INVITED, agreed_at=None)
     return own
+
+
+def _as_told(turn: Turn, made: Athlete, invited: Athlete) -> Athlete:
+    """Take over what the coach told when inviting: stage, group, best sets."""
+    return people.change_athlete(
+        turn.tx,
+        made.person_id,
+        stage=invited.stage,
+        group_name=invited.group_name,
+        profile=invited.profile,
+    )
 
 
 def _make_athlete(turn: Turn, person: Person, coach: Person) -> Athlete:

@@ -19,24 +19,28 @@ from bot.acts import (
     handover,
     intake,
     invite,
+    invite_team,
     join,
+    red_flag,
     set_group,
     set_hours,
     set_upkeep,
     show_athlete,
     show_audit,
     show_roster,
+    take_file,
     tell_athlete,
     tell_many,
+    tell_media,
 )
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
 from bot.desks.entry import Command, TapAct, TapEntry
-from bot.events import Wrote
+from bot.events import FileArrived, Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
-from bot.wording import coach_messages
+from bot.wording import coach_messages, plain
 from storage import buttons, outbox
 from storage.queries import people
 from storage.records.people import Person, Role
@@ -114,6 +118,7 @@ _ACTS: dict[str, TapAct] = {
     **set_group.TAPS,
     **tell_many.TAPS,
     **set_hours.TAPS,
+    **invite_team.TAPS,
     **approve_batch.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
@@ -164,6 +169,41 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
     return Outcome.NOT_UNDERSTOOD
 
 
+def is_media_for_coach(turn: Turn, person: Person, event: SentMedia, *, is_athlete: bool) -> bool:
+    """Tell whether something that is not text is meant for this desk, as :func:`is_for_coach`."""
+    if not is_athlete:
+        return True
+    replied = _replied_about(turn, event)
+    if replied is not None and replied != person.id:
+        return True
+    question = _question(turn, event)
+    is_asked = question is not None and question.kind == tell_athlete.WRITE
+    is_meant = is_asked or take_file.purpose_of(event) is not None
+    return is_meant and not red_flag.is_raised(event.caption)
+
+
+def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
+    """See what is not text: a reply goes to its athlete, a file to the act that reads it."""
+    if not person.is_coach:
+        turn.say(person, plain.media_without_reader(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    replied, question = _replied_about(turn, event), _question(turn, event)
+    if replied is not None:
+        return tell_media.send(turn, person, replied, event)
+    if question is not None and question.kind == tell_athlete.WRITE:
+        return tell_media.send(turn, person, int(question.subject["athlete"]), event)
+    if event.media is Media.DOCUMENT:
+        return take_file.ask(turn, person, event)
+    return tell_media.no_addressee(turn, person)
+
+
+def take(turn: Turn, person: Person, event: FileArrived) -> Outcome:
+    """Take a file that was fetched for this person, who may have lost the role meanwhile."""
+    if not person.is_coach:
+        return Outcome.STALE_TAP
+    return take_file.arrived(turn, person, event)
+
+
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
     about, waited = question.subject, turn.now - question.asked_at
     match question.kind:
@@ -188,7 +228,7 @@ def _refused(turn: Turn, person: Person, event: Wrote) -> Outcome | None:
     return Outcome.NOT_UNDERSTOOD
 
 
-def _replied_about(turn: Turn, event: Wrote) -> int | None:
+def _replied_about(turn: Turn, event: Wrote | SentMedia) -> int | None:
     if event.reply_to_message_id is None:
         return None
     found = outbox.sent_message(
@@ -197,6 +237,6 @@ def _replied_about(turn: Turn, event: Wrote) -> int | None:
     return subject_id(found[1]) if found else None
 
 
-def _question(turn: Turn, event: Wrote) -> OpenQuestion | None:
+def _question(turn: Turn, event: Wrote | SentMedia) -> OpenQuestion | None:
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
     return question if question is not None and question.kind in ASKS else None

@@ -51,6 +51,7 @@ WHAT = {
     "coach.wrote": "Written to the athlete",
     "coach.told_many": "Written to several athletes",
     "group.changed": "Group changed",
+    "athlete.told_by_file": "Stage and bests told by the coach",
     "coach.hours": "Hours of the coach changed",
     "coach.note": "Note",
     "athlete.invited": "Invited",

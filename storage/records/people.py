@@ -1,5 +1,6 @@
 """People as the rest of the house sees them."""
 
+from collections.abc import Mapping
 from datetime import date, datetime, time
 from enum import StrEnum
 
@@ -9,7 +10,7 @@ from scheduler.catalogue.values import Direction
 from scheduler.training.baseline_values import EarlierInjury
 from scheduler.training.other_training import RegularTraining
 from scheduler.training.season_values import SeasonEvent, Span, Travel
-from scheduler.training.values import AthleteProfile
+from scheduler.training.values import AthleteProfile, Best
 
 
 class Role(StrEnum):
@@ -38,7 +39,8 @@ class Profile(BaseModel):
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
     likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
-    elsewhere, every week.
+    elsewhere, every week; ``told_bests``: best single sets that the coach told, by movement,
+    for first doses only.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -63,6 +65,7 @@ class Profile(BaseModel):
     regular_training: tuple[RegularTraining, ...] = ()
     guardian: str | None = None
     country: str | None = None
+    told_bests: Mapping[str, Best] = Field(default_factory=dict)
 
     @property
     def all_events(self) -> tuple[SeasonEvent, ...]:
