@@ -119,6 +119,9 @@ def _come_in(
     turn: Turn, event: Wrote, found: Invitation, person: Person | None, menu_of: MenuOf
 ) -> Outcome:
     meant = people.person(turn.tx, found.person_id)
+    if person is not None and _has_practice(turn, person, found):
+        turn.say(person, joining.practice_first(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
     if person is not None and person.id != meant.id and not _may_take_over(turn, meant, person):
         turn.say(person, joining.link_of_another(turn.tongue(person), name=person.name))
         return Outcome.NOT_UNDERSTOOD
@@ -141,6 +144,12 @@ def _may_take_over(turn: Turn, meant: Person, person: Person) -> bool:
     return people.athlete(turn.tx, meant.id) is None or (
         people.athlete(turn.tx, person.id) is None and (person.is_coach or person.is_owner)
     )
+
+
+def _has_practice(turn: Turn, person: Person | None, found: Invitation) -> bool:
+    """Tell whether a practice athlete is in the way: one chat holds one athlete."""
+    own = people.athlete(turn.tx, person.id) if person is not None else None
+    return found.role is Role.ATHLETE and own is not None and own.is_practice
 
 
 def _bind(turn: Turn, meant: Person, event: Wrote) -> Person:

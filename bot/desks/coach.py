@@ -1,7 +1,9 @@
 """The coach's desk: what a coach writes, taps and commands, and which act it leads to."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import timedelta
+from typing import Any
 
 from bot.acts import (
     answer_alert,
@@ -21,6 +23,7 @@ from bot.acts import (
     invite,
     invite_team,
     join,
+    practice,
     red_flag,
     set_group,
     set_hours,
@@ -36,7 +39,7 @@ from bot.acts import (
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
 from bot.desks.entry import Command, TapAct, TapEntry
-from bot.events import FileArrived, Media, SentMedia, Wrote
+from bot.events import FileArrived, Media, SentMedia, Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
@@ -52,6 +55,20 @@ ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, set_group.
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
     coach_help.show(turn, person, menu_of(turn, person))
     return Outcome.COMMAND
+
+
+def _practice(turn: Turn, person: Person, text: str, _event: Wrote) -> Outcome:
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    return practice.command(turn, person, text, menu_of=front.menu_of, acts=athlete_desk.TAPS)
+
+
+def _practice_end(
+    turn: Turn, person: Person, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    return practice.end(turn, person, menu_of=front.menu_of, acts=athlete_desk.TAPS)
 
 
 def _closing(command: Command) -> Command:
@@ -83,6 +100,7 @@ COMMANDS: dict[str, Command] = {
         Command("emergency", "the number that safety messages name", emergency_number.command),
         Command("hours", "your waking hours, day and hour of the digest", set_hours.command),
         Command("invite", "a personal link for a new athlete", invite.command),
+        Command("practice", "an athlete of your own, to see what they see", _practice),
         Command("help", "what you can send", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
@@ -120,6 +138,7 @@ _ACTS: dict[str, TapAct] = {
     **set_hours.TAPS,
     **invite_team.TAPS,
     **approve_batch.TAPS,
+    practice.END: _practice_end,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,

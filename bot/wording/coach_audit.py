@@ -51,6 +51,7 @@ WHAT = {
     "coach.wrote": "Written to the athlete",
     "coach.told_many": "Written to several athletes",
     "group.changed": "Group changed",
+    "athlete.moved": "Moved to another coach",
     "athlete.told_by_file": "Stage and bests told by the coach",
     "coach.hours": "Hours of the coach changed",
     "coach.note": "Note",
@@ -187,6 +188,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "coach_name" in after:
+        return _pair(tongue, before.get("coach_name"), after["coach_name"])
     if "group" in after:
         return _pair(tongue, before.get("group"), after["group"] or tongue.say("none"))
     if "is_on" in after:
