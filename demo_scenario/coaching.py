@@ -42,6 +42,8 @@ class SimulatedCoach(Player):
             self._answer_alert(message)
         elif "Not yet" in has:
             self._decide(message)
+        elif "Send as it is" in has:
+            self._tap_later(message, "Send as it is", minutes=self.entry.looks_after_min)
         elif "Answer" in has:
             self._answer_words(message)
         elif "No, leave it" in has:

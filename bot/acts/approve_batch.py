@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import change_stage, propose_stage
+from bot.acts import change_stage, propose_stage, review
 from bot.acts.change_stage import Changed
 from bot.acts.checklist import checklist_of
 from bot.acts.find_athlete import by_id
@@ -22,6 +22,8 @@ from storage.records.people import Athlete, AthleteState, Person
 
 SHOW, APPROVE, LEAVE = "proposal.batch", "proposal.batch_yes", "proposal.batch_no"
 ACCEPTED = "proposal.accepted"
+NO_DOUBT = frozenset({propose_stage.KIND, review.KIND})
+"""Kinds of open decisions beside which a stage may still be decided without a thought."""
 BATCH_LEAST = 2  # [decisions] ch: one alone has a button of its own
 BATCH_MOST = 30  # [decisions] ch: a list that is still read; the rest is offered after it
 
@@ -133,7 +135,7 @@ def _has_doubt(turn: Turn, person: Person, athlete: Athlete) -> bool:
         or held_directions(turn, athlete)
         or care.open_alerts(turn.tx, athlete_id=person.id)
         or care.unanswered(turn.tx, [person.id])
-        or len(care.proposals(turn.tx, [person.id])) > 1
+        or any(one.kind not in NO_DOUBT for one in care.proposals(turn.tx, [person.id]))
     )
 
 

@@ -173,12 +173,12 @@ def _count(audit: Sequence[AuditEntry], what: str) -> int:
 
 
 def _taps(turn: Turn, coach: Person, proposals: Sequence[Proposal]) -> TapRows:
-    among = [one.athlete_id for one in proposals]
-    rows: list[list[Tap]] = approve_batch.offer(turn, coach, among=among)
+    rows: list[list[Tap]] = []
     for proposal in proposals[:BUTTONS_MOST]:
         name = people.person(turn.tx, proposal.athlete_id).name
         rows.append(decide_proposal.taps_for(turn, coach, proposal, name=name))
-    return rows
+    among = [one.athlete_id for one in proposals]
+    return [*rows, *approve_batch.offer(turn, coach, among=among)]
 
 
 def _instant(coach: Person, day: date) -> datetime:

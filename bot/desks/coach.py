@@ -25,6 +25,7 @@ from bot.acts import (
     join,
     practice,
     red_flag,
+    review,
     set_group,
     set_hours,
     set_upkeep,
@@ -49,7 +50,7 @@ from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, set_group.ASK})
+ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, set_group.ASK, review.ASK})
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -137,6 +138,7 @@ _ACTS: dict[str, TapAct] = {
     **tell_many.TAPS,
     **set_hours.TAPS,
     **invite_team.TAPS,
+    **review.TAPS,
     **approve_batch.TAPS,
     practice.END: _practice_end,
     "alert.seen": answer_alert.seen,
@@ -230,6 +232,8 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
+        case review.ASK:
+            return review.hear_text(turn, person, about, event.text, waited=waited)
         case set_group.ASK:
             return set_group.hear_name(turn, person, about, event.text, waited=waited)
         case _:

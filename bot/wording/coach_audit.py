@@ -51,6 +51,8 @@ WHAT = {
     "coach.wrote": "Written to the athlete",
     "coach.told_many": "Written to several athletes",
     "group.changed": "Group changed",
+    "review.sent": "Review sent",
+    "review.left": "Review not sent",
     "athlete.moved": "Moved to another coach",
     "athlete.told_by_file": "Stage and bests told by the coach",
     "coach.hours": "Hours of the coach changed",
