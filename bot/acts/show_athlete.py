@@ -5,6 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import (
+    close_messages,
     decide_proposal,
     find_athlete,
     give_back,
@@ -186,6 +187,8 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
     ]
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
+    unanswered = close_messages.tap_for(turn, coach, named.person)
+    rows += [[unanswered]] if unanswered else []
     more = [Tap(coach_groups.open_label(tongue), "coach.group_choose", about)]
     if picture_of(turn, named.athlete).regions:
         more.append(Tap(handover_words.label(tongue), "coach.handover", about))

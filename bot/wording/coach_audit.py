@@ -51,6 +51,8 @@ WHAT = {
     "coach.wrote": "Written to the athlete",
     "coach.told_many": "Written to several athletes",
     "group.changed": "Group changed",
+    "messages.closed": "Messages closed without an answer",
+    "messages.reopened": "Messages put back onto the roster",
     "review.sent": "Review sent",
     "review.left": "Review not sent",
     "athlete.moved": "Moved to another coach",

@@ -257,6 +257,7 @@ def _full_of_things(bench: Bench, coach: Person) -> tuple[Person, dict[str, Any]
         "value": "3",
         "group": "",
         "day": "2026-03-09",
+        "messages": [1],
     }
     return ivo, arguments
 
