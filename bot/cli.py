@@ -14,6 +14,7 @@ from bot.app import run_until_stopped, wiring_from
 from bot.config import SetUpError, check_database_place, read_settings
 from bot.set_up import make_link
 from bot.wire.receive import OperatorError
+from bot.wording.catalogue import command as catalogue_command
 from scheduler.calendar.zones import ZoneDataError, check_zone_data, use_packaged_zones
 from scheduler.located_yaml import WrongFileError
 from storage.migrate import NewerDatabaseError
@@ -27,6 +28,7 @@ DEMO_COMMANDS = (
     "demo_scenario.readings.cli",
     "demo_scenario.two_years.cli",
     "demo_scenario.vignettes.cli",
+    "demo_scenario.learning.command",
 )
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 
@@ -37,6 +39,7 @@ app = typer.Typer(
     no_args_is_help=True,
     pretty_exceptions_enable=False,
 )
+catalogue_command.add_to(app)
 
 
 @app.command()

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.wording.tongue import Tongue, tongue_of
+from bot.wording.tongue import Template, Tongue, tongue_of
 from scheduler.catalogue.library import Library
 from scheduler.pain.picture import PainPicture
 from scheduler.training.rulebook import Rulebook
@@ -54,7 +54,7 @@ class Turn:
 
     def tongue(self, person: Person) -> Tongue:
         """Return the person's own language and formats."""
-        return tongue_of(person.language)
+        return tongue_of(person.language, units=person.units, decimal_mark=person.decimal_mark)
 
     def say(
         self,
@@ -131,10 +131,11 @@ class Turn:
             payload = {"file_id": file_id, "name": name, "purpose": purpose}
             self._put(of.chat_id, Operation.FETCH, payload)
 
-    def set_menu(self, to: Person, commands: Sequence[tuple[str, str]]) -> None:
-        """Show these commands in the person's menu."""
+    def set_menu(self, to: Person, commands: Sequence[tuple[str, Template]]) -> None:
+        """Show these commands in the person's menu, in the person's language."""
         if to.chat_id is not None:
-            payload = {"commands": [list(command) for command in commands]}
+            tongue = self.tongue(to)
+            payload = {"commands": [[name, tongue.say(about)] for name, about in commands]}
             self._put(to.chat_id, Operation.MENU, payload, kind=MessageKind.MENU)
 
     def _put(

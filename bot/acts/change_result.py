@@ -14,6 +14,7 @@ from bot.reading.values import Change, Correction, CorrectionKind
 from bot.turn import Tap, Turn
 from bot.wording import asking
 from bot.wording import session as words
+from bot.wording.movement_names import name_of
 from scheduler.pain.values import Side
 from storage import buttons
 from storage.queries import care, training
@@ -57,7 +58,7 @@ def which(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapp
     rows = [
         [
             Tap(
-                item_facts(turn, session, item).movement.name,
+                name_of(turn.tongue(person), item_facts(turn, session, item).movement),
                 "change.item",
                 {"session": session.id, "item": item.id},
             )
@@ -106,7 +107,7 @@ def _change_sets(
             message_id=record.message_id,
             at=turn.now,
         )
-        name = item_facts(turn, session, found).movement.name
+        name = name_of(turn.tongue(person), item_facts(turn, session, found).movement)
         lines.setdefault(name, []).append(
             asking.change_line(turn.tongue(person), change.number, change.old, change.new)
         )
@@ -128,8 +129,9 @@ def _change_items(
             continue
         record_results.store_item(turn, person, found, result, message_id=found.sets[0].message_id)
         facts = item_facts(turn, session, found)
-        values = [asking.done_line(turn.tongue(person), one) for one in result.sets]
-        notes.append(asking.corrected(turn.tongue(person), facts.movement.name, values))
+        tongue = turn.tongue(person)
+        values = [asking.done_line(tongue, one) for one in result.sets]
+        notes.append(asking.corrected(tongue, name_of(tongue, facts.movement), values))
     if not notes:
         turn.say(person, asking.nothing_to_correct(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
@@ -183,8 +185,9 @@ def _undo(turn: Turn, person: Person, session: SessionRecord, ref: str | None) -
             turn.tx, one.id, reserve=None, is_reserve_asked=False, is_skipped=False
         )
     training.change_session(turn.tx, session.id, closed_at=None)
-    names = [item_facts(turn, session, one).movement.name for one in latest]
-    note = asking.taken_back(turn.tongue(person), names)
+    tongue = turn.tongue(person)
+    names = [name_of(tongue, item_facts(turn, session, one).movement) for one in latest]
+    note = asking.taken_back(tongue, names)
     return _corrected(turn, person, session, [note], what="result.taken_back")
 
 

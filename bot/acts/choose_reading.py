@@ -33,7 +33,9 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote, found: AtHand) -
     """Ask with the possible readings as buttons; nothing is recorded before a tap."""
     tongue = turn.tongue(person)
     items: dict[str, KnownItem] = {
-        item.ref: item for session in found.all for item in known_session(turn, session).items
+        item.ref: item
+        for session in found.all
+        for item in known_session(turn, tongue, session).items
     }
     rows = [
         [

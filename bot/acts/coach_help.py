@@ -4,12 +4,13 @@ from collections.abc import Sequence
 
 from bot.turn import Turn
 from bot.wording import coach_help
+from bot.wording.tongue import Template
 from storage.records.people import Person
 
 
-def show(turn: Turn, person: Person, commands: Sequence[tuple[str, str]]) -> None:
+def show(turn: Turn, person: Person, commands: Sequence[tuple[str, Template]]) -> None:
     """Send the list of commands and set it as the menu of the chat."""
     tongue = turn.tongue(person)
     say = coach_help.help_text if person.is_coach else coach_help.owner_help
     turn.say(person, say(tongue, commands))
-    turn.set_menu(person, [(name, tongue.say(about)) for name, about in commands])
+    turn.set_menu(person, commands)

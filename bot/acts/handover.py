@@ -13,6 +13,7 @@ from bot.pictures.handover_values import HandoverPage, Section, Series
 from bot.turn import Turn
 from bot.wording import coach_pain, doses
 from bot.wording import handover as words
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Tongue
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
@@ -138,7 +139,7 @@ def _results(turn: Turn, tongue: Tongue, session: SessionRecord) -> list[str]:
             continue
         movement = turn.house.library.movements[item.movement_key]
         values = ", ".join(tongue.number(one.done.value) for one in item.sets)
-        found.append(f"{movement.name} {values} {doses.unit(tongue, movement.measure)}")
+        found.append(f"{name_of(tongue, movement)} {values} {doses.unit(tongue, movement.measure)}")
     return found
 
 

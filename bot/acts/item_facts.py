@@ -6,7 +6,9 @@ from datetime import timedelta
 from bot.acts.own_estimate import estimate_for
 from bot.reading.known import KnownItem, KnownSession
 from bot.turn import Turn
+from bot.wording.movement_names import names_to_read
 from bot.wording.session import ItemFacts
+from bot.wording.tongue import Tongue
 from scheduler.pain.values import Side
 from scheduler.training.values import Exposure
 from storage.queries import history
@@ -39,7 +41,7 @@ def numbered_items(session: SessionRecord) -> tuple[ItemRecord, ...]:
     return tuple(item for item in session.items if item.dose is not None)
 
 
-def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
+def known_session(turn: Turn, tongue: Tongue, session: SessionRecord) -> KnownSession:
     """Return a session as the reader knows it: what is left out since may have been done before."""
     items = numbered_items(session)
     done = history.exposures(
@@ -52,19 +54,23 @@ def known_session(turn: Turn, session: SessionRecord) -> KnownSession:
     return KnownSession(
         ref=str(session.id),
         day=session.on,
-        items=tuple(_known_item(turn, session, item, done) for item in items),
+        items=tuple(_known_item(turn, tongue, session, item, done) for item in items),
     )
 
 
 def _known_item(
-    turn: Turn, session: SessionRecord, item: ItemRecord, done: Sequence[Exposure]
+    turn: Turn,
+    tongue: Tongue,
+    session: SessionRecord,
+    item: ItemRecord,
+    done: Sequence[Exposure],
 ) -> KnownItem:
     facts = item_facts(turn, session, item)
     movement, dose = facts.movement, facts.dose
     return KnownItem(
         ref=str(item.id),
         number=facts.number,
-        names=(movement.name, *movement.aliases),
+        names=names_to_read(tongue, movement),
         measure=movement.measure,
         sets=dose.sets,
         target=dose.target,

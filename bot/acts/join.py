@@ -14,7 +14,8 @@ from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import intake_end, joining
-from bot.wording.tongue import TONGUES
+from bot.wording.catalogue.spoken import SPOKEN
+from bot.wording.tongue import Template
 from storage import buttons, outbox
 from storage.queries import care, people
 from storage.records.people import Athlete, AthleteState, Invitation, Person, Role
@@ -24,10 +25,10 @@ LINK_KEPT = timedelta(days=14)  # [days] ch: an invitation may wait for a holida
 SESSION_AT = time(7, 0)  # [wall time] ch: until the intake has asked
 SECRET = re.compile(r"/start(?:@\w+)?\s+(?P<secret>[A-Za-z0-9_-]{1,64})\s*")  # botapi: deep links
 
-MenuOf = Callable[[Turn, Person], Sequence[tuple[str, str]]]
+MenuOf = Callable[[Turn, Person], Sequence[tuple[str, Template]]]
 
 
-def no_menu(_turn: Turn, _person: Person) -> Sequence[tuple[str, str]]:
+def no_menu(_turn: Turn, _person: Person) -> Sequence[tuple[str, Template]]:
     """No menu is known here; the front desk knows who has which commands."""
     return ()
 
@@ -157,7 +158,7 @@ def _bind(turn: Turn, meant: Person, event: Wrote) -> Person:
     old_chat_id = meant.chat_id
     facts: dict[str, object] = {"chat_id": event.chat_id, "is_blocked": False}
     language = (event.language_code or "")[:2].lower()
-    if old_chat_id is None and language in TONGUES:
+    if old_chat_id is None and language in SPOKEN:
         facts["language"] = language
     if old_chat_id is not None:
         _leave_chat(turn, meant, old_chat_id, event.chat_id)

@@ -5,13 +5,17 @@ from typing import Any
 
 from bot.turn import Tap, TapRows
 from bot.wording import pain as words
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.pain.events import PainSign
 from scheduler.pain.tap_list import TapLine
 from scheduler.pain.values import Side, Site
 
 About = Mapping[str, Any]
-SIDES = ((Side.LEFT, "Left"), (Side.RIGHT, "Right"), (Side.BOTH, "Both"))
+SIDES: tuple[tuple[Side, Template], ...] = (
+    (Side.LEFT, "Left"),
+    (Side.RIGHT, "Right"),
+    (Side.BOTH, "Both"),
+)
 
 
 def site_taps(tongue: Tongue, about: About, *, sites: tuple[Site, ...] = ()) -> TapRows:

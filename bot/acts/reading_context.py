@@ -150,14 +150,16 @@ def _context(
     expects = EXPECTED.get(question.kind) if question else None
     known = {one.id for one in others} | ({found.session.id} if found.session else set())
     has_last = found.answered is not None and found.answered.id in known
+    tongue = turn.tongue(person)
     return ReadingContext(
-        session=known_session(turn, found.session) if found.session else None,
-        others=tuple(known_session(turn, other) for other in others),
+        session=known_session(turn, tongue, found.session) if found.session else None,
+        others=tuple(known_session(turn, tongue, other) for other in others),
         asked_ref=_asked_ref(question, found.session),
         question=OpenQuestion(expects=expects, item_ref=item_ref) if expects else None,
         last=_last_results(found.answered) if has_last else (),
         earlier=_earlier_results(found.answered) if has_last else (),
-        decimal_mark="," if person.language == "es" else ".",
+        decimal_mark="," if tongue.decimal_mark == "," else ".",
+        unit=tongue.units,
         language=person.language,
         local_date=local_today(turn, person),
     )

@@ -8,6 +8,7 @@ from bot.acts.places import held_in
 from bot.turn import Turn
 from bot.wording import coach_pain, doses
 from bot.wording import pain as words
+from bot.wording.movement_names import name_of
 from scheduler.catalogue.values import Movement
 from scheduler.pain.picture import PainPicture
 from scheduler.pain.red_flags import Stops
@@ -38,7 +39,7 @@ def correct(turn: Turn, person: Person, athlete: Athlete, picture: PainPicture) 
                 # What was done before is still told of by its number, so the item stays, left out.
                 training.change_item(turn.tx, item.id, is_left_out=True)
                 other = _fill(turn, person, athlete, session.id, item, picture)
-                taken.append(movement.name)
+                taken.append(name_of(turn.tongue(person), movement))
                 instead += [other] if other else []
                 continue
             line = _ease(turn, person, athlete, session, item, arms)
@@ -61,7 +62,7 @@ def bring_back(turn: Turn, person: Person, athlete: Athlete, picture: PainPictur
                 turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
             )
             training.change_item(turn.tx, item.id, is_left_out=False)
-            back.append(movement.name)
+            back.append(name_of(tongue, movement))
         if back:
             turn.say(person, words.back_in_today(tongue, back), kind=MessageKind.SAFETY)
 
@@ -178,8 +179,9 @@ def _line(
     arms: frozenset[Side],
 ) -> str:
     number = item_facts(turn, session, item).number
-    line = doses.dose_line(turn.tongue(person), decision.value, movement, arms=tuple(arms))
-    return f"{number}. {movement.name}: {line}"
+    tongue = turn.tongue(person)
+    line = doses.dose_line(tongue, decision.value, movement, arms=tuple(arms))
+    return f"{number}. {name_of(tongue, movement)}: {line}"
 
 
 def _tell(

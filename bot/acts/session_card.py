@@ -10,6 +10,7 @@ from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import doses
 from bot.wording import session as words
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Measure
 from storage import buttons
@@ -115,7 +116,7 @@ def card_lines(turn: Turn, tongue: Tongue, session: SessionRecord) -> list[str]:
     """Write what is recorded, a line an item, and what is still open."""
     lines = [_line(turn, tongue, session, item) for item in sent_items(session) if item.is_reported]
     open_names = [
-        item_facts(turn, session, item).movement.name
+        name_of(tongue, item_facts(turn, session, item).movement)
         for item in sent_items(session)
         if not item.is_reported
     ]

@@ -11,6 +11,7 @@ from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plan
 from bot.wording import session as words
+from bot.wording.movement_names import name_of
 from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
 from storage.queries import people, training
@@ -54,13 +55,14 @@ def week(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     sessions = training.sessions_between(
         turn.tx, person.id, first=monday, last=monday + timedelta(days=6)
     )
+    tongue = turn.tongue(person)
     days = [
         plan.DayFacts(
             on=session.on,
             letter=session.letter,
             state=session.state.value,
             movements=tuple(
-                turn.house.library.movements[item.movement_key].name
+                name_of(tongue, turn.house.library.movements[item.movement_key])
                 for item in session.items
                 if not item.is_left_out
             ),

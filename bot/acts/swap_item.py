@@ -11,6 +11,7 @@ from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import swapping as words
+from bot.wording.movement_names import name_of
 from scheduler.catalogue.values import Movement
 from scheduler.training.permissions import PermissionFacts, permits
 from storage.queries import care, people, training
@@ -26,10 +27,11 @@ def which(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> O
     session = still_open_session(turn, person, arguments["session"])
     if session is None:
         return Outcome.STALE_TAP
+    tongue = turn.tongue(person)
     rows = [
         [
             Tap(
-                item_facts(turn, session, item).movement.name,
+                name_of(tongue, item_facts(turn, session, item).movement),
                 "swap.item",
                 {"session": session.id, "item": item.id},
             )
@@ -37,7 +39,6 @@ def which(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> O
         for item in sent_items(session)
         if not item.is_reported
     ]
-    tongue = turn.tongue(person)
     turn.say(person, words.which(tongue) if rows else words.nothing_left(tongue), taps=rows)
     return Outcome.ANSWERED
 
@@ -50,18 +51,18 @@ def item(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Ou
         return Outcome.STALE_TAP
     found = next(one for one in session.items if one.id == arguments["item"])
     choices = _choices(turn, athlete, found, taken={one.movement_key for one in session.items})
+    tongue = turn.tongue(person)
     rows = [
         [
             Tap(
-                movement.name,
+                name_of(tongue, movement),
                 "swap.to",
                 {"session": session.id, "item": found.id, "to": movement.key},
             )
         ]
         for movement in choices
     ]
-    tongue = turn.tongue(person)
-    name = turn.house.library.movements[found.movement_key].name
+    name = name_of(tongue, turn.house.library.movements[found.movement_key])
     text = words.for_what(tongue, name) if rows else words.no_other(tongue, name)
     turn.say(person, text, taps=rows)
     return Outcome.ANSWERED
@@ -76,8 +77,9 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
     old = next(one for one in session.items if one.id == arguments["item"])
     movement = turn.house.library.movements[arguments["to"]]
     arms = pain_picture.picture_of(turn, athlete).rested.arms_allowed(movement)
+    tongue = turn.tongue(person)
     if old.is_reported or not arms:
-        turn.say(person, words.too_late(turn.tongue(person), movement.name))
+        turn.say(person, words.too_late(tongue, name_of(tongue, movement)))
         return Outcome.STALE_TAP
     swapped = old.model_copy(update={"movement_key": movement.key})
     decision = dose_for(turn, person, athlete, swapped, on=session.on)
@@ -95,7 +97,7 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
     )
     fresh = training.session(turn.tx, session.id)
     now = next(one for one in fresh.items if one.id == old.id)
-    text = words.swapped(turn.tongue(person), item_facts(turn, fresh, now))
+    text = words.swapped(tongue, item_facts(turn, fresh, now))
     turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED
 

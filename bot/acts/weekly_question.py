@@ -34,7 +34,13 @@ def ask_if_last(turn: Turn, person: Person, session: SessionRecord) -> None:
         return
     tongue = turn.tongue(person)
     taps = [
-        [Tap(words.label(tongue, answer), "week.slept", {"answer": answer, "monday": subject})]
+        [
+            Tap(
+                words.answer_label(tongue, answer),
+                "week.slept",
+                {"answer": answer, "monday": subject},
+            )
+        ]
         for answer in ANSWERS
     ]
     turn.say(person, words.question(tongue), taps=taps)

@@ -46,6 +46,7 @@ from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
 from bot.wording import coach_messages, plain
+from bot.wording.tongue import Template
 from storage import buttons, outbox
 from storage.queries import people
 from storage.records.people import Person, Role
@@ -150,7 +151,7 @@ _ACTS: dict[str, TapAct] = {
 TAPS: dict[str, TapEntry] = {name: TapEntry(Role.COACH, act) for name, act in _ACTS.items()}
 
 
-def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
+def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:
     """Return what the person's menu shows: the coach's commands, then an athlete's own."""
     commands = dict(COMMANDS)
     if people.athlete(turn.tx, person.id) is not None:

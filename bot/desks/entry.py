@@ -7,6 +7,7 @@ from typing import Any
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
+from bot.wording.tongue import Template
 from storage.records.people import Person, Role
 
 CommandAct = Callable[[Turn, Person, str, Wrote], Outcome]
@@ -18,7 +19,7 @@ class Command:
     """A command: its name, what the menu says of it, and the act; text after it is handed on."""
 
     name: str
-    about: str
+    about: Template
     act: CommandAct
     is_in_menu: bool = True
 

@@ -19,6 +19,7 @@ from bot.events import (
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import plain
+from bot.wording.tongue import Template
 from storage import buttons
 from storage.queries import people
 from storage.records.people import Athlete, Person
@@ -64,7 +65,7 @@ def _of_the_chat(turn: Turn, event: Event) -> Outcome | None:
     return None
 
 
-def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
+def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:
     """Return what a person's menu shows; a menu is no access control."""
     commands = commands_of(person, people.athlete(turn.tx, person.id))
     return [(one.name, one.about) for one in commands.values() if one.is_in_menu]

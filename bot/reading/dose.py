@@ -8,7 +8,7 @@ from math import prod
 from bot.reading.known import KnownItem
 from bot.reading.plausible import is_planned_load, is_plausible, is_plausible_load
 from bot.reading.tokens import Token
-from bot.reading.units import MOST_SETS, UNITS
+from bot.reading.units import MOST_SETS, UNITS, nearest_lb
 from bot.reading.words import Mark
 from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
@@ -59,9 +59,15 @@ class Phrases:
     ways: list[tuple[Step, ...]] = field(default_factory=list)
 
     def kg(self, token: Token, value: float) -> float:
-        """Return a load in kg: with its own unit, else in the athlete's."""
+        """Return a load in kg: with its own unit, else in the athlete's.
+
+        What the plan says in pounds is a rounded figure: the same figure said back is the plan.
+        """
         factor = UNITS[Mark.LB][1] if self.pound and token.unit is None else 1.0
-        return round(value * factor, 2)
+        load_kg, planned_kg = round(value * factor, 2), self.item.load_kg
+        if self.pound and planned_kg is not None and nearest_lb(load_kg) == nearest_lb(planned_kg):
+            return planned_kg
+        return load_kg
 
 
 def drafts(ways: Sequence[tuple[Step, ...]]) -> list[Draft]:

@@ -15,8 +15,17 @@ NAMING = frozenset(
     {"hang", "row", "press", "carry", "reach", "band", "pull", "push", "wall", "remo"}
 )
 """Words of names that stay parts of a name, whatever else they mean."""
+BETWEEN = frozenset(
+    {
+        *("a", "al", "con", "de", "del", "el", "en", "entre", "hacia", "la", "las", "lo", "los"),
+        *("para", "por", "se", "sin", "sobre", "su", "tras", "un", "una", "y"),
+    }
+)
+"""Small Spanish words that stand in many names and name nothing."""
 NOT_A_PART = (
     words_with_meaning()
+    | BETWEEN
+    | {"brazo", "mano", "manos", "brazos", "arriba", "abajo", "aguante"}
     | {"hold", "held", "holds", "up", "down", "hand", "handed", "armed", "arm", "blade"}
 ) - NAMING
 """Words that name no item by themselves: they mean something else in a reply."""

@@ -7,6 +7,7 @@ from bot.reading.tokens import Token
 from bot.reading.words import Mark
 
 POUND_KG = 0.45359237  # [kg] the international pound, exact by definition
+POUND_STEP = 0.5  # [lb] ch: what plates and dumbbells in pounds come in, at the finest
 UNITS = {
     Mark.SECONDS: (Mark.SECONDS, 1.0),
     Mark.HOURS: (Mark.SECONDS, 3600.0),
@@ -30,6 +31,11 @@ MOST_MINUTES = 10  # [min] CH: above, "m" before seconds stands for metres
 ARTICLES = frozenset({"a", "an", "un", "one", "uno", "um", "ein", "une"})
 SPELT_OUT = frozenset({"minute", "minuto", "minutes", "minutos"})
 MOST_SETS = 20  # [sets] CH: a larger count is no count of sets
+
+
+def nearest_lb(load_kg: float) -> float:
+    """Return a load as somebody who counts in pounds is told it [lb]."""
+    return round(load_kg / POUND_KG / POUND_STEP) * POUND_STEP
 
 
 def join_units(tokens: Sequence[Token]) -> list[Token]:

@@ -1,13 +1,14 @@
 """Days off and breaks."""
 
+from collections.abc import Mapping
 from datetime import date
 
 from bot.reading.values import CantReason
 from bot.wording import dates
-from bot.wording.session import weekday
-from bot.wording.tongue import Tongue
+from bot.wording.dates import weekday
+from bot.wording.tongue import Template, Tongue
 
-LABELS = {
+LABELS: Mapping[CantReason, Template] = {
     CantReason.ILL: "Ill",
     CantReason.TRAVELLING: "Travelling",
     CantReason.NO_TIME: "No time",
@@ -16,7 +17,11 @@ LABELS = {
 }
 
 
-BREAKS = {"well": "Well, without training", "trained": "Well, trained a bit", "ill": "I was ill"}
+BREAKS: Mapping[str, Template] = {
+    "well": "Well, without training",
+    "trained": "Well, trained a bit",
+    "ill": "I was ill",
+}
 
 
 def why_not(tongue: Tongue) -> str:

@@ -17,12 +17,12 @@ from bot.reading.values import (
 from bot.wording import doses
 from bot.wording.assumptions import item_numbers
 from bot.wording.pages import shortened, utf16_units
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.pain.values import Side
 
 OPTION_UNITS = 60  # [UTF-16 units] ch: two lines of a button on a narrow phone
 
-QUESTIONS = {
+QUESTIONS: Mapping[QuestionCode, Template] = {
     QuestionCode.WHICH_ITEM: "Which one are these numbers for?",
     QuestionCode.WHICH_DAY: "Which day is this for?",
     QuestionCode.WHICH_SET: "Which set do you mean?",
@@ -101,7 +101,7 @@ def change_line(tongue: Tongue, number: int, old: float, new: float) -> str:
 
 def done_line(tongue: Tongue, one: SetResult) -> str:
     """Write one set as it stands now: its arm, its figure, its load."""
-    load = "" if one.load_kg is None else f" @ {tongue.number(one.load_kg)} kg"
+    load = "" if one.load_kg is None else f" @ {tongue.load(one.load_kg)}"
     return LETTERS.get(one.side, "") + tongue.number(one.value) + load
 
 
@@ -150,7 +150,7 @@ def _result(tongue: Tongue, result: ItemResult, item: KnownItem | None) -> str:
     if result.is_skipped:
         return tongue.say("{name}: not done", name=name)
     loads = {one.load_kg for one in result.sets if one.load_kg is not None}
-    at_load = f" @ {tongue.number(loads.pop())} kg" if len(loads) == 1 else ""
+    at_load = f" @ {tongue.load(loads.pop())}" if len(loads) == 1 else ""
     stopped = " " + tongue.say("(stopped)") if result.is_stopped else ""
     unit = doses.unit(tongue, item.measure) if item else ""
     return f"{name}: {_values(tongue, result)} {unit}{at_load}{stopped}".strip()

@@ -1,11 +1,11 @@
 """What the reader took for granted, said aloud so that it can be changed."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.reading.values import Assumption, AssumptionCode
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
-SENTENCES = {
+SENTENCES: Mapping[AssumptionCode, Template] = {
     AssumptionCode.AS_PLANNED: "Taken as planned.",
     AssumptionCode.LEFT_SAID_FIRST: "Taken as left first, then right.",
     AssumptionCode.SAME_FOR_ALL_SETS: "Taken as the same for every set.",

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 
 from bot.wording import doses
+from bot.wording.movement_names import name_of
 from bot.wording.reasons import say_reason
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.reasons import Reason
 from scheduler.training.values import Dose
@@ -18,10 +19,10 @@ STAYS = "dose.same_"
 """How the codes begin that say why a dose stays."""
 FEWER = frozenset({"dose.ease_cut", "dose.sets_shared", "dose.first_weeks_two_sets"})
 """Reasons for fewer sets, which explain no other change."""
-MOST_YET = "{name}: most yet, <b>{now}</b>, was {before}."
-LONGEST_YET = "{name}: longest yet, <b>{now}</b>, was {before}."
-MOST_IN_A_YEAR = "{name}: most in a year, <b>{now}</b>, was {before}."
-LONGEST_IN_A_YEAR = "{name}: longest in a year, <b>{now}</b>, was {before}."
+MOST_YET: Template = "{name}: most yet, <b>{now}</b>, was {before}."
+LONGEST_YET: Template = "{name}: longest yet, <b>{now}</b>, was {before}."
+MOST_IN_A_YEAR: Template = "{name}: most in a year, <b>{now}</b>, was {before}."
+LONGEST_IN_A_YEAR: Template = "{name}: longest in a year, <b>{now}</b>, was {before}."
 
 
 def direction_of(before: Dose, after: Dose) -> str:
@@ -48,7 +49,7 @@ def change_line(
     why = _why(tongue, before, after, reasons) if reasons else ""
     return tongue.say(
         "{name}: {before} → <b>{after}</b>. {why}",
-        name=movement.name,
+        name=name_of(tongue, movement),
         before=Marked(_short(tongue, movement, before)),
         after=Marked(_short(tongue, movement, after)),
         why=Marked(why),
@@ -118,7 +119,7 @@ def best_line(
         template = MOST_YET if is_reps else LONGEST_YET
     return tongue.say(
         template,
-        name=movement.name,
+        name=name_of(tongue, movement),
         now=doses.amount(tongue, movement.measure, now),
         before=doses.amount(tongue, movement.measure, before),
     )

@@ -1,6 +1,6 @@
 """Alerts: what a coach must hear of, and what became of them."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -9,7 +9,7 @@ from bot.wording.coach_pain import PlaceFacts, level_word, place_line
 from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.reasons import say_reason
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Level, Urgency
 from scheduler.reasons import Reason
 
@@ -17,13 +17,13 @@ WORDS_UNITS = 2500  # [UTF-16 units] botapi: 4096 in all; the rest of the alert 
 
 LINES_MOST = 8  # [lines] ch: more is read in the record, one tap away
 
-HEADS = {
+HEADS: Mapping[Urgency, Template] = {
     Urgency.NOW: "Now",
     Urgency.TODAY: "Today",
     Urgency.SOON: "Soon",
     Urgency.CONVENIENT: "When convenient",
 }
-TOLD = {
+TOLD: Mapping[Level, Template] = {
     Level.EMERGENCY: "told to stop and call the emergency number",
     Level.CLINICIAN: "told to stop and see a doctor or physiotherapist",
     Level.REST: "told what is left out until you have looked",

@@ -10,7 +10,7 @@ from bot.wording.coach_pain import PlaceFacts, place, place_line
 from bot.wording.coach_roster import STATES, sessions_kept
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Side, Site
 
 QUOTE_UNITS = 300  # [UTF-16 units] ch: the whole message is a few lines above in the chat
@@ -100,7 +100,7 @@ def _head(tongue: Tongue, facts: AthleteFacts) -> list[str]:
     return lines
 
 
-def _section(tongue: Tongue, title: str, lines: Sequence[str]) -> list[str]:
+def _section(tongue: Tongue, title: Template, lines: Sequence[str]) -> list[str]:
     if not lines:
         return []
     return ["", tongue.say("<b>{title}</b>", title=tongue.say(title)), *lines]

@@ -13,7 +13,7 @@ from bot.wording.coach_pain import left_out
 from bot.wording.pages import shortened
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import LeftOut, Level
 from scheduler.reasons import Reason
 from scheduler.training.values import Dose
@@ -21,7 +21,7 @@ from scheduler.training.values import Dose
 WORDS_UNITS = 200  # [UTF-16 units] ch: a reason is a sentence or two
 REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 
-WHAT = {
+WHAT: Mapping[str, Template] = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "season.changed": "Season changed",
@@ -190,7 +190,7 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         return _pair(tongue, before.get("stage"), after["stage"])
     if "dose" in after:
         name = word(tongue, str(before.get("movement", "")))
-        doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
+        doses = _pair(tongue, _dose(tongue, before.get("dose")), _dose(tongue, after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
     if "coach_name" in after:
         return _pair(tongue, before.get("coach_name"), after["coach_name"])
@@ -199,7 +199,7 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "is_on" in after:
         return tongue.say("on") if after["is_on"] else tongue.say("off")
     if "of_stage" in after:
-        template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
+        template: Template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
         return tongue.say(template, name=word(tongue, str(after["key"])))
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
@@ -219,11 +219,11 @@ def _dose_of(stored: object) -> Dose | None:
         return None
 
 
-def _dose(stored: object) -> str:
+def _dose(tongue: Tongue, stored: object) -> str:
     dose = _dose_of(stored)
     if dose is None:
         return ""
-    load = f", {dose.load_kg:g} kg" if dose.load_kg else ""
+    load = f", {tongue.load(dose.load_kg)}" if dose.load_kg else ""
     return f"{dose.sets} × {dose.target}{load}"
 
 

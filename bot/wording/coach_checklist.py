@@ -93,7 +93,7 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     key = str(shown["key"])
     unit = UNITS.get(measures.get(key, Measure.REPS), "")
     load = float(shown["load_kg"])
-    at_load = tongue.say(" at {kg} kg", kg=tongue.number(load)) if load else ""
+    at_load = tongue.say(" at {load}", load=tongue.load(load)) if load else ""
     return tongue.say(
         "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
         name=word(tongue, key),

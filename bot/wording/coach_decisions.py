@@ -5,12 +5,12 @@ from typing import Any
 
 from bot.wording import review
 from bot.wording.labels import label
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 MOVE_UP = "stage_up"
 EARLY_PATTERN = "early_pattern"
 REVIEW = "review"
-PATTERNS = {
+PATTERNS: Mapping[tuple[str, str], Template] = {
     ("one_wrist", "left"): "left wrist hurts, the right one does not",
     ("one_wrist", "right"): "right wrist hurts, the left one does not",
     ("outer_elbow_again", "left"): "outside of the left elbow hurts again",

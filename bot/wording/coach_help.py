@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 
-def help_text(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
+def help_text(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
     """List the commands with what each does, then what everybody must know."""
     return "\n".join(
         [
@@ -32,7 +32,7 @@ def help_text(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
     )
 
 
-def owner_help(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
+def owner_help(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
     """List an owner's commands."""
     return "\n".join(
         [

@@ -1,15 +1,15 @@
 """Pain in words for the coach: places, levels, what is left out. Never a condition."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from bot.wording.flag_words import flag_word
 from bot.wording.movement_names import movement_name
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import Demand, Direction, Measure
 from scheduler.pain.values import MIDLINE, LeftOut, Level, Side, Site
 
-SITES = {
+SITES: Mapping[Site, Template] = {
     Site.NECK: "neck",
     Site.SHOULDER_FRONT: "front of the shoulder",
     Site.SHOULDER_TOP: "top of the shoulder",
@@ -25,7 +25,7 @@ SITES = {
     Site.UPPER_BACK: "upper back",
     Site.ELSEWHERE: "elsewhere",
 }
-LEVELS = {
+LEVELS: Mapping[Level, Template] = {
     Level.NONE: "nothing",
     Level.WATCH: "watched",
     Level.EASE: "eased",
@@ -33,7 +33,7 @@ LEVELS = {
     Level.CLINICIAN: "see a clinician",
     Level.EMERGENCY: "emergency",
 }
-DEMANDS = {
+DEMANDS: Mapping[Demand, Template] = {
     Demand.OVERHEAD: "overhead work",
     Demand.WRIST_EXTENSION: "weight on a bent-back wrist",
     Demand.GRIP: "gripping",
@@ -47,13 +47,13 @@ DEMANDS = {
     Demand.INVERSION: "head-down positions",
     Demand.NECK_LOAD: "load on the neck",
 }
-MEASURES = {
+MEASURES: Mapping[Measure, Template] = {
     Measure.HOLD_S: "holds",
     Measure.REPS: "repetitions",
     Measure.CARRY_M: "carries",
     Measure.CARRY_S: "carries",
 }
-DIRECTIONS = {
+DIRECTIONS: Mapping[Direction, Template] = {
     Direction.VERTICAL_PUSH: "vertical push",
     Direction.HORIZONTAL_PUSH: "horizontal push",
     Direction.DOWNWARD_PUSH: "dips and supports",
@@ -131,7 +131,9 @@ def left_out(tongue: Tongue, what: LeftOut) -> str:
     measures = _by_name((tongue.say(MEASURES[one]), side) for one, side in what.measures)
     found = (*demands, *directions, *measures)
     names = [_with_side(tongue, name, sides) for name, sides in found]
-    movements = (tongue.say("{name}", name=movement_name(key)) for key in sorted(what.movements))
+    movements = (
+        tongue.say("{name}", name=movement_name(tongue, key)) for key in sorted(what.movements)
+    )
     return ", ".join([*names, *movements])
 
 

@@ -1,6 +1,6 @@
 """The roster: who needs the coach first, a short line each."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 from enum import IntEnum
@@ -9,7 +9,7 @@ from bot.wording import dates
 from bot.wording.coach_pain import level_word
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Level
 
 QUOTE_UNITS = 60  # [UTF-16 units] ch: enough to know what it is about
@@ -27,7 +27,7 @@ class Need(IntEnum):
     NOTHING = 6
 
 
-HEADS = {
+HEADS: Mapping[Need, Template] = {
     Need.ALERT: "Alerts, not answered",
     Need.DECISION: "To decide",
     Need.MESSAGE: "Messages, not answered",
@@ -36,7 +36,7 @@ HEADS = {
     Need.NOT_TRAINING: "Not training yet, or paused",
     Need.NOTHING: "Nothing needed",
 }
-STATES = {
+STATES: Mapping[str, Template] = {
     "invited": "has not opened the link yet",
     "intake": "is answering the first questions",
     "waits_for_coach": "waits for you to look at the answers",

@@ -1,15 +1,15 @@
 """What a coach decides of one athlete beside the stage: old injuries, standards, upkeep."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.wording.labels import label
 from bot.wording.reason_figures import word
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 EXAMPLE_OF_GIVING_BACK = "/giveback robin seen by the physio, full range, no pain"
 SHOWN_EXAMPLE = "/shown robin clip of Tuesday, even and quiet"
 UPKEEP_EXAMPLE = "/upkeep robin on trains dips at the club"
-OTHER_WORDS = {"hangs": "still hangs", "all": "all of it"}
+OTHER_WORDS: Mapping[str, Template] = {"hangs": "still hangs", "all": "all of it"}
 
 
 def _what(tongue: Tongue, key: str) -> str:
@@ -47,7 +47,7 @@ def which_to_lift(tongue: Tongue, *, name: str) -> str:
 
 def lift_label(tongue: Tongue, key: str) -> str:
     """Label the button of one direction."""
-    return label(tongue, _what(tongue, key).capitalize())
+    return label(tongue, "{what}", what=_what(tongue, key).capitalize())
 
 
 def lifted(tongue: Tongue, *, name: str, what: str) -> str:
@@ -83,8 +83,8 @@ def standard_label(tongue: Tongue, key: str, *, is_met: bool) -> str:
     """Label the button of one standard."""
     name = word(tongue, key).capitalize()
     if is_met:
-        return label(tongue, tongue.say("{name}: shown", name=name))
-    return label(tongue, tongue.say("{name}: not shown after all", name=name))
+        return label(tongue, "{name}: shown", name=name)
+    return label(tongue, "{name}: not shown after all", name=name)
 
 
 def standard_decided(tongue: Tongue, *, name: str, key: str, is_met: bool) -> str:

@@ -1,15 +1,15 @@
 """Changing a stage: what the coach is asked and told, and what the athlete reads."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 
 EXAMPLE = "/stage Robin 2 holds long and even on both sides"
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
 
-ABOUT = {
+ABOUT: Mapping[int, Template] = {
     1: "holds, hangs and carries with straight arms, for endurance",
     2: "longer and loaded holds with straight arms",
     3: "bent-arm work begins beside the straight-arm holds",

@@ -1,28 +1,40 @@
-"""Days and instants, short enough for a phone."""
+"""Days and instants, short enough for a phone, by the customs of the reader's language."""
 
 from datetime import date, datetime, timedelta
 
+from babel.dates import format_date, get_day_names
+
 from bot.wording.tongue import Tongue
 
-SHORT_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-SHORT_MONTHS = (
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-)  # fmt: skip
+SHORT = "EEE d MMM"
+SHORT_WITH_YEAR = "EEE d MMM y"
+WEEKDAY = "EEEE"
+"""Patterns of dates (cldr: date field symbols)."""
 
 
 def day(tongue: Tongue, on: date) -> str:
-    """Write a day: ``Tue 24 Nov``."""
-    return tongue.say(
-        "{weekday} {day} {month}",
-        weekday=tongue.say(SHORT_DAYS[on.weekday()]),
-        day=on.day,
-        month=tongue.say(SHORT_MONTHS[on.month - 1]),
-    )
+    """Write a day: ``Tue 24 Nov``, ``mar 24 nov``."""
+    return format_date(on, SHORT, locale=tongue.locale)
+
+
+def day_and_year(tongue: Tongue, on: date) -> str:
+    """Write a day with its year: ``Tue 24 Nov 2026``."""
+    return format_date(on, SHORT_WITH_YEAR, locale=tongue.locale)
+
+
+def weekday(tongue: Tongue, on: date) -> str:
+    """Write the day of the week as it stands within a sentence: ``Tuesday``, ``martes``."""
+    return format_date(on, WEEKDAY, locale=tongue.locale)
+
+
+def short_weekday(tongue: Tongue, number: int) -> str:
+    """Write a day of the week in short, counted from Monday = 0: ``Tue``, ``mar``."""
+    return str(get_day_names("abbreviated", locale=tongue.locale)[number])
 
 
 def moment(tongue: Tongue, local: datetime) -> str:
     """Write an instant that is already in the reader's zone: ``Tue 24 Nov, 18:05``."""
-    return tongue.say("{day}, {time}", day=day(tongue, local), time=f"{local:%H:%M}")
+    return f"{day(tongue, local)}, {local:%H:%M}"
 
 
 def age(tongue: Tongue, since: timedelta) -> str:

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from bot.wording import dates
 from bot.wording.coach_pain import level_word
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Level
 
 LINES_MOST = 25  # [lines] ch: the first message fits a coffee
@@ -83,7 +83,7 @@ def _bests(tongue: Tongue, facts: DigestFacts) -> list[str]:
     return [*facts.bests, *more]
 
 
-def _section(tongue: Tongue, title: str, lines: Sequence[str]) -> list[str]:
+def _section(tongue: Tongue, title: Template, lines: Sequence[str]) -> list[str]:
     if not lines:
         return []
     return [tongue.say("<b>{title}</b>", title=tongue.say(title)), *lines]

@@ -24,17 +24,19 @@ def load(tongue: Tongue, dose: Dose, movement: Movement) -> str:
     rung = dose.rung
     if rung.assist_kg is not None:
         return tongue.say(
-            "{band} band, about {kg} kg of help", band=rung.band or "", kg=rung.assist_kg
+            "{band} band, about {load} of help",
+            band=rung.band or "",
+            load=tongue.load(rung.assist_kg),
         )
     if rung.band is not None:
         return tongue.say("{band} band", band=rung.band)
     if rung.load_kg is None:
         return ""
     if movement.loading is Loading.BODYWEIGHT_PLUS:
-        return tongue.say("plus {kg} kg on the body", kg=rung.load_kg)
+        return tongue.say("plus {load} on the body", load=tongue.load(rung.load_kg))
     if any(choice & HAND_WEIGHTS for choice in movement.equipment):
-        return tongue.say("{kg} kg a hand", kg=rung.load_kg)
-    return tongue.say("{kg} kg", kg=rung.load_kg)
+        return tongue.say("{load} a hand", load=tongue.load(rung.load_kg))
+    return tongue.load(rung.load_kg)
 
 
 def dose_line(tongue: Tongue, dose: Dose, movement: Movement, *, arms: tuple[Side, ...]) -> str:
@@ -91,9 +93,7 @@ def results(tongue: Tongue, dose: Dose, sets: tuple[SetDone, ...]) -> str:
     line = " · ".join(parts) + " " + unit(tongue, dose.measure)
     loads = {one.rung.load_kg for one in sets if one.rung and one.rung.load_kg is not None}
     if loads and loads != {dose.load_kg}:
-        line += tongue.say(
-            " at {kg} kg", kg=" / ".join(tongue.number(value) for value in sorted(loads))
-        )
+        line += tongue.say(" at {load}", load=tongue.load(*sorted(loads)))
     return line
 
 

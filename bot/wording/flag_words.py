@@ -1,9 +1,11 @@
 """Signs that a person must look at, named as signs and never as conditions."""
 
-from bot.wording.tongue import Tongue
+from collections.abc import Mapping
+
+from bot.wording.tongue import Template, Tongue
 from scheduler.pain.red_flags import RED_FLAGS, RedFlag
 
-FLAGS = {
+FLAGS: Mapping[RedFlag, Template] = {
     RedFlag.CHEST_INSIDE: "pressure, tightness or pain inside the chest",
     RedFlag.EFFORT_DISCOMFORT: "discomfort that comes with effort",
     RedFlag.BREATHLESS_AT_REST: "breathlessness that does not settle",
@@ -40,6 +42,8 @@ FLAGS = {
     RedFlag.REST_NOT_FALLING: "pain that has not fallen in 14 days of rest",
     RedFlag.KEEPS_COMING_BACK: "pain that keeps coming back",
     RedFlag.TINGLING_PASSED: "tingling that passed",
+    RedFlag.UNCLEAR_EMERGENCY: "words that may tell of an emergency",
+    RedFlag.UNCLEAR_SIGN: "words that may tell of a sign to be looked at",
 }
 
 

@@ -2,9 +2,10 @@
 
 from collections.abc import Mapping
 
+from bot.wording.tongue import Template
 from scheduler.pain.red_flags import FollowUp
 
-QUESTIONS: Mapping[FollowUp, str] = {
+QUESTIONS: Mapping[FollowUp, Template] = {
     FollowUp.CHEST_INSIDE_OR_MUSCLE: "Is it inside the chest, or the muscle when you press it?",
     FollowUp.COMES_WITH_EFFORT: "Does it come with effort such as stairs, without moving the arm?",
     FollowUp.BREATH_SETTLED: "Are you still short of breath at rest?",
@@ -33,10 +34,13 @@ QUESTIONS: Mapping[FollowUp, str] = {
     FollowUp.CAN_GRIP: "Since the fall: swelling, or a grip that is gone?",
     FollowUp.NIGHTS: "Does it hurt at night or at rest, whatever you do, on two nights or more?",
     FollowUp.FEELING_ILL: "Do you feel ill with it: lost weight, night sweats?",
+    FollowUp.UNLIKE_TRAINING: "Is it new, sudden or strange, unlike what training does to you?",
     FollowUp.NONE_ASKED: "Is there anything else that worries you about it?",
 }
-ANSWERS: Mapping[FollowUp, tuple[str, str]] = {
+OTHER_ANSWERS: tuple[Template, Template] = ("Yes, or not sure", "No")
+ANSWERS: Mapping[FollowUp, tuple[Template, Template]] = {
     FollowUp.CHEST_INSIDE_OR_MUSCLE: ("Inside, or not sure", "The muscle, when I press or move it"),
     FollowUp.NUMB_FOR_HOW_LONG: ("Yes, or it came back", "No, gone within minutes"),
+    FollowUp.UNLIKE_TRAINING: ("Yes, or not sure", "No, nothing of that kind"),
     FollowUp.SAFE_RIGHT_NOW: ("Yes", "No, that is not what I meant"),
 }

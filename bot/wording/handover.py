@@ -28,7 +28,7 @@ def subtitle(tongue: Tongue, made_on: date, since: date) -> str:
 
 def full_day(tongue: Tongue, on: date) -> str:
     """Write a day with its year."""
-    return tongue.say("{day} {year}", day=dates.day(tongue, on), year=on.year)
+    return dates.day_and_year(tongue, on)
 
 
 def headings(tongue: Tongue) -> tuple[str, str, str, str, str]:

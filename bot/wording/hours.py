@@ -1,11 +1,13 @@
 """A coach's own hours: when alerts may wake, and when the weekly digest comes."""
 
+from collections.abc import Mapping
 from datetime import datetime, time
+
+from babel.dates import get_day_names
 
 from bot.wording import dates
 from bot.wording.labels import label
-from bot.wording.session import WEEKDAYS
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 
 def card(
@@ -30,7 +32,7 @@ def card(
             up,
             tongue.say(
                 "Digest: {weekday} {at}, next {moment}",
-                weekday=tongue.say(WEEKDAYS[weekday]),
+                weekday=_day(tongue, weekday),
                 at=clock(at),
                 moment=dates.moment(tongue, next_digest),
             ),
@@ -43,6 +45,11 @@ def card(
             ),
         ]
     )
+
+
+def _day(tongue: Tongue, weekday: int) -> str:
+    """Write a day of the week within a sentence, counted from Monday = 0."""
+    return str(get_day_names("wide", locale=tongue.locale)[weekday])
 
 
 def clock(at: time) -> str:
@@ -89,7 +96,7 @@ def until_label(tongue: Tongue) -> str:
 
 def weekday_label(tongue: Tongue, weekday: int) -> str:
     """Label the button of one day."""
-    return label(tongue, WEEKDAYS[weekday])
+    return label(tongue, "{day}", day=_day(tongue, weekday).capitalize())
 
 
 def back_label(tongue: Tongue) -> str:
@@ -97,7 +104,7 @@ def back_label(tongue: Tongue) -> str:
     return label(tongue, "Back")
 
 
-QUESTIONS = {
+QUESTIONS: Mapping[str, Template] = {
     "digest_weekday": "On which day shall the digest come?",
     "digest_at": "At what time shall the digest come?",
     "waking_from": "From what time on are you up?",

@@ -4,11 +4,11 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from bot.wording.dates import SHORT_DAYS, day
+from bot.wording import dates
 from bot.wording.labels import label
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 
-QUESTIONS: Mapping[str, str] = {
+QUESTIONS: Mapping[str, Template] = {
     "adult": "Are you 18 or older?",
     "guardian": (
         "Then a parent or guardian has to agree before we go on. "
@@ -74,7 +74,7 @@ QUESTIONS: Mapping[str, str] = {
     ),
 }
 
-TOPICS: Mapping[str, str] = {
+TOPICS: Mapping[str, Template] = {
     "known_illness": (
         "I have an illness of the heart, lungs or kidneys, or of the metabolism, such as diabetes."
     ),
@@ -91,7 +91,7 @@ TOPICS: Mapping[str, str] = {
     "hurts_now": "One of these hurts now.",
 }
 
-LABELS: Mapping[str, Mapping[Any, str]] = {
+LABELS: Mapping[str, Mapping[Any, Template]] = {
     "adult": {True: "18 or older", False: "Under 18"},
     "reference": {"men": "Men's table", "women": "Women's table", "own": "My coach decides"},
     "months": {
@@ -124,7 +124,7 @@ LABELS: Mapping[str, Mapping[Any, str]] = {
     "bands": {"light": "Light", "medium": "Medium", "heavy": "Heavy"},
 }
 WEIGHED = frozenset({"dumbbells", "kettlebells", "barbell", "cable"})
-NAMES: Mapping[str, str] = {
+NAMES: Mapping[str, Template] = {
     "adult": "Age",
     "guardian": "Guardian",
     "reference": "Table of goals",
@@ -146,7 +146,7 @@ NAMES: Mapping[str, str] = {
     "screen": "Health",
     "injury": "Earlier injury",
 }
-UNCLEAR: Mapping[str, str] = {
+UNCLEAR: Mapping[str, Template] = {
     "choice": "I did not get that. Please tap one of the buttons.",
     "mass": "That is no body weight I can use. Send it like 72.5 kg or 160 lb.",
     "mass_unit": "Is that kg or pounds? Send it with the unit, like 72.5 kg or 160 lb.",
@@ -235,19 +235,21 @@ def shown(tongue: Tongue, key: str, value: Any) -> str:
         return tongue.count(value, "{n} day ago", "{n} days ago")
     if key == "injury":
         return value or tongue.say("told to the coach in person")
-    units = {"mass_kg": "{n} kg", "months": "{n} months", "minutes": "{n} min"}
-    return tongue.say(units[key], n=tongue.number(value)) if key in units else str(value)
+    if key == "mass_kg":
+        return tongue.load(value)
+    if key == "months":
+        return tongue.say("{n} months", n=tongue.number(value))
+    return tongue.say("{n} min", n=value) if key == "minutes" else str(value)
 
 
 def _many(tongue: Tongue, key: str, values: list[Any] | tuple[Any, ...]) -> str:
     if not values:
         return tongue.say("none of these") if key == "screen" else tongue.say("none")
     if key == "weekdays":
-        return ", ".join(tongue.say(SHORT_DAYS[one]) for one in values)
+        return ", ".join(dates.short_weekday(tongue, one) for one in values)
     if key == "elsewhere":
         return ", ".join(
-            tongue.say("{name} {day}", name=one["name"], day=SHORT_DAYS[one["weekday"] - 1])
-            for one in values
+            f"{one['name']} {dates.short_weekday(tongue, one['weekday'] - 1)}" for one in values
         )
     if key == "screen":
         numbers = list(TOPICS)
@@ -256,7 +258,7 @@ def _many(tongue: Tongue, key: str, values: list[Any] | tuple[Any, ...]) -> str:
         )
     if key in LABELS:
         return ", ".join(tongue.say(LABELS[key][one]) for one in values)
-    return tongue.say("{list} kg", list=", ".join(tongue.number(one) for one in values))
+    return f"{', '.join(tongue.load_figure(one) for one in values)} {tongue.units}"
 
 
 def _event(tongue: Tongue, value: Mapping[str, Any]) -> str:
@@ -264,7 +266,7 @@ def _event(tongue: Tongue, value: Mapping[str, Any]) -> str:
     if value["on"] is None:
         return goal or tongue.say("no date")
     on = date.fromisoformat(value["on"])
-    return tongue.say("{goal} ({day} {year})", goal=Marked(goal), day=day(tongue, on), year=on.year)
+    return f"{goal} ({dates.day_and_year(tongue, on)})"
 
 
 def choice_label(tongue: Tongue, key: str, value: Any, *, is_chosen: bool = False) -> str:

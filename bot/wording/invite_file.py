@@ -1,11 +1,11 @@
 """A team invited by a file: what the file must look like, what is wrong in it, what comes of it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from bot.wording import doses
 from bot.wording.labels import label
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import Measure
 
 FAULTS_MOST = 20  # [lines] ch: who has more wrong has one thing wrong many times
@@ -17,7 +17,7 @@ EXAMPLE = "\n".join(
     )
 )
 
-WRONG = {
+WRONG: Mapping[str, Template] = {
     "not_text": "this is no table of text. Save it as CSV and send that",
     "spreadsheet": "this is a spreadsheet's own file. Save it as CSV and send that",
     "empty": "there is no line with an athlete. The first line names the columns",
@@ -104,7 +104,7 @@ def _row(tongue: Tongue, facts: RowFacts) -> str:
             "{name} {value}{load}",
             name=name,
             value=doses.amount(tongue, measure, round(value)),
-            load=Marked(tongue.say(" at {kg} kg", kg=load_kg)) if load_kg else "",
+            load=f" @ {tongue.load(load_kg)}" if load_kg else "",
         )
         for name, measure, value, load_kg in facts.bests
     ]

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.wording import doses
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.training.values import Rung
@@ -36,7 +37,7 @@ def limit(tongue: Tongue, facts: Limit) -> str:
     """Write what the last set would come to at the limit."""
     return tongue.say(
         "{name}{load}: about {likely}, likely {least} to {most}",
-        name=facts.movement.name,
+        name=name_of(tongue, facts.movement),
         load=Marked(_load(tongue, facts.rung)),
         likely=_amount(tongue, facts.movement.measure, facts.likely),
         least=round(facts.least),
@@ -48,7 +49,7 @@ def change(tongue: Tongue, facts: Change) -> str:
     """Name a change by more than chance, up or down."""
     return tongue.say(
         "{name}{load}: <b>{now}</b> to the limit, was {was}. More than chance.",
-        name=facts.movement.name,
+        name=name_of(tongue, facts.movement),
         load=Marked(_load(tongue, facts.rung)),
         now=_amount(tongue, facts.movement.measure, facts.now),
         was=_amount(tongue, facts.movement.measure, facts.was),
@@ -61,5 +62,5 @@ def _amount(tongue: Tongue, measure: Measure, value: float) -> str:
 
 def _load(tongue: Tongue, rung: Rung) -> str:
     if rung.load_kg:
-        return tongue.say(" at {kg} kg", kg=rung.load_kg)
+        return tongue.say(" at {load}", load=tongue.load(rung.load_kg))
     return tongue.say(" with the {band} band", band=rung.band) if rung.band else ""

@@ -1,8 +1,7 @@
 """The one line in languages that the bot does not speak: passed on, and what to do in need."""
 
 from collections.abc import Mapping
-
-from bot.wording.tongue import tongue_of
+from html import escape
 
 LINES: Mapping[str, str] = {
     "pt": "Passei a sua mensagem a {coach}. Numa emergência, ligue {number}.",
@@ -20,4 +19,4 @@ UNKNOWN_NUMBER: Mapping[str, str] = {
 def passed_on(language: str, *, coach: str, number: str | None) -> str:
     """Say in the athlete's own words that a person has the message, and whom to call in need."""
     told = number or UNKNOWN_NUMBER[language]
-    return tongue_of("en").say(LINES[language], coach=coach, number=told)
+    return LINES[language].format(coach=escape(coach, quote=False), number=told)

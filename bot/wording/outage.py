@@ -11,14 +11,14 @@ from scheduler.calendar.zones import zone_named
 
 NAMES_UNITS = 300  # [UTF-16 units] ch: whom it concerned, at a glance
 
-KINDS = {
-    "session": ("1 session", "{n} sessions"),
-    "session_reminder": ("1 reminder", "{n} reminders"),
-    "morning_question": ("1 morning question", "{n} morning questions"),
-    "digest": ("1 digest", "{n} digests"),
-    "alert": ("1 alert", "{n} alerts"),
-    "silence_check": ("1 notice of silence", "{n} notices of silence"),
-}
+KINDS = (
+    "session",
+    "session_reminder",
+    "morning_question",
+    "digest",
+    "alert",
+    "silence_check",
+)
 """What is worth telling; planning in the night that comes late concerns nobody."""
 
 
@@ -44,8 +44,8 @@ def report(
         )
     ]
     told = [one for one in late if one.kind in KINDS]
-    for one in sorted(told, key=lambda found: (not found.is_sent, found.kind)):
-        what = tongue.count(len(one.names), *KINDS[one.kind])
+    for one in sorted(told, key=lambda found: (not found.is_sent, KINDS.index(found.kind))):
+        what = _counted(tongue, one.kind, len(one.names))
         names = shortened(", ".join(dict.fromkeys(one.names)), NAMES_UNITS)
         if one.is_sent:
             lines.append(tongue.say("Sent late: {what} ({names}).", what=Marked(what), names=names))
@@ -56,3 +56,19 @@ def report(
     if not told:
         lines.append(tongue.say("Nothing was due in that time."))
     return "\n".join(lines)
+
+
+def _counted(tongue: Tongue, kind: str, number: int) -> str:
+    match kind:
+        case "session":
+            return tongue.count(number, "1 session", "{n} sessions")
+        case "session_reminder":
+            return tongue.count(number, "1 reminder", "{n} reminders")
+        case "morning_question":
+            return tongue.count(number, "1 morning question", "{n} morning questions")
+        case "digest":
+            return tongue.count(number, "1 digest", "{n} digests")
+        case "alert":
+            return tongue.count(number, "1 alert", "{n} alerts")
+        case _:
+            return tongue.count(number, "1 notice of silence", "{n} notices of silence")

@@ -1,21 +1,21 @@
 """Pain in words for the athlete: calm, short, never a condition, never a promise."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.wording.coach_pain import left_out as what_is_left_out
 from bot.wording.coach_pain import place
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.events import PainSign
 from scheduler.pain.picture import PainPicture, RegionPicture
 from scheduler.pain.tap_list import TapLine
 from scheduler.pain.values import Level, Side, Site
 
-SIGNS = {
+SIGNS: Mapping[PainSign, Template] = {
     PainSign.SUDDEN_SHARP: "It came suddenly and sharp",
     PainSign.STOPPED_A_SET: "It stopped a set",
     PainSign.DISTURBS_EVERYDAY_USE: "It disturbs everyday things",
 }
-TAP_LINES = {
+TAP_LINES: Mapping[TapLine, Template] = {
     TapLine.CHEST_OR_BREATH: "Chest, breath or heartbeat",
     TapLine.HEAD_OR_NECK: "Head or neck, fainting",
     TapLine.NUMB_OR_WEAK: "Numb, weak, cannot lift it",
@@ -23,7 +23,7 @@ TAP_LINES = {
     TapLine.SWOLLEN_HOT_OR_DARK: "Swollen, hot, fever, dark urine",
     TapLine.NIGHT_OR_UNWELL: "At night, or feeling ill",
 }
-SITE_LABELS = {
+SITE_LABELS: Mapping[Site, Template] = {
     Site.NECK: "Neck",
     Site.SHOULDER_FRONT: "Shoulder, front",
     Site.SHOULDER_TOP: "Shoulder, top",

@@ -1,12 +1,12 @@
 """What is next, this week, and why."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time
 
 from bot.wording import dates
-from bot.wording.session import weekday
-from bot.wording.tongue import Tongue
+from bot.wording.dates import weekday
+from bot.wording.tongue import Template, Tongue
 
 
 @dataclass(frozen=True)
@@ -19,7 +19,7 @@ class DayFacts:
     movements: tuple[str, ...]
 
 
-STATES = {
+STATES: Mapping[str, Template] = {
     "planned": "to come",
     "sent": "open",
     "trained": "done",
@@ -75,7 +75,7 @@ def week(tongue: Tongue, days: Sequence[DayFacts]) -> str:
 def _day(tongue: Tongue, day: DayFacts) -> str:
     head = tongue.say(
         "<b>{weekday}, day {letter}</b> · {state}",
-        weekday=weekday(tongue, day.on),
+        weekday=weekday(tongue, day.on).capitalize(),
         letter=day.letter,
         state=tongue.say(STATES[day.state]),
     )

@@ -6,10 +6,10 @@ from datetime import date
 from bot.wording import dates
 from bot.wording.flag_words import flag_word
 from bot.wording.movement_names import movement_name, name_within
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.reasons import Figure
 
-WORDS = {
+WORDS: Mapping[str, Template] = {
     "vertical_push": "overhead pushing",
     "horizontal_push": "pushing forward",
     "downward_push": "dips and supports",
@@ -28,12 +28,21 @@ WORDS = {
     "right": "right",
     "both": "both",
 }
-LEVEL_WORDS = ("nothing", "watched", "eased", "rested", "see a clinician", "emergency")
+LEVEL_WORDS: tuple[Template, ...] = (
+    "nothing",
+    "watched",
+    "eased",
+    "rested",
+    "see a clinician",
+    "emergency",
+)
 SHARES = ("share", "share_of_sets", "weaker_for_stronger", "needed", "own_start", "share_least")
 SAID_IF_LESS = frozenset({"share", "share_of_sets"})
 """Shares of the sets: the whole of them is no share worth naming."""
 WITHIN_A_SENTENCE = frozenset({"to", "harder"})
 """Figures that name a movement after other words."""
+LOADS = "_kg"
+"""How the names of loads end; they are written with their unit."""
 SECONDS_AN_HOUR = 3600  # [s] definition
 
 
@@ -61,7 +70,7 @@ def span(tongue: Tongue, *, seconds: float) -> str:
 
 def word(tongue: Tongue, key: str) -> str:
     """Write a key in words: a known one by the table, a movement's by its name."""
-    return tongue.say(WORDS[key]) if key in WORDS else movement_name(key)
+    return tongue.say(WORDS[key]) if key in WORDS else movement_name(tongue, key)
 
 
 def _one(tongue: Tongue, name: str, value: Figure) -> str:
@@ -70,13 +79,13 @@ def _one(tongue: Tongue, name: str, value: Figure) -> str:
     if name == "level" and isinstance(value, int) and 0 <= value < len(LEVEL_WORDS):
         return tongue.say(LEVEL_WORDS[value])
     if isinstance(value, int | float):
-        return tongue.number(value)
+        return tongue.load(value) if name.endswith(LOADS) else tongue.number(value)
     if name == "flag":
         return flag_word(tongue, value)
     if name in {"on", "to", "local_date"} and (on := _date_in(value)):
         return dates.day(tongue, on)
     if name in WITHIN_A_SENTENCE and value not in WORDS:
-        return name_within(value)
+        return name_within(tongue, value)
     return ", ".join(word(tongue, part) for part in value.split(" ")) if value else ""
 
 

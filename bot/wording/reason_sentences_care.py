@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-CALENDAR: Mapping[str, tuple[str, ...]] = {
+from bot.wording.tongue import Template
+
+CALENDAR: Mapping[str, tuple[Template, ...]] = {
     "calendar.on_time": ("On time.",),
     "calendar.late_still_useful": (
         "{late_span} late, and still of use.",
@@ -34,7 +36,7 @@ CALENDAR: Mapping[str, tuple[str, ...]] = {
     "calendar.told_again_when_awake": ("Not answered, so told again in waking hours.",),
 }
 
-PAIN: Mapping[str, tuple[str, ...]] = {
+PAIN: Mapping[str, tuple[Template, ...]] = {
     "pain.no_pain": ("No pain was reported.",),
     "pain.plain_soreness": ("Plain muscle soreness, no pain.",),
     "pain.words_only": ("Pain was mentioned without a number, so it is watched.",),

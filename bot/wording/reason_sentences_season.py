@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-Sentences = Mapping[str, tuple[str, ...]]
+from bot.wording.tongue import Template
+
+Sentences = Mapping[str, tuple[Template, ...]]
 
 SEASONS: Sentences = {
     "season.checklist_decides": (
@@ -132,18 +134,18 @@ BASELINES: Sentences = {
         "Tests of one set each, with a warm-up first.",
     ),
     "baseline.test_asked": (
-        "{movement} with {load_kg} kg: one set of up to {target_s} s.",
+        "{movement} with {load_kg}: one set of up to {target_s} s.",
         "{movement}: one set of up to {target_s} s.",
-        "{movement} with {load_kg} kg: one set of up to {target_reps}.",
+        "{movement} with {load_kg}: one set of up to {target_reps}.",
         "{movement}: one set of up to {target_reps}.",
         "One set of it is tested.",
     ),
     "baseline.heavier_load": (
-        "{movement}: {load_kg} kg instead of {was_kg}, so {target_s} s are enough.",
+        "{movement}: {load_kg} instead of {was_kg}, so {target_s} s are enough.",
         "The weight at hand is heavier, so less is enough.",
     ),
     "baseline.lighter_load": (
-        "{movement}: {load_kg} kg instead of {was_kg}, so {target_s} s are asked.",
+        "{movement}: {load_kg} instead of {was_kg}, so {target_s} s are asked.",
         "The weight at hand is lighter, so more is asked.",
     ),
     "baseline.no_figures": (
@@ -195,7 +197,7 @@ BASELINES: Sentences = {
         "It hurt, so it does not count.",
     ),
     "baseline.result_at_other_load": (
-        "{movement}: held with {was_kg} kg, which stands for {held_s} s with {load_kg} kg.",
+        "{movement}: held with {was_kg}, which stands for {held_s} s with {load_kg}.",
         "Held with another weight, and converted.",
     ),
 }

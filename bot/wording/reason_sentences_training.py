@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-Sentences = Mapping[str, tuple[str, ...]]
+from bot.wording.tongue import Template
+
+Sentences = Mapping[str, tuple[Template, ...]]
 
 PERMISSIONS: Sentences = {
     "permission.permitted": (
@@ -72,7 +74,7 @@ DOSES: Sentences = {
         "The kind of work changes, so it starts again from an easy dose.",
     ),
     "dose.new_quality_lighter": (
-        "The new kind of work starts with {load_kg} kg.",
+        "The new kind of work starts with {load_kg}.",
         "The new kind of work starts lighter.",
     ),
     "dose.step_in_time": (
@@ -88,11 +90,11 @@ DOSES: Sentences = {
         "Every set at target with enough left: a little farther.",
     ),
     "dose.step_in_load": (
-        "Two good sessions at the top: from {was_kg} to {load_kg} kg, and {target} a set.",
+        "Two good sessions at the top: from {was_kg} to {load_kg}, and {target} a set.",
         "Two good sessions at the top: the next weight.",
     ),
     "dose.step_in_big_load": (
-        "From {was_kg} to {load_kg} kg is a big step: one set fewer, {target} a set.",
+        "From {was_kg} to {load_kg} is a big step: one set fewer, {target} a set.",
         "The next weight is a big step, so one set fewer.",
     ),
     "dose.step_in_band": (
@@ -114,7 +116,7 @@ DOSES: Sentences = {
         "Two good sessions at the top: time for a harder movement.",
     ),
     "dose.plainly_light": (
-        "{was_kg} kg is plainly light for you, so the next weight: {load_kg} kg, {target} a set.",
+        "{was_kg} is plainly light for you, so the next weight: {load_kg}, {target} a set.",
         "The weight is plainly light for you, so the next one.",
     ),
     "dose.plainly_light_band": ("The band is plainly light for you, so the next one.",),
@@ -174,15 +176,15 @@ DOSES: Sentences = {
         "Nothing was left in several sessions running, so it gets a little easier.",
     ),
     "dose.try_easier": (
-        "Even {load_kg} kg is a lot here, so an easier movement comes first.",
+        "Even {load_kg} is a lot here, so an easier movement comes first.",
         "An easier movement comes first.",
     ),
     "dose.lighter_taken": (
-        "{was_kg} kg is not at hand, so the nearest lighter one is used.",
+        "{was_kg} is not at hand, so the nearest lighter one is used.",
         "The nearest lighter weight at hand is used.",
     ),
     "dose.load_no_longer_owned": (
-        "{was_kg} kg is no longer at hand, so it starts with what is.",
+        "{was_kg} is no longer at hand, so it starts with what is.",
         "The weight is no longer at hand, so it starts with what is.",
     ),
     "dose.no_owned_load": ("No weight for it is at hand.",),
@@ -313,11 +315,11 @@ GATES: Sentences = {
         "A standard is held after an old injury, so the coach decides.",
     ),
     "gate.equivalent": (
-        "With {load_kg} kg, {target} a set stands for it.",
+        "With {load_kg}, {target} a set stands for it.",
         "Another weight and number stand for it.",
     ),
     "gate.equivalent_out_of_range": (
-        "{key} cannot be converted to {load_kg} kg, so the coach decides.",
+        "{key} cannot be converted to {load_kg}, so the coach decides.",
         "It cannot be converted, so the coach decides.",
     ),
     "gate.adherence": (

@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-WEEKS: Mapping[str, tuple[str, ...]] = {
+from bot.wording.tongue import Template
+
+WEEKS: Mapping[str, tuple[Template, ...]] = {
     "week.eased_to_neighbour": (
         "{movement} loads a place that hurts, so the easier {to} takes its place.",
         "It loads a place that hurts, so an easier movement takes its place.",

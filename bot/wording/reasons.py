@@ -19,10 +19,10 @@ from bot.wording.reason_sentences_training import (
     VOLUMES,
 )
 from bot.wording.reason_sentences_week import WEEKS
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.reasons import Reason
 
-SENTENCES: Mapping[str, tuple[str, ...]] = {
+SENTENCES: Mapping[str, tuple[Template, ...]] = {
     **PERMISSIONS,
     **DOSES,
     **VOLUMES,
@@ -46,7 +46,7 @@ def say_reason(tongue: Tongue, reason: Reason) -> str:
     return _unknown(tongue, reason.code)
 
 
-def fields_of(template: str) -> frozenset[str]:
+def fields_of(template: Template) -> frozenset[str]:
     """Return the names of the figures that a template needs."""
     return frozenset(name for _, name, _, _ in string.Formatter().parse(template) if name)
 

@@ -1,6 +1,6 @@
 """What an athlete is told when something needs a person: calm, short, never a condition."""
 
-from bot.wording.follow_ups import ANSWERS, QUESTIONS
+from bot.wording.follow_ups import ANSWERS, OTHER_ANSWERS, QUESTIONS
 from bot.wording.pain import TAP_LINES
 from bot.wording.tongue import Tongue
 from scheduler.pain.events import Certainty
@@ -48,7 +48,7 @@ def asked(tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None) -> s
 
 def question_labels(tongue: Tongue, follow_up: FollowUp) -> tuple[str, str]:
     """Return the buttons of a question: what confirms it, what denies it."""
-    yes, no = ANSWERS.get(follow_up, ("Yes, or not sure", "No"))
+    yes, no = ANSWERS.get(follow_up, OTHER_ANSWERS)
     return tongue.say(yes), tongue.say(no)
 
 

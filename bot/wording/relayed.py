@@ -1,8 +1,10 @@
 """What goes between athlete and coach in their own words."""
 
-from bot.wording.tongue import Tongue
+from collections.abc import Mapping
 
-KINDS = {
+from bot.wording.tongue import Template, Tongue
+
+KINDS: Mapping[str, Template] = {
     "photo": "a picture",
     "video": "a clip",
     "voice": "a voice note",

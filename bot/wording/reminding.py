@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from bot.wording.session import weekday
+from bot.wording.dates import weekday
 from bot.wording.tongue import Tongue
 
 

@@ -1,13 +1,13 @@
 """The season in words: its blocks, its events, what a week is for, what can be reached."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
 from bot.wording import dates
 from bot.wording.reasons import say_reason
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.reasons import Reason
 from scheduler.training.season_values import (
     SeasonBlock,
@@ -22,7 +22,7 @@ YES = frozenset({"yes", "on", "y"})
 NO = frozenset({"no", "off", "n"})
 BLOCKS_MOST = 14  # [lines] ch: a year of seasons fits one screen
 
-KINDS = {
+KINDS: Mapping[SeasonWeekKind, Template] = {
     SeasonWeekKind.LIGHTER: "A lighter week: fewer sets on purpose.",
     SeasonWeekKind.TAPER: "Towards your event: fewer sets, the same loads.",
     SeasonWeekKind.IN_SEASON: "You are competing: short sessions that hold the level.",
@@ -30,7 +30,7 @@ KINDS = {
     SeasonWeekKind.BAND_ONLY: "A travel week with what you have there.",
     SeasonWeekKind.RETURNING: "Back after a break: fewer sets at first.",
 }
-BLOCK_WORDS = {
+BLOCK_WORDS: Mapping[SeasonWeekKind, Template] = {
     SeasonWeekKind.TAPER: "fewer sets before the event",
     SeasonWeekKind.IN_SEASON: "short sessions while competing",
     SeasonWeekKind.EASY_AFTER: "easy after the event",
@@ -50,7 +50,7 @@ class Unclear(StrEnum):
     NOTHING_THERE = "nothing_there"
 
 
-UNCLEAR = {
+UNCLEAR: Mapping[Unclear, Template] = {
     Unclear.WHAT: "I do not know that change.",
     Unclear.ONE_DATE: "It needs one date, such as 12 June or 2027-06-12.",
     Unclear.TWO_DATES: "It needs a first and a last day, such as 3 May to 10 May.",
@@ -106,12 +106,12 @@ def _block(tongue: Tongue, block: SeasonBlock) -> str:
 
 
 def _event(tongue: Tongue, event: SeasonEvent) -> str:
-    kind = "<b>Main event</b> {on}{name}" if event.is_main else "Other event {on}{name}"
+    kind: Template = "<b>Main event</b> {on}{name}" if event.is_main else "Other event {on}{name}"
     name = tongue.say(" · {name}", name=event.name) if event.name else ""
     return tongue.say(kind, on=dates.day(tongue, event.on), name=Marked(name))
 
 
-def _span(tongue: Tongue, what: str, span: Span) -> str:
+def _span(tongue: Tongue, what: Template, span: Span) -> str:
     return tongue.say(
         "{what} {first} to {last}",
         what=tongue.say(what),

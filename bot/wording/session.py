@@ -5,14 +5,14 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.reading.examples import example_of
-from bot.wording import doses
+from bot.wording import dates, doses, movement_names
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, SetDone
 
 EXAMPLES_SHOWN = 2  # [lines] ch: an example, not a form
-WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 
 
 @dataclass(frozen=True)
@@ -38,16 +38,11 @@ class SessionFacts:
     note: str = ""
 
 
-def weekday(tongue: Tongue, on: date) -> str:
-    """Write the day of the week."""
-    return tongue.say(WEEKDAYS[on.weekday()])
-
-
 def session(tongue: Tongue, facts: SessionFacts) -> str:
     """Write the whole session, with how to answer it."""
     head = tongue.say(
         "<b>{weekday}, day {letter}</b> · about {minutes} min",
-        weekday=weekday(tongue, facts.on),
+        weekday=dates.weekday(tongue, facts.on).capitalize(),
         letter=facts.letter,
         minutes=facts.minutes,
     )
@@ -89,7 +84,7 @@ def _block_head(tongue: Tongue, pair: int | None, block: list[ItemFacts]) -> str
 def _item(tongue: Tongue, item: ItemFacts) -> list[str]:
     dose = doses.dose_line(tongue, item.dose, item.movement, arms=item.arms)
     return [
-        tongue.say("{n}. {name}", n=item.number, name=item.movement.name),
+        tongue.say("{n}. {name}", n=item.number, name=name_of(tongue, item.movement)),
         tongue.say(
             "    <b>{dose}</b>, {wish}",
             dose=Marked(dose),
@@ -124,9 +119,9 @@ def how_to(tongue: Tongue, movement: Movement) -> str:
     """Explain one movement."""
     return tongue.say(
         "<b>{name}</b>\n{how}\nOften seen: {fault}",
-        name=movement.name,
-        how=tongue.say(movement.how_to),
-        fault=tongue.say(movement.common_fault),
+        name=name_of(tongue, movement),
+        how=movement_names.how_to(tongue, movement),
+        fault=movement_names.common_fault(tongue, movement),
     )
 
 
@@ -135,7 +130,7 @@ def recorded(tongue: Tongue, item: ItemFacts, sets: tuple[SetDone, ...], *, assu
     line = tongue.say(
         "{n}. {name}: <b>{results}</b>",
         n=item.number,
-        name=item.movement.name,
+        name=name_of(tongue, item.movement),
         results=doses.results(tongue, item.dose, sets),
     )
     return f"{line} ({assumed})" if assumed else line
@@ -143,21 +138,23 @@ def recorded(tongue: Tongue, item: ItemFacts, sets: tuple[SetDone, ...], *, assu
 
 def of_day(tongue: Tongue, on: date) -> str:
     """Head the card of another day than today."""
-    return tongue.say("<b>For {weekday}</b>", weekday=weekday(tongue, on))
+    return tongue.say("<b>For {weekday}</b>", weekday=dates.weekday(tongue, on))
 
 
 def skipped(tongue: Tongue, item: ItemFacts) -> str:
     """Play back that an item was left undone."""
-    return tongue.say("{n}. {name}: not done", n=item.number, name=item.movement.name)
+    return tongue.say("{n}. {name}: not done", n=item.number, name=name_of(tongue, item.movement))
 
 
 def reserve_question(tongue: Tongue, movement: Movement, dose: Dose) -> str:
     """Ask what was left after the last set of an item."""
     if dose.measure is Measure.REPS:
         return tongue.say(
-            "{name}, last set: how many more good reps were in you?", name=movement.name
+            "{name}, last set: how many more good reps were in you?", name=name_of(tongue, movement)
         )
-    return tongue.say("{name}, last set: how many more seconds were in you?", name=movement.name)
+    return tongue.say(
+        "{name}, last set: how many more seconds were in you?", name=name_of(tongue, movement)
+    )
 
 
 def effort_question(tongue: Tongue) -> str:
@@ -185,7 +182,7 @@ def item_question(tongue: Tongue, item: ItemFacts) -> str:
     return tongue.say(
         "{n}. {name}: {dose}. What did you get?",
         n=item.number,
-        name=item.movement.name,
+        name=name_of(tongue, item.movement),
         dose=doses.dose_line(tongue, item.dose, item.movement, arms=item.arms),
     )
 

@@ -1,6 +1,7 @@
 """Swapping a movement of today's session."""
 
 from bot.wording import doses
+from bot.wording.movement_names import how_to, name_of
 from bot.wording.session import ItemFacts
 from bot.wording.tongue import Marked, Tongue
 
@@ -39,8 +40,8 @@ def swapped(tongue: Tongue, item: ItemFacts) -> str:
     return tongue.say(
         "{n}. is now <b>{name}</b>: {dose}, {wish}.\n{how}",
         n=item.number,
-        name=item.movement.name,
+        name=name_of(tongue, item.movement),
         dose=Marked(doses.dose_line(tongue, item.dose, item.movement, arms=item.arms)),
         wish=doses.reserve_wish(tongue, item.dose),
-        how=tongue.say(item.movement.how_to),
+        how=how_to(tongue, item.movement),
     )

@@ -1,8 +1,10 @@
 """The one question a week, about sleep and mood."""
 
-from bot.wording.tongue import Tongue
+from collections.abc import Mapping
 
-LABELS = {
+from bot.wording.tongue import Template, Tongue
+
+LABELS: Mapping[str, Template] = {
     "fine": "Both fine",
     "sleep_poor": "Sleep poor",
     "mood_poor": "Mood low",
@@ -15,7 +17,7 @@ def question(tongue: Tongue) -> str:
     return tongue.say("That was the week. How were sleep and mood in it?")
 
 
-def label(tongue: Tongue, answer: str) -> str:
+def answer_label(tongue: Tongue, answer: str) -> str:
     """Label one answer."""
     return tongue.say(LABELS[answer])
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from bot.wording import coach_checklist, doses
 from bot.wording.labels import label
+from bot.wording.movement_names import name_of
 from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement
@@ -53,7 +54,7 @@ def _decided(tongue: Tongue, one: Decided) -> str:
     dose = tongue.say("{sets} × {amount}", sets=one.dose.sets, amount=amount)
     return tongue.say(
         "{name}: <b>{dose}</b>. {why}",
-        name=one.movement.name,
+        name=name_of(tongue, one.movement),
         dose=Marked(f"{dose}, {load}" if load else dose),
         why=Marked(say_reason(tongue, one.reasons[0])),
     )
@@ -72,7 +73,7 @@ def figures(tongue: Tongue, decisions: Sequence[Decided]) -> list[str]:
 
 
 def _figures(tongue: Tongue, one: Decided) -> str:
-    lines = [tongue.say("<b>{name}</b>", name=one.movement.name)]
+    lines = [tongue.say("<b>{name}</b>", name=name_of(tongue, one.movement))]
     lines += [_one(tongue, reason) for reason in one.reasons]
     return "\n".join([*lines, ""])
 
