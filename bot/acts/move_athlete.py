@@ -11,8 +11,8 @@ from bot.acts.timing import timing_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
+from bot.wording import intake_end, plain, relayed
 from bot.wording import moving as words
-from bot.wording import plain, relayed
 from bot.wording.tongue import Tongue
 from scheduler.calendar.alert_telling import first_telling_at
 from scheduler.pain.values import Urgency
@@ -129,12 +129,23 @@ def hand_over(
         words.to_new_coach(tongue, name=person.name, old=old.name, along=along),
         kind=MessageKind.NOTICE,
         subject=subject_of(person),
-        taps=[[Tap(words.open_label(tongue), "coach.who", {"athlete": person.id})]],
+        taps=_taps_for_new(tongue, person, athlete),
     )
     _hand_alerts(turn, person, new)
     for waiting in care.unanswered(turn.tx, [person.id]):
         said = relayed.words(tongue, person.name, waiting.words)
         pass_on.tell_coach(turn, new, person, said)
+
+
+def _taps_for_new(tongue: Tongue, person: Person, athlete: Athlete) -> list[list[Tap]]:
+    """Return what the new coach can do; who waits for a look at the answers is let in from here."""
+    rows = [[Tap(words.open_label(tongue), "coach.who", {"athlete": person.id})]]
+    if athlete.state is AthleteState.WAITS_FOR_COACH:
+        is_guardian = not athlete.profile.is_adult
+        about = {"athlete": person.id, "is_guardian": is_guardian}
+        label = intake_end.let_start_label(tongue, is_guardian=is_guardian)
+        rows.append([Tap(label, "coach.let_start", about)])
+    return rows
 
 
 def _hand_alerts(turn: Turn, person: Person, new: Person) -> None:

@@ -1,7 +1,7 @@
 """Files: fetched by the sender, stored in the inbox like everything else that arrives.
 
-A file is asked for by an outbox row. What came of it is an inbox row of our own making, with the
-negative of that row's id, so that a fetch done twice after a crash is stored once.
+A file is asked for by an outbox row. What came of it is an inbox row of our own making, with a
+negative number that only that row has, so that a fetch done twice after a crash is stored once.
 """
 
 import json
@@ -17,6 +17,7 @@ from storage.records.wire import Outgoing
 KEY = "fetched"
 FILE_BYTES_MOST = 200_000  # [bytes] ch: a table of two hundred lines is a tenth of it
 TRIES_MOST = 6  # [attempts] ch: about a minute; the coach's other messages wait behind it
+ROWS_A_MS = 1000  # [rows] ch: far more than one millisecond can write
 TOO_BIG, NOT_THERE = "too_big", "not_there"
 
 
@@ -48,7 +49,7 @@ def update_of(
     """Write what came of a fetch in the shape of an update; its "text" is what a person may see."""
     payload = outgoing.payload
     return {
-        "update_id": -outgoing.id,
+        "update_id": -number_of(outgoing),
         KEY: {
             "chat": {"id": outgoing.chat_id},
             "text": payload["name"],
@@ -57,6 +58,15 @@ def update_of(
             "fault": fault,
         },
     }
+
+
+def number_of(outgoing: Outgoing) -> int:
+    """Number a fetch by its row and the millisecond in which it was asked for.
+
+    The row's id alone will not do: those of erased rows are given out anew.
+    """
+    at_ms = int(outgoing.created_at.timestamp() * 1000)
+    return at_ms * ROWS_A_MS + outgoing.id % ROWS_A_MS
 
 
 def fetched_from(raw: str) -> dict[str, Any] | None:

@@ -14,7 +14,7 @@ from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Urgency
 from storage import buttons
 from storage.queries import care, people
-from storage.records.people import Person
+from storage.records.people import AthleteState, Person
 from storage.tables import metadata
 from tests.conversation.coach_bench import COACH_CHAT, Bench
 
@@ -85,6 +85,15 @@ def test_the_coach_who_gave_an_athlete_away_can_do_nothing_more(bench: Bench, ot
     assert len(bench.texts(ana.chat_id)) == before
     with bench.turn() as turn:
         assert len(care.open_alerts(turn.tx, coach_id=otis.id)) == 1
+
+
+def test_who_waits_for_a_look_at_the_answers_is_let_in_by_the_new_coach(bench: Bench, otis: Person):
+    ana = bench.add_athlete("Ana Lark", state=AthleteState.WAITS_FOR_COACH)
+    bench.write("/move ana to otis", chat_id=OWNER)
+    bench.tap("Move", chat_id=OWNER)
+    assert bench.athlete(ana).state is AthleteState.WAITS_FOR_COACH
+    bench.tap("let them start", chat_id=OTIS)
+    assert bench.athlete(ana).state is AthleteState.TRAINING
 
 
 def test_it_is_moved_back_by_a_tap(bench: Bench, otis: Person):

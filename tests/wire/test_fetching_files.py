@@ -7,10 +7,11 @@ held against an independent library's picture of it.
 import asyncio
 
 import pytest
+from sqlmodel import col, update
 
 from demo_scenario.loopback.faults import FloodWait, GatewayFailure
 from demo_scenario.loopback.interface_check import problems_of_all
-from storage.tables.wire import InboxState
+from storage.tables.wire import InboxState, OutboxRow, OutboxState
 from tests.wire.housed import Housed, housed
 
 TEAM = "name;stage;Push-up hold\r\nRobin Field;2;45,5\r\nAlex Moor;9;\r\n".encode("utf-8-sig")
@@ -80,6 +81,29 @@ def test_what_cannot_be_read_is_answered_clearly(tmp_path, name, content, words)
             await until_said(stage, words)
             await stage.rest()
             assert {row.state for row in stage.inbox()} == {InboxState.HANDLED}
+
+    asyncio.run(story())
+
+
+def test_a_file_that_was_fetched_twice_around_a_crash_is_read_once(tmp_path):
+    async def story():
+        async with housed(tmp_path) as stage:
+            stage.coach.send_document("team.csv", TEAM)
+            await until_said(stage, "1 athlete to invite")
+            await stage.rest()
+            # As a kill between the fetch and its mark leaves it: still to be done.
+            with stage.database.transaction() as tx:
+                tx.exec(
+                    update(OutboxRow)
+                    .where(col(OutboxRow.operation) == "fetch")
+                    .values(state=OutboxState.WAITING)
+                )
+            stage.house.sender.wake()
+            await stage.platform.until(lambda: calls(stage, "getFile") == 2, within_s=WITHIN_S)
+            await stage.rest()
+            said = [one.text for one in stage.coach.sees_from_bot()]
+            assert sum("1 athlete to invite" in text for text in said) == 1
+            assert len(stage.inbox()) == 2
 
     asyncio.run(story())
 
