@@ -7,6 +7,7 @@ import signal
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 
 from sqlmodel import Session
 from telegram import Bot
@@ -17,6 +18,7 @@ from bot.acts import block_chat, refused_message, set_aside
 from bot.config import Settings, token_of
 from bot.desks import front
 from bot.events import Event
+from bot.heartbeat import Heartbeat
 from bot.rounds import tick
 from bot.turn import House, Turn
 from bot.wire.edge import event_from
@@ -53,6 +55,8 @@ class Wiring:
     is_throwaway: bool = False
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
+    heartbeat_file: Path | None = None
+    heartbeat_url: str | None = None
 
 
 class Holdwell:
@@ -67,6 +71,7 @@ class Holdwell:
         self.bot = make_bot(wiring, self._poll_request)
         self._house: House | None = None
         self._tasks: list[asyncio.Task[None]] = []
+        self._heartbeat = Heartbeat(file=wiring.heartbeat_file, url=wiring.heartbeat_url)
         self.sender = Sender(
             database=self.database,
             bot=self.bot,
@@ -74,6 +79,7 @@ class Holdwell:
             pace=Pace(is_on=wiring.is_paced),
             on_blocked=self._on_blocked,
             on_refused=self._on_refused,
+            on_fetched=self._on_fetched,
         )
         self.writer = Writer(
             database=self.database,
@@ -131,6 +137,7 @@ class Holdwell:
         for task in self._tasks:
             task.cancel()
         await asyncio.gather(*self._tasks, return_exceptions=True)
+        await self._heartbeat.stop()
         with contextlib.suppress(TimeoutError):
             await asyncio.wait_for(self.sender.drain(), DRAIN_S)
         with contextlib.suppress(TelegramError, RuntimeError):
@@ -160,8 +167,12 @@ class Holdwell:
     def _on_refused(self, tx: Session, outgoing: Outgoing, now: datetime) -> None:
         refused_message.refused(self.turn(tx, now), outgoing)
 
+    def _on_fetched(self) -> None:
+        self.writer.wake()
+
     def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
-        return tick.steps(self.database, now, self.turn)
+        yield from tick.steps(self.database, now, self.turn)
+        self._heartbeat.beat()  # only a round that came to its end is a sign of life
 
 
 def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:
@@ -186,6 +197,8 @@ def wiring_from(settings: Settings) -> Wiring:
         clock=SystemClock(),
         api_url=settings.api_url,
         poll_s=settings.poll_s,
+        heartbeat_file=settings.heartbeat_file,
+        heartbeat_url=settings.heartbeat_address,
     )
 
 

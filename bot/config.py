@@ -2,8 +2,9 @@
 
 import stat
 from pathlib import Path
+from urllib.parse import urlsplit
 
-from pydantic import SecretStr, ValidationError
+from pydantic import SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
@@ -17,7 +18,12 @@ class SetUpError(Exception):
 
 
 class Settings(BaseSettings):
-    """Settings; each is read from ``HOLDWELL_`` and its name in capitals."""
+    """Settings; each is read from ``HOLDWELL_`` and its name in capitals.
+
+    ``heartbeat_file``: touched after each minute's round, so that a monitor on the machine sees
+    that the bot is alive by the file's age. ``heartbeat_url``: asked for (GET) at the same time,
+    for a monitor elsewhere that raises the alarm when nothing comes; both may be set.
+    """
 
     model_config = SettingsConfigDict(
         env_prefix="HOLDWELL_", env_file=ENV_FILE, extra="ignore", hide_input_in_errors=True
@@ -27,11 +33,33 @@ class Settings(BaseSettings):
     database: SecretStr = SecretStr("sqlite:///holdwell.sqlite3")
     api_url: str | None = None
     poll_s: int = 25
+    heartbeat_file: Path | None = None
+    heartbeat_url: SecretStr | None = None
+
+    @field_validator("heartbeat_url")
+    @classmethod
+    def _url_can_be_asked(cls, url: SecretStr | None) -> SecretStr | None:
+        if url is None or not url.get_secret_value().strip():
+            return None
+        if not _is_http(url.get_secret_value().strip()):
+            raise ValueError("an address that begins with http:// or https://")
+        return url
+
+    @property
+    def heartbeat_address(self) -> str | None:
+        """The monitor's address, never to be logged: it may hold a key."""
+        return self.heartbeat_url.get_secret_value().strip() if self.heartbeat_url else None
 
     @property
     def database_url(self) -> str:
         """The database's address, never to be logged: it may hold a password."""
         return self.database.get_secret_value()
+
+
+def _is_http(url: str) -> bool:
+    """Tell whether an address can be asked for by GET."""
+    parts = urlsplit(url)
+    return parts.scheme in {"http", "https"} and bool(parts.hostname)
 
 
 def read_settings() -> Settings:

@@ -44,8 +44,18 @@ class Tapped(_Event):
     token: str
 
 
+class SentFile(BaseModel):
+    """A file as it was announced: to be fetched by its id, which only the platform understands."""
+
+    model_config = ConfigDict(frozen=True)
+
+    file_id: str
+    name: str = ""
+    size_bytes: int | None = None
+
+
 class SentMedia(_Event):
-    """Anything that is not text; relayed by reference, never downloaded."""
+    """Anything that is not text; relayed by reference, and fetched only where it is a file."""
 
     message_id: int
     media: Media
@@ -54,6 +64,16 @@ class SentMedia(_Event):
     reply_to_message_id: int | None = None
     latitude: float | None = None
     longitude: float | None = None
+    file: SentFile | None = None
+
+
+class FileArrived(_Event):
+    """A file that we fetched came in; ``content`` None with the reason where it could not."""
+
+    purpose: str
+    name: str
+    content: bytes | None = None
+    fault: str = ""
 
 
 class BlockedUs(_Event):
@@ -76,4 +96,4 @@ class NotForUs(_Event):
     why: str
 
 
-Event = Wrote | Tapped | SentMedia | BlockedUs | UnblockedUs | ChatMoved | NotForUs
+Event = Wrote | Tapped | SentMedia | FileArrived | BlockedUs | UnblockedUs | ChatMoved | NotForUs

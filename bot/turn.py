@@ -125,6 +125,12 @@ class Turn:
             payload = {"page": dict(page), "file_name": file_name, "caption": caption}
             self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
+    def fetch(self, of: Person, *, file_id: str, name: str, purpose: str) -> None:
+        """Fetch a file that the person sent; it arrives as an event, for ``purpose``."""
+        if of.chat_id is not None:
+            payload = {"file_id": file_id, "name": name, "purpose": purpose}
+            self._put(of.chat_id, Operation.FETCH, payload)
+
     def set_menu(self, to: Person, commands: Sequence[tuple[str, Template]]) -> None:
         """Show these commands in the person's menu, in the person's language."""
         if to.chat_id is not None:

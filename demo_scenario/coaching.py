@@ -42,16 +42,14 @@ class SimulatedCoach(Player):
             self._answer_alert(message)
         elif "Not yet" in has:
             self._decide(message)
+        elif "Send as it is" in has:
+            self._tap_later(message, "Send as it is", minutes=self.entry.looks_after_min)
         elif "Answer" in has:
             self._answer_words(message)
         elif "No, leave it" in has:
             self._confirm_stage(message)
-        elif {"Yes, assessed", "No, not yet"} <= has:
-            self._tap_soon(message, "Yes, assessed")
-        elif "Today" in has and "In a week" in has:
-            self._tap_soon(message, "Today")
-        elif "All of it" in has:
-            self._tap_soon(message, "All of it")
+        elif (at_once := _at_once(has)) is not None:
+            self._tap_soon(message, at_once)
         elif message.text.startswith("Write now: your next text goes to"):
             self._write(message)
 
@@ -113,3 +111,12 @@ class SimulatedCoach(Player):
         if local.time() >= self.entry.waking_until:
             return (morning + timedelta(days=1)).astimezone(ZoneInfo("UTC"))
         return when
+
+
+def _at_once(has: set[str]) -> str | None:
+    """Return the button that this coach taps without a thought, if the message has it."""
+    if {"Yes, assessed", "No, not yet"} <= has:
+        return "Yes, assessed"
+    if {"Today", "In a week"} <= has:
+        return "Today"
+    return "All of it" if "All of it" in has else None

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Mapping
+from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
@@ -21,6 +22,15 @@ from storage.records.people import Athlete, Person
 
 STAGES = range(1, 6)
 STAGE_AND_REASON = re.compile(r"\s*(?P<stage>-?\d{1,4})\b[\s,.:;-]*(?P<why>.*)", re.DOTALL)
+
+
+@dataclass(frozen=True)
+class Changed:
+    """A change of stage: what stood before and after, and whether the athlete could be told."""
+
+    before: Mapping[str, Any]
+    after: Mapping[str, Any]
+    is_told: bool
 
 
 def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -113,6 +123,21 @@ def change(
     reasons: tuple[Reason, ...] = (),
 ) -> None:
     """Change the stage, record it, plan anew, tell both."""
+    done = carry_out(turn, coach, person, athlete, stage=stage, why=why, reasons=reasons)
+    _confirm(turn, coach, person, done, why=why)
+
+
+def carry_out(
+    turn: Turn,
+    coach: Person,
+    person: Person,
+    athlete: Athlete,
+    *,
+    stage: int,
+    why: str,
+    reasons: tuple[Reason, ...] = (),
+) -> Changed:
+    """Change the stage, record it, plan anew, tell the athlete; whoever asked tells the coach."""
     before = _facts(athlete)
     new = people.change_athlete(
         turn.tx,
@@ -140,34 +165,30 @@ def change(
         person,
         coach_stage.to_athlete(turn.tongue(person), coach=coach.name, old=athlete.stage, new=stage),
     )
-    _confirm(turn, coach, person, before=before, after=after, why=why, is_told=told)
+    return Changed(before=before, after=after, is_told=told)
 
 
-def _confirm(
-    turn: Turn,
-    coach: Person,
-    person: Person,
-    *,
-    before: Mapping[str, Any],
-    after: Mapping[str, Any],
-    why: str,
-    is_told: bool,
-) -> None:
+def _confirm(turn: Turn, coach: Person, person: Person, done: Changed, *, why: str) -> None:
     tongue = turn.tongue(coach)
-    about = {"athlete": person.id, "before": dict(before), "after": dict(after)}
     turn.say(
         coach,
         coach_stage.changed(
             tongue,
             name=person.name,
-            old=int(before["stage"]),
-            new=int(after["stage"]),
+            old=int(done.before["stage"]),
+            new=int(done.after["stage"]),
             why=why,
-            is_told=is_told,
+            is_told=done.is_told,
         ),
-        taps=[[Tap(coach_stage.take_back_label(tongue), "coach.stage_back", about)]],
+        taps=[[take_back_tap(coach_stage.take_back_label(tongue), person, done)]],
         subject=subject_of(person),
     )
+
+
+def take_back_tap(label: str, person: Person, done: Changed) -> Tap:
+    """Return the button that undoes a change of stage."""
+    about = {"athlete": person.id, "before": dict(done.before), "after": dict(done.after)}
+    return Tap(label, "coach.stage_back", about)
 
 
 def take_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:

@@ -3,14 +3,14 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import change_stage, find_athlete, propose_stage
+from bot.acts import change_stage, find_athlete, propose_stage, review
 from bot.acts.checklist import checklist_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_decisions
-from storage.queries import care
+from storage.queries import care, people
 from storage.records.care import Proposal
 from storage.records.people import Person
 
@@ -114,6 +114,9 @@ def taps_for(turn: Turn, coach: Person, proposal: Proposal, *, name: str = "") -
     """Return the two buttons of a proposal, with the name where several stand together."""
     tongue = turn.tongue(coach)
     about = {"proposal": proposal.id}
+    if proposal.kind == review.KIND:
+        named = name or people.person(turn.tx, proposal.athlete_id).name
+        return [review.show_tap(turn, coach, proposal, name=named)]
     yes = (
         coach_decisions.named_yes_label(tongue, name=name, kind=proposal.kind, facts=proposal.facts)
         if name

@@ -100,6 +100,7 @@ def facts_for(
         beside_maximal=_is_beside_maximal(turn, athlete, item),
         pain=_pain(turn, athlete, item, movement, monday=monday_of(on)),
         returning=back,
+        best=athlete.profile.told_bests.get(movement.key),
     )
 
 

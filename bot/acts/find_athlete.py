@@ -15,6 +15,7 @@ from storage.records.people import Athlete, Person
 
 NEAR_CUTOFF = 0.6  # [ratio] ch: difflib's own default; "Anna" is near "Hanna"
 NEAR_MOST = 3  # [names] ch
+PRACTICE_WORDS = frozenset({"practice", "practica"})
 CHOICES_MOST = 12  # [buttons] ch: who needs more has to write more of the name
 
 
@@ -28,6 +29,14 @@ class Named:
 
 
 def athletes_for(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...]:
+    """Return whom the coach may name: own athletes, those of coaches stood in for, oneself.
+
+    Oneself only while a practice athlete is there, who is counted nowhere.
+    """
+    return (*team_for(turn, coach), *people.athletes_of(turn.tx, coach.id, is_practice=True))
+
+
+def team_for(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...]:
     """Return the coach's own athletes, and those of coaches for whom they stand in."""
     own = people.athletes_of(turn.tx, coach.id)
     lent = [
@@ -41,7 +50,7 @@ def athletes_for(turn: Turn, coach: Person) -> tuple[tuple[Person, Athlete], ...
 def by_id(turn: Turn, coach: Person, athlete_id: int) -> tuple[Person, Athlete] | None:
     """Return the athlete with this id, if the coach may see them."""
     athlete = people.athlete(turn.tx, athlete_id)
-    if athlete is None:
+    if athlete is None or (athlete.is_practice and athlete_id != coach.id):
         return None
     if athlete.coach_id != coach.id:
         other = people.person(turn.tx, athlete.coach_id)
@@ -136,7 +145,8 @@ def _matches(
     exact = tuple(pair for pair in known if folded(pair[0].name) == wanted)
     if exact:
         return exact
-    return tuple(pair for pair in known if wanted in folded(pair[0].name))
+    own = tuple(pair for pair in known if pair[1].is_practice and wanted in PRACTICE_WORDS)
+    return own or tuple(pair for pair in known if wanted in folded(pair[0].name))
 
 
 def _near(asked: str, names: list[str]) -> list[str]:

@@ -33,7 +33,8 @@ LOOK_AHEAD = timedelta(days=6)  # [days] ch: this week at most
 
 def finish(turn: Turn, person: Person, athlete: Athlete, answers: Mapping[str, Any]) -> None:
     """Save what was answered, and let the training begin unless a person must look first."""
-    profile = profile_of(answers)
+    # What the coach told before the link was opened is no answer of the intake, and stays.
+    profile = profile_of(answers).model_copy(update={"told_bests": athlete.profile.told_bests})
     at = time.fromisoformat(answers["session_at"])
     person = people.change_person(turn.tx, person.id, zone=answers["zone"])
     athlete = people.change_athlete(

@@ -9,7 +9,7 @@ from bot.acts.find_athlete import folded, subject_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_invite
+from bot.wording import coach_invite, invite_file
 from storage.queries import people
 from storage.records.people import Person
 
@@ -21,7 +21,7 @@ def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
     name = " ".join(text.split())
     tongue = turn.tongue(coach)
     if not name or len(name) > NAME_MOST:
-        turn.say(coach, coach_invite.usage(tongue))
+        turn.say(coach, f"{coach_invite.usage(tongue)}\n\n{invite_file.how(tongue)}")
         return Outcome.NOT_UNDERSTOOD
     known = [
         person

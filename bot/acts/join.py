@@ -120,6 +120,9 @@ def _come_in(
     turn: Turn, event: Wrote, found: Invitation, person: Person | None, menu_of: MenuOf
 ) -> Outcome:
     meant = people.person(turn.tx, found.person_id)
+    if person is not None and _has_practice(turn, person, found):
+        turn.say(person, joining.practice_first(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
     if person is not None and person.id != meant.id and not _may_take_over(turn, meant, person):
         turn.say(person, joining.link_of_another(turn.tongue(person), name=person.name))
         return Outcome.NOT_UNDERSTOOD
@@ -142,6 +145,12 @@ def _may_take_over(turn: Turn, meant: Person, person: Person) -> bool:
     return people.athlete(turn.tx, meant.id) is None or (
         people.athlete(turn.tx, person.id) is None and (person.is_coach or person.is_owner)
     )
+
+
+def _has_practice(turn: Turn, person: Person | None, found: Invitation) -> bool:
+    """Tell whether a practice athlete is in the way: one chat holds one athlete."""
+    own = people.athlete(turn.tx, person.id) if person is not None else None
+    return found.role is Role.ATHLETE and own is not None and own.is_practice
 
 
 def _bind(turn: Turn, meant: Person, event: Wrote) -> Person:
@@ -196,10 +205,22 @@ def _as_athlete(turn: Turn, known: Person, meant: Person, found: Invitation) -> 
         coach = people.person(turn.tx, coach_id) if coach_id is not None else known
         if invited is not None:
             people.change_athlete(turn.tx, meant.id, state=AthleteState.LEFT)
-        return _make_athlete(turn, known, coach)
+        made = _make_athlete(turn, known, coach)
+        return made if invited is None else _as_told(turn, made, invited)
     if own.state is AthleteState.LEFT:
         return people.change_athlete(turn.tx, known.id, state=AthleteState.INVITED, agreed_at=None)
     return own
+
+
+def _as_told(turn: Turn, made: Athlete, invited: Athlete) -> Athlete:
+    """Take over what the coach told when inviting: stage, group, best sets."""
+    return people.change_athlete(
+        turn.tx,
+        made.person_id,
+        stage=invited.stage,
+        group_name=invited.group_name,
+        profile=invited.profile,
+    )
 
 
 def _make_athlete(turn: Turn, person: Person, coach: Person) -> Athlete:

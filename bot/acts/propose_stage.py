@@ -18,6 +18,8 @@ TOLD = "proposal_told"
 
 def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:
     """Propose once for a stage; a proposal that was answered for this stage is not repeated."""
+    if athlete.is_practice:
+        return False
     earlier = care.proposals(turn.tx, [person.id], kind=KIND, only_open=False)
     since = athlete.stage_since.isoformat()
     if any(one.facts.get("stage_since") == since for one in earlier):

@@ -26,5 +26,7 @@ def remind(turn: Turn, person: Person, session_id: int) -> None:
 
 def tell_silence(turn: Turn, person: Person, athlete: Athlete, *, since: date) -> None:
     """Tell the coach that an athlete has been silent."""
+    if athlete.is_practice:
+        return
     coach = people.person(turn.tx, athlete.coach_id)
     tell_coach(turn, coach, person, reminding.silent(turn.tongue(coach), person.name, since))

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 
-from bot.acts import decide_proposal, limits, show_roster, week_figures
+from bot.acts import approve_batch, decide_proposal, limits, show_roster, week_figures
 from bot.acts.bests import bests_between
 from bot.acts.standing_still import still_lines
 from bot.turn import Tap, TapRows, Turn
@@ -188,7 +188,8 @@ def _taps(turn: Turn, coach: Person, proposals: Sequence[Proposal]) -> TapRows:
     for proposal in proposals[:BUTTONS_MOST]:
         name = people.person(turn.tx, proposal.athlete_id).name
         rows.append(decide_proposal.taps_for(turn, coach, proposal, name=name))
-    return rows
+    among = [one.athlete_id for one in proposals]
+    return [*rows, *approve_batch.offer(turn, coach, among=among)]
 
 
 def _instant(coach: Person, day: date) -> datetime:

@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 from bot.acts import (
+    close_messages,
     decide_proposal,
     give_back,
     limits,
@@ -19,7 +20,7 @@ from bot.acts.show_roster import KEPT_WINDOW
 from bot.acts.standing_still import still_lines
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_athlete, coach_checklist, coach_plan
+from bot.wording import coach_athlete, coach_checklist, coach_groups, coach_plan
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
@@ -174,8 +175,12 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
     row.insert(1, Tap(coach_plan.step_label(tongue, "plan"), "plan", about))
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
-    page = [Tap(handover_words.label(tongue), "coach.handover", about)]
-    return [*rows, row, *([page] if picture_of(turn, named.athlete).regions else [])]
+    unanswered = close_messages.tap_for(turn, coach, named.person)
+    rows += [[unanswered]] if unanswered else []
+    more = [Tap(coach_groups.open_label(tongue), "coach.group_choose", about)]
+    if picture_of(turn, named.athlete).regions:
+        more.append(Tap(handover_words.label(tongue), "coach.handover", about))
+    return [*rows, row, more]
 
 
 # ``/who NAME``.

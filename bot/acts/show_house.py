@@ -42,9 +42,14 @@ def facts_of(turn: Turn) -> HouseFacts:
 
 def _coach(turn: Turn, coach: Person) -> CoachFacts:
     stand_in = coach.stand_in_id
+    pairs = people.athletes_of(turn.tx, coach.id)
+    ids = [person.id for person, _ in pairs]
     return CoachFacts(
         name=coach.name,
-        athletes=tuple(person.name for person, _ in people.athletes_of(turn.tx, coach.id)),
+        athletes=tuple(person.name for person, _ in pairs),
+        alerts=len(care.alerts_of(turn.tx, ids)),
+        decisions=len(care.proposals(turn.tx, ids)),
+        messages=len(care.unanswered(turn.tx, ids)),
         stand_in=people.person(turn.tx, stand_in).name if stand_in is not None else "",
         is_reachable=coach.chat_id is not None and not coach.is_blocked,
     )

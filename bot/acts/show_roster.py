@@ -4,14 +4,17 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
+from bot.acts import approve_batch
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import athletes_for
+from bot.acts.find_athlete import team_for
+from bot.acts.set_group import GROUPS_MOST, groups_of, known_group
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
-from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_roster
+from bot.turn import Tap, Turn
+from bot.wording import coach_groups, coach_roster
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.pages import paged
+from bot.wording.tongue import Tongue
 from scheduler.pain.values import Level
 from storage.queries import care, people, training
 from storage.records.care import Alert
@@ -25,37 +28,76 @@ BUTTONS_A_ROW = 2  # [buttons] ch: a name must stay readable on a narrow phone
 Line = tuple[str, RosterFacts | None]
 
 
-def command(turn: Turn, coach: Person, _text: str, _event: Wrote) -> Outcome:
-    """``/roster``."""
-    return show(turn, coach)
+def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
+    """``/roster`` or ``/roster GROUP``."""
+    return show(turn, coach, group=text)
 
 
-def tapped(turn: Turn, coach: Person, _arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The button that leads back to the roster."""
-    return show(turn, coach)
+def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The button that leads back to the roster, or to one group of it."""
+    return show(turn, coach, group=str(arguments.get("group", "")))
 
 
-def show(turn: Turn, coach: Person) -> Outcome:
-    """Send the roster, in as many messages as it needs."""
+def show(turn: Turn, coach: Person, *, group: str = "") -> Outcome:
+    """Send the roster or one group of it, in as many messages as it needs."""
     tongue = turn.tongue(coach)
-    facts = roster_of(turn, coach)
+    groups = groups_of(team_for(turn, coach))
+    wanted = known_group(group, groups)
+    if group.strip() and wanted is None:
+        turn.say(coach, coach_groups.unknown(tongue, asked=group.strip(), groups=groups))
+        return Outcome.NOT_UNDERSTOOD
+    facts = [one for one in roster_of(turn, coach) if wanted is None or one.group == wanted]
     if not facts:
         turn.say(coach, coach_roster.nobody_yet(tongue))
         return Outcome.COMMAND
-    lines: list[Line] = [(coach_roster.summary(tongue, facts), None)]
-    for need in Need:
-        group = [one for one in facts if one.need is need]
-        if group:
-            lines += [("", None), (coach_roster.heading(tongue, need, len(group)), None)]
-            lines += [(coach_roster.line(tongue, one), one) for one in group]
-    for page in paged(lines, text_of=lambda line: line[0]):
-        turn.say(
-            coach, "\n".join(text for text, _ in page).strip("\n"), taps=_taps(turn, coach, page)
-        )
+    pages = paged(_lines(tongue, facts), text_of=lambda line: line[0])
+    below = [
+        *approve_batch.offer(turn, coach, among=[one.athlete_id for one in facts]),
+        *_group_taps(tongue, [one for one in groups if one != wanted]),
+    ]
+    for page in pages:
+        text = "\n".join(text for text, _ in page).strip("\n")
+        taps = [*_taps(turn, coach, page), *(below if page is pages[-1] else [])]
+        turn.say(coach, text, taps=taps)
     return Outcome.COMMAND
 
 
-def _taps(turn: Turn, coach: Person, page: Sequence[Line]) -> TapRows:
+def _lines(tongue: Tongue, facts: Sequence[RosterFacts]) -> list[Line]:
+    """Write who needs something, most pressing first, then the rest in groups."""
+    lines: list[Line] = [(coach_roster.summary(tongue, facts), None)]
+    for need in Need:
+        alike = [one for one in facts if one.need is need]
+        if not alike:
+            continue
+        lines += [("", None), (coach_roster.heading(tongue, need, len(alike)), None)]
+        if need is Need.NOTHING:
+            lines += _in_groups(tongue, alike)
+        else:
+            lines += [(coach_roster.line(tongue, one), one) for one in alike]
+    return lines
+
+
+def _in_groups(tongue: Tongue, facts: Sequence[RosterFacts]) -> list[Line]:
+    """Write those who need nothing under their groups; those in none come last."""
+    names = sorted({one.group for one in facts}, key=lambda name: (not name, name.casefold()))
+    lines: list[Line] = []
+    for name in names:
+        alike = [one for one in facts if one.group == name]
+        if names != [""]:
+            lines.append((coach_groups.heading(tongue, group=name, count=len(alike)), None))
+        lines += [(coach_roster.line(tongue, one), one) for one in alike]
+    return lines
+
+
+def _group_taps(tongue: Tongue, groups: Sequence[str]) -> list[list[Tap]]:
+    taps = [
+        Tap(coach_groups.group_label(tongue, group), "coach.roster", {"group": group})
+        for group in groups[:GROUPS_MOST]
+    ]
+    return [taps[at : at + BUTTONS_A_ROW] for at in range(0, len(taps), BUTTONS_A_ROW)]
+
+
+def _taps(turn: Turn, coach: Person, page: Sequence[Line]) -> list[list[Tap]]:
     needy = [one for _, one in page if one is not None and one.need <= Need.OUT_OF_REACH]
     taps = [
         Tap(
@@ -70,7 +112,7 @@ def _taps(turn: Turn, coach: Person, page: Sequence[Line]) -> TapRows:
 
 def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
     """Return everybody, who needs most first, then by name."""
-    pairs = athletes_for(turn, coach)
+    pairs = team_for(turn, coach)
     ids = [person.id for person, _ in pairs]
     today = local_today(turn, coach)
     chats = [person.chat_id for person, _ in pairs if person.chat_id is not None]
@@ -94,6 +136,7 @@ def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
             silent=silence(turn, person, athlete, heard=heard, sent=sent),
             is_blocked=person.is_blocked,
             waits_for_coach=athlete.state is AthleteState.WAITS_FOR_COACH,
+            group=athlete.group_name or "",
             **_alert_facts(turn, alerts.get(person.id, [])),
         )
         for person, athlete in pairs

@@ -6,12 +6,13 @@ from datetime import datetime
 from bot.acts.answer_alert import alert_taps, alert_text
 from bot.acts.timing import timing_of
 from bot.turn import Turn
+from bot.wording import practice as practice_words
 from bot.wording import unreachable
 from scheduler.calendar.alert_telling import first_telling_at, next_telling_at
 from scheduler.pain.values import Level, Urgency
 from scheduler.reasons import Reason
 from storage.queries import care, due, people
-from storage.records.care import Alert
+from storage.records.care import Alert, AlertState
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
@@ -30,7 +31,9 @@ def raise_alert(
     is_private: bool = False,
     not_before: datetime | None = None,
 ) -> Alert:
-    """Open an alert, and tell it now if its urgency says so."""
+    """Open an alert, and tell it now if its urgency says so; of a practice nobody is told."""
+    if athlete.is_practice:
+        return _of_practice(turn, person, level=level, urgency=urgency, reasons=reasons)
     coach = people.person(turn.tx, athlete.coach_id)
     known = _of_this_message(turn, person, is_private=is_private)
     if known is not None and known.level >= level and _is_as_urgent(known, urgency):
@@ -61,6 +64,32 @@ def raise_alert(
     if first is not None and first <= turn.now:
         tell(turn, coach, alert.id)
     return alert
+
+
+def _of_practice(
+    turn: Turn, person: Person, *, level: Level, urgency: Urgency, reasons: Sequence[Reason]
+) -> Alert:
+    """Keep an alert of a practice athlete as answered, and say that nobody was alerted."""
+    alert = care.raise_alert(
+        turn.tx,
+        athlete_id=person.id,
+        coach_id=person.id,
+        level=level,
+        urgency=urgency,
+        words="",
+        reasons=reasons,
+        at=turn.now,
+        tell_at=None,
+    )
+    said = practice_words.nobody_alerted(turn.tongue(person))
+    turn.say(person, said, kind=MessageKind.SAFETY)
+    return care.change_alert(
+        turn.tx,
+        alert.id,
+        state=AlertState.SEEN,
+        answered_at=turn.now,
+        answered_by_id=person.id,
+    )
 
 
 def _of_this_message(turn: Turn, person: Person, *, is_private: bool) -> Alert | None:

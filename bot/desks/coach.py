@@ -1,14 +1,18 @@
 """The coach's desk: what a coach writes, taps and commands, and which act it leads to."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import timedelta
+from typing import Any
 
 from bot.acts import (
     answer_alert,
+    approve_batch,
     ask_why,
     change_season,
     change_stage,
     clear_pain,
+    close_messages,
     coach_help,
     coach_note,
     coach_question,
@@ -19,41 +23,73 @@ from bot.acts import (
     handover,
     intake,
     invite,
+    invite_team,
     join,
     mark_movement,
     pause_athlete,
     plan_change,
     plan_edits,
+    practice,
+    red_flag,
     rest_place,
+    review,
     set_dose,
+    set_group,
+    set_hours,
     set_upkeep,
     show_athlete,
     show_audit,
     show_coming,
     show_roster,
     swap_movement,
+    take_file,
     tell_athlete,
+    tell_many,
+    tell_media,
 )
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
 from bot.desks.entry import Command, TapAct, TapEntry
-from bot.events import Wrote
+from bot.events import FileArrived, Media, SentMedia, Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
-from bot.wording import coach_messages
+from bot.wording import coach_messages, plain
 from bot.wording.tongue import Template
 from storage import buttons, outbox
 from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, ask_why.ASK})
+ASKS = frozenset(
+    {
+        tell_athlete.WRITE,
+        clear_pain.ASK,
+        clear_pain.DAY,
+        ask_why.ASK,
+        set_group.ASK,
+        review.ASK,
+    }
+)
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
     coach_help.show(turn, person, menu_of(turn, person))
     return Outcome.COMMAND
+
+
+def _practice(turn: Turn, person: Person, text: str, _event: Wrote) -> Outcome:
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    return practice.command(turn, person, text, menu_of=front.menu_of, acts=athlete_desk.TAPS)
+
+
+def _practice_end(
+    turn: Turn, person: Person, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    return practice.end(turn, person, menu_of=front.menu_of, acts=athlete_desk.TAPS)
 
 
 def _closing(command: Command) -> Command:
@@ -72,7 +108,8 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("roster", "who needs you first", show_roster.command),
         Command("who", "one athlete on one screen", show_athlete.command),
-        Command("tell", "your words to one athlete", tell_athlete.command),
+        Command("tell", "your words to one, to a group, to all", tell_many.command),
+        Command("group", "who is in which group", set_group.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
         Command("plan", "the coming two weeks, and changes to them", mark_movement.command),
         Command("swap", "one movement for another, with a reason", swap_movement.command),
@@ -87,7 +124,9 @@ COMMANDS: dict[str, Command] = {
         Command("note", "a note that only you see", coach_note.note),
         Command("audit", "what was decided, by whom, and why", show_audit.command),
         Command("emergency", "the number that safety messages name", emergency_number.command),
+        Command("hours", "your waking hours, day and hour of the digest", set_hours.command),
         Command("invite", "a personal link for a new athlete", invite.command),
+        Command("practice", "an athlete of your own, to see what they see", _practice),
         Command("help", "what you can send", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
@@ -128,6 +167,14 @@ _ACTS: dict[str, TapAct] = {
     "coach.invite_other": invite.invite_other,
     **emergency_number.TAPS,
     **handover.TAPS,
+    **set_group.TAPS,
+    **tell_many.TAPS,
+    **set_hours.TAPS,
+    **invite_team.TAPS,
+    **review.TAPS,
+    **close_messages.TAPS,
+    **approve_batch.TAPS,
+    practice.END: _practice_end,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -177,6 +224,41 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
     return Outcome.NOT_UNDERSTOOD
 
 
+def is_media_for_coach(turn: Turn, person: Person, event: SentMedia, *, is_athlete: bool) -> bool:
+    """Tell whether something that is not text is meant for this desk, as :func:`is_for_coach`."""
+    if not is_athlete:
+        return True
+    replied = _replied_about(turn, event)
+    if replied is not None and replied != person.id:
+        return True
+    question = _question(turn, event)
+    is_asked = question is not None and question.kind == tell_athlete.WRITE
+    is_meant = is_asked or take_file.purpose_of(event) is not None
+    return is_meant and not red_flag.is_raised(event.caption)
+
+
+def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
+    """See what is not text: a reply goes to its athlete, a file to the act that reads it."""
+    if not person.is_coach:
+        turn.say(person, plain.media_without_reader(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    replied, question = _replied_about(turn, event), _question(turn, event)
+    if replied is not None:
+        return tell_media.send(turn, person, replied, event)
+    if question is not None and question.kind == tell_athlete.WRITE:
+        return tell_media.send(turn, person, int(question.subject["athlete"]), event)
+    if event.media is Media.DOCUMENT:
+        return take_file.ask(turn, person, event)
+    return tell_media.no_addressee(turn, person)
+
+
+def take(turn: Turn, person: Person, event: FileArrived) -> Outcome:
+    """Take a file that was fetched for this person, who may have lost the role meanwhile."""
+    if not person.is_coach:
+        return Outcome.STALE_TAP
+    return take_file.arrived(turn, person, event)
+
+
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
     about, waited = question.subject, turn.now - question.asked_at
     match question.kind:
@@ -186,6 +268,10 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_day(turn, person, about, event.text)
         case ask_why.ASK:
             return ask_why.answered(turn, person, about, event.text, waited=waited, taps=_ACTS)
+        case review.ASK:
+            return review.hear_text(turn, person, about, event.text, waited=waited)
+        case set_group.ASK:
+            return set_group.hear_name(turn, person, about, event.text, waited=waited)
         case _:
             return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
 
@@ -201,7 +287,7 @@ def _refused(turn: Turn, person: Person, event: Wrote) -> Outcome | None:
     return Outcome.NOT_UNDERSTOOD
 
 
-def _replied_about(turn: Turn, event: Wrote) -> int | None:
+def _replied_about(turn: Turn, event: Wrote | SentMedia) -> int | None:
     if event.reply_to_message_id is None:
         return None
     found = outbox.sent_message(
@@ -210,6 +296,6 @@ def _replied_about(turn: Turn, event: Wrote) -> int | None:
     return subject_id(found[1]) if found else None
 
 
-def _question(turn: Turn, event: Wrote) -> OpenQuestion | None:
+def _question(turn: Turn, event: Wrote | SentMedia) -> OpenQuestion | None:
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
     return question if question is not None and question.kind in ASKS else None

@@ -9,6 +9,7 @@ from bot.events import (
     BlockedUs,
     ChatMoved,
     Event,
+    FileArrived,
     NotForUs,
     SentMedia,
     Tapped,
@@ -24,11 +25,34 @@ from storage.queries import people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS}
+TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
 
 
 def handle(turn: Turn, event: Event) -> Outcome:
     """Give one event to whoever it concerns; every event ends in one outcome."""
+    about_chat = _of_the_chat(turn, event)
+    if about_chat is not None:
+        return about_chat
+    person = people.person_in_chat(turn.tx, event.chat_id)
+    match event:
+        case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
+            return join.use_link(turn, event, secret, person, menu_of=menu_of)
+        case FileArrived():
+            return Outcome.STRANGER if person is None else coach_desk.take(turn, person, event)
+        case _ if person is None:
+            return _stranger(turn, event.chat_id)
+        case Tapped():
+            return _tapped(turn, person, event)
+        case Wrote():
+            return _wrote(turn, person, event)
+        case SentMedia():
+            return _media(turn, person, event)
+        case _:
+            return Outcome.NOT_FOR_US
+
+
+def _of_the_chat(turn: Turn, event: Event) -> Outcome | None:
+    """Handle what says something of the chat and nothing in it; None for everything else."""
     match event:
         case NotForUs():
             return Outcome.NOT_FOR_US
@@ -38,18 +62,7 @@ def handle(turn: Turn, event: Event) -> Outcome:
             return block_chat.unblocked(turn, event.chat_id)
         case ChatMoved():
             return block_chat.moved(turn, event.chat_id, event.new_chat_id)
-    person = people.person_in_chat(turn.tx, event.chat_id)
-    match event:
-        case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
-            return join.use_link(turn, event, secret, person, menu_of=menu_of)
-        case _ if person is None:
-            return _stranger(turn, event.chat_id)
-        case Tapped():
-            return _tapped(turn, person, event)
-        case Wrote():
-            return _wrote(turn, person, event)
-        case SentMedia():
-            return _media(turn, person, event)
+    return None
 
 
 def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:
@@ -112,9 +125,11 @@ def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
 
 def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     athlete = people.athlete(turn.tx, person.id)
-    if athlete is None:
-        turn.say(person, plain.media_without_reader(turn.tongue(person)))
-        return Outcome.NOT_UNDERSTOOD
+    if athlete is None or (
+        person.is_coach
+        and coach_desk.is_media_for_coach(turn, person, event, is_athlete=athlete is not None)
+    ):
+        return coach_desk.see(turn, person, event)
     return athlete_desk.see(turn, person, athlete, event)
 
 

@@ -11,6 +11,7 @@ from bot.acts import (
     morning_question,
     propose_stage,
     remind,
+    review,
     send_session,
 )
 from bot.acts.checklist import local_today
@@ -97,6 +98,7 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
         ),
         mornings=mornings,
         silences=_silences(sessions),
+        reviews=review.owed(turn, person, athlete),
         recurring=frozenset({DueKind.WEEK_DRAWING}),
     )
 
@@ -125,6 +127,8 @@ def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
             morning_question.ask(turn, person, athlete)
         case DueKind.SILENCE_CHECK:
             remind.tell_silence(turn, person, athlete, since=one.local_date)
+        case DueKind.REVIEW:
+            review.draft(turn, person, athlete, number=int(one.subject))
         case DueKind.WEEK_DRAWING:
             _plan(turn, person, athlete)
 

@@ -2,7 +2,7 @@
 
 from datetime import datetime, timedelta
 
-from bot.acts import propose_stage, send_digest, tell_alerts
+from bot.acts import propose_stage, review, send_digest, tell_alerts
 from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.due import due_for
@@ -19,6 +19,7 @@ def go(turn: Turn, person_id: int, since: datetime) -> None:
     if not coach.is_coach:
         return  # since the round began
     propose_stage.tell_waiting(turn, coach)
+    review.tell_waiting(turn, coach)
     alerts = care.open_alerts(turn.tx, coach_id=coach.id)
     timing = timing_of(coach)
     dues = due_for(

@@ -1,15 +1,22 @@
 """The house's own round: forgetting what need not be kept, and owning up to an outage."""
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from bot.turn import Turn
 from bot.wording import outage
+from bot.wording.outage import LateFacts
+from scheduler.calendar.lateness import UNNOTICED
+from scheduler.calendar.values import DueKind
 from storage import buttons, inbox, outbox
 from storage.queries import due, people
+from storage.records.people import Person
 from storage.records.wire import MessageKind
 
 FORGET_EVERY = timedelta(hours=24)  # [h] ch: once a day is enough for what is kept seven days
 FORGOT = "forgot"
+SENT = "sent"
+COACHS_DUES = frozenset({DueKind.DIGEST.value, DueKind.ALERT.value})
 RAW_EMPTY_BEFORE, TEXTS_EMPTY_BEFORE = "raw_empty_before", "texts_empty_before"
 
 
@@ -31,9 +38,41 @@ def _forget(turn: Turn) -> None:
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
 
 
-def tell_outage(turn: Turn, *, since: datetime) -> None:
-    """Tell every coach and owner from when to when nothing was sent or read."""
-    told = {person.id: person for person in (*people.coaches(turn.tx), *people.owners(turn.tx))}
-    for person in told.values():
-        text = outage.stood_still(turn.tongue(person), person.zone, since=since, until=turn.now)
-        turn.say(person, text, kind=MessageKind.NOTICE)
+def tell_outage(turn: Turn, *, since: datetime, began_at: datetime) -> None:
+    """Tell every coach and owner from when to when nothing was sent or read, and what was late.
+
+    An owner hears of everybody, a coach of the own athletes and of what was due to themselves.
+    """
+    rows = due.late(turn.tx, handled_from=began_at, due_before=began_at - UNNOTICED)
+    for owner in people.owners(turn.tx):
+        _report(turn, owner, rows, since=since, until=began_at)
+    for coach in people.coaches(turn.tx):
+        if coach.is_owner:
+            continue
+        team = {person.id for person, _ in people.athletes_of(turn.tx, coach.id)} | {coach.id}
+        own = [row for row in rows if row[0] in team]
+        _report(turn, coach, own, since=since, until=began_at)
+
+
+def _report(
+    turn: Turn,
+    person: Person,
+    rows: Sequence[tuple[int, str, str]],
+    *,
+    since: datetime,
+    until: datetime,
+) -> None:
+    found: dict[tuple[str, bool], list[str]] = {}
+    for person_id, kind, outcome in rows:
+        if not _is_practice(turn, person_id, kind):
+            name = people.person(turn.tx, person_id).name
+            found.setdefault((kind, outcome == SENT), []).append(name)
+    late = [LateFacts(kind, is_sent, tuple(names)) for (kind, is_sent), names in found.items()]
+    text = outage.report(turn.tongue(person), person.zone, since=since, until=until, late=late)
+    turn.say(person, text, kind=MessageKind.NOTICE)
+
+
+def _is_practice(turn: Turn, person_id: int, kind: str) -> bool:
+    """Tell whether something was due to a coach's second self, who is counted nowhere."""
+    athlete = people.athlete(turn.tx, person_id)
+    return athlete is not None and athlete.is_practice and kind not in COACHS_DUES

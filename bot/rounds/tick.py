@@ -50,7 +50,7 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
     with database.transaction() as tx:
         turn = make_turn(tx, now())
         if stood_still(last_round_utc=since, now_utc=began_at).value:
-            house_round.tell_outage(turn, since=since)
+            house_round.tell_outage(turn, since=since, began_at=began_at)
         house_round.go(turn)
         due.set_mark(tx, LAST_ROUND, at=began_at)
 

@@ -1,24 +1,28 @@
 """From the platform's update to our own event."""
 
 import json
+from base64 import b64decode
 from collections.abc import Iterator
 from datetime import datetime
 from typing import Any
 
-from telegram import Bot, ChatMember, ChatMemberUpdated, Message, Update
+from telegram import Bot, ChatMember, ChatMemberUpdated, Document, Message, Update
 from telegram.constants import ChatType
 
 from bot.events import (
     BlockedUs,
     ChatMoved,
     Event,
+    FileArrived,
     Media,
     NotForUs,
+    SentFile,
     SentMedia,
     Tapped,
     UnblockedUs,
     Wrote,
 )
+from bot.wire.fetch import fetched_from
 
 WANTED_UPDATES = (
     Update.MESSAGE,
@@ -39,6 +43,9 @@ def event_from(raw: str, bot: Bot, *, received_at: datetime) -> Event:
         MalformedUpdateError: when it cannot be read at all.
 
     """
+    fetched = fetched_from(raw)
+    if fetched is not None:
+        return _file(fetched, received_at)
     update = _parsed(raw, bot)
     if update is None:
         return NotForUs(chat_id=0, at=received_at, why="unknown_update")
@@ -137,4 +144,31 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
         reply_to_message_id=reply_to,
         latitude=place.latitude if place else None,
         longitude=place.longitude if place else None,
+        file=_sent_file(message.document),
     )
+
+
+def _sent_file(document: Document | None) -> SentFile | None:
+    if document is None:
+        return None
+    return SentFile(
+        file_id=document.file_id,
+        name=document.file_name or "",
+        size_bytes=document.file_size,
+    )
+
+
+def _file(fetched: dict[str, Any], at: datetime) -> FileArrived:
+    """Read what we stored ourselves when a file had been fetched."""
+    try:
+        content = fetched.get("content")
+        return FileArrived(
+            chat_id=fetched["chat"]["id"],
+            at=at,
+            purpose=fetched["purpose"],
+            name=fetched["text"],
+            content=None if content is None else b64decode(content),
+            fault=fetched.get("fault", ""),
+        )
+    except Exception as fault:
+        raise MalformedUpdateError(f"{type(fault).__name__} in a fetched file") from fault

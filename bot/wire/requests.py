@@ -36,6 +36,8 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
             return copied.message_id
         case Operation.DOCUMENT:
             return await _send_page(bot, outgoing.chat_id, payload)
+        case Operation.FETCH:
+            raise ValueError("a file is fetched, and not sent")
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],

@@ -5,18 +5,20 @@ import logging
 from collections.abc import Callable
 from datetime import datetime, timedelta
 from functools import partial
+from typing import Any
 
 from sqlmodel import Session
 from telegram import Bot
 from telegram.error import TelegramError
 
 from bot.wire.faults import Fault, Meaning, understand
+from bot.wire.fetch import fetch
 from bot.wire.pace import Pace
 from bot.wire.requests import perform
 from scheduler.calendar.clocks import Clock
 from storage import outbox
 from storage.database import Database
-from storage.inbox import has_spoken_since
+from storage.inbox import has_spoken_since, store_updates
 from storage.records.wire import Operation, Outgoing
 
 log = logging.getLogger(__name__)
@@ -27,6 +29,10 @@ LONGEST_WAIT_S = 60.0  # [s] ch: between attempts while the platform is failing
 BlockedHook = Callable[[Session, int, datetime], None]
 RefusedHook = Callable[[Session, Outgoing, datetime], None]
 Ending = Callable[[Session], None]
+
+
+def _nobody_waits() -> None:
+    """Nothing is fetched where nobody waits for it."""
 
 
 class Sender:
@@ -45,14 +51,19 @@ class Sender:
         pace: Pace,
         on_blocked: BlockedHook,
         on_refused: RefusedHook,
+        on_fetched: Callable[[], None] = _nobody_waits,
     ) -> None:
-        """Keep what is needed; the hooks tell whom it concerns, in the same transaction."""
+        """Keep what is needed; the hooks tell whom it concerns, in the same transaction.
+
+        ``on_fetched`` wakes the writer: a file that was asked for is in the inbox.
+        """
         self._database = database
         self._bot = bot
         self._clock = clock
         self._pace = pace
         self._on_blocked = on_blocked
         self._on_refused = on_refused
+        self._on_fetched = on_fetched
         self._wake = asyncio.Event()
         self._tasks: dict[asyncio.Task[Ending], Outgoing] = {}
         self._ended: list[tuple[Outgoing, Ending]] = []
@@ -147,6 +158,8 @@ class Sender:
         """Make the call, and return how to write down what came of it."""
         began_at = self._clock.now()
         try:
+            if outgoing.operation is Operation.FETCH:
+                return partial(self._fetched, outgoing, await fetch(self._bot, outgoing))
             message_id = await perform(self._bot, outgoing)
         except TelegramError as error:
             return partial(self._failed, outgoing, understand(error), since=began_at)
@@ -155,6 +168,13 @@ class Sender:
             return partial(self._failed, outgoing, fault, since=began_at)
         at = self._clock.now()
         return partial(outbox.mark_sent, outbox_id=outgoing.id, at=at, message_id=message_id)
+
+    def _fetched(self, outgoing: Outgoing, update: dict[str, Any], tx: Session) -> None:
+        """Store a file like everything that arrives; the writer takes it in its turn."""
+        now = self._clock.now()
+        store_updates(tx, [update], received_at=now)
+        outbox.mark_sent(tx, outgoing.id, at=now, message_id=None)
+        self._on_fetched()
 
     def _failed(self, outgoing: Outgoing, fault: Fault, tx: Session, *, since: datetime) -> None:
         now = self._clock.now()
@@ -186,7 +206,7 @@ class Sender:
         Whoever has spoken since ``since``, when this attempt began, has probably seen it.
         """
         is_sent_again = (
-            outgoing.operation is Operation.EDIT
+            outgoing.operation in {Operation.EDIT, Operation.FETCH}
             or outgoing.kind.is_sent_again_in_doubt
             or not (outgoing.is_doubtful or has_spoken_since(tx, outgoing.chat_id, since=since))
         )

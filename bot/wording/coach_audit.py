@@ -56,6 +56,15 @@ WHAT: Mapping[str, Template] = {
     "proposal.accepted": "Proposal accepted",
     "proposal.declined": "Proposal not taken yet",
     "coach.wrote": "Written to the athlete",
+    "coach.told_many": "Written to several athletes",
+    "group.changed": "Group changed",
+    "messages.closed": "Messages closed without an answer",
+    "messages.reopened": "Messages put back onto the roster",
+    "review.sent": "Review sent",
+    "review.left": "Review not sent",
+    "athlete.moved": "Moved to another coach",
+    "athlete.told_by_file": "Stage and bests told by the coach",
+    "coach.hours": "Hours of the coach changed",
     "coach.note": "Note",
     "athlete.invited": "Invited",
     "athlete.joined": "Joined",
@@ -190,6 +199,10 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(tongue, before.get("dose")), _dose(tongue, after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "coach_name" in after:
+        return _pair(tongue, before.get("coach_name"), after["coach_name"])
+    if "group" in after:
+        return _pair(tongue, before.get("group"), after["group"] or tongue.say("none"))
     if "is_on" in after:
         return tongue.say("on") if after["is_on"] else tongue.say("off")
     if "of_stage" in after:

@@ -3,11 +3,13 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from bot.wording import review
 from bot.wording.labels import label
 from bot.wording.tongue import Template, Tongue
 
 MOVE_UP = "stage_up"
 EARLY_PATTERN = "early_pattern"
+REVIEW = "review"
 PATTERNS: Mapping[tuple[str, str], Template] = {
     ("one_wrist", "left"): "left wrist hurts, the right one does not",
     ("one_wrist", "right"): "right wrist hurts, the left one does not",
@@ -23,6 +25,8 @@ def title(tongue: Tongue, *, kind: str, facts: Mapping[str, Any]) -> str:
     if kind == EARLY_PATTERN:
         seen = PATTERNS.get((str(facts.get("pattern")), str(facts.get("arm"))))
         return tongue.say(seen) if seen else tongue.say("an early pattern")
+    if kind == REVIEW:
+        return review.title(tongue, number=int(facts.get("number", 1)))
     return tongue.say("{kind}", kind=kind.replace("_", " ").capitalize())
 
 

@@ -65,6 +65,7 @@ class RosterFacts:
     silent: timedelta | None = None
     is_blocked: bool = False
     waits_for_coach: bool = False
+    group: str = ""
 
     @property
     def need(self) -> Need:

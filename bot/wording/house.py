@@ -6,6 +6,7 @@ from datetime import timedelta
 
 from bot.wording import dates
 from bot.wording.coach_pain import level_word
+from bot.wording.moving import goes_along
 from bot.wording.tongue import Marked, Tongue
 from scheduler.pain.values import Level
 
@@ -18,6 +19,9 @@ class CoachFacts:
     athletes: tuple[str, ...]
     stand_in: str = ""
     is_reachable: bool = True
+    alerts: int = 0
+    decisions: int = 0
+    messages: int = 0
 
 
 @dataclass(frozen=True)
@@ -89,4 +93,7 @@ def _coach(tongue: Tongue, facts: CoachFacts) -> str:
         line += tongue.say(" · stand-in {name}", name=facts.stand_in)
     if not facts.is_reachable:
         line += tongue.say(" · <b>has no open chat</b>")
-    return line
+    waiting = goes_along(
+        tongue, alerts=facts.alerts, decisions=facts.decisions, messages=facts.messages
+    )
+    return f"{line}\n{tongue.say('to do: {what}', what=Marked(waiting))}" if waiting else line

@@ -150,3 +150,11 @@ def declined_to_coach(tongue: Tongue, *, name: str) -> str:
     return tongue.say(
         "{name} read the terms and did not agree. Nothing was asked or kept.", name=name
     )
+
+
+def practice_first(tongue: Tongue) -> str:
+    """A practice athlete is in the way of a real one."""
+    return tongue.say(
+        "Your practice athlete is still there. Send <code>/practice end</code>, then open the "
+        "link once more."
+    )

@@ -12,6 +12,7 @@ from scheduler.calendar.values import (
     OpenAlert,
     Owed,
     PlannedSession,
+    Review,
     Silence,
     Timing,
 )
@@ -74,6 +75,8 @@ def _all(
             yield session_due(session, person_id=person_id, timing=timing)
         elif wants_reminder(session, timing=timing):
             yield reminder_due(session, person_id=person_id, timing=timing)
+    for review in owed.reviews:
+        yield review_due(review, person_id=person_id, timing=timing)
     for kind in owed.recurring:
         yield from recurring_dues(
             kind, person_id=person_id, timing=timing, since_utc=since_utc, until_utc=until_utc
@@ -140,6 +143,18 @@ def silence_due(silence: Silence, *, person_id: int, timing: Timing) -> Due:
         subject=silence.subject,
         local_date=third_day,
         due_at_utc=_at(third_day, timing.session_at, timing),
+        useful_until_utc=None,
+    )
+
+
+def review_due(review: Review, *, person_id: int, timing: Timing) -> Due:
+    """A review is drafted in the night of its day, however late; its number is its subject."""
+    return Due(
+        person_id=person_id,
+        kind=DueKind.REVIEW,
+        subject=str(review.number),
+        local_date=review.on,
+        due_at_utc=_at(review.on, timing.planning_at, timing),
         useful_until_utc=None,
     )
 

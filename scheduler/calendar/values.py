@@ -22,6 +22,7 @@ class DueKind(StrEnum):
     SESSION_REMINDER = "session_reminder"
     DIGEST = "digest"
     WEEK_DRAWING = "week_drawing"
+    REVIEW = "review"
 
 
 class Due(BaseModel):
@@ -103,6 +104,15 @@ class Silence(BaseModel):
     since: date
 
 
+class Review(BaseModel):
+    """A look back on an athlete's training: the first, second, … and the day it belongs to."""
+
+    model_config = ConfigDict(frozen=True)
+
+    number: int = Field(ge=1)
+    on: date
+
+
 class OpenAlert(BaseModel):
     """An alert that nobody has answered, and when it is to be told next."""
 
@@ -126,4 +136,5 @@ class Owed(BaseModel):
     mornings: tuple[MorningAfter, ...] = ()
     silences: tuple[Silence, ...] = ()
     alerts: tuple[OpenAlert, ...] = ()
+    reviews: tuple[Review, ...] = ()
     recurring: frozenset[DueKind] = frozenset()

@@ -242,6 +242,23 @@ def mark_answered(tx: Session, athlete_id: int, *, at: datetime) -> int:
     ).rowcount
 
 
+def set_answered(tx: Session, message_ids: Sequence[int], *, at: datetime | None) -> None:
+    """Mark these messages as answered, or with None as waiting again."""
+    tx.exec(
+        update(PassedOnRow).where(col(PassedOnRow.id).in_(list(message_ids))).values(answered_at=at)
+    )
+
+
+def messages_of(tx: Session, athlete_id: int, message_ids: Sequence[int]) -> tuple[int, ...]:
+    """Return which of these messages are the athlete's own."""
+    rows = tx.exec(
+        select(PassedOnRow.id).where(
+            PassedOnRow.athlete_id == athlete_id, col(PassedOnRow.id).in_(list(message_ids))
+        )
+    )
+    return tuple(row or 0 for row in rows)
+
+
 def propose(
     tx: Session, *, athlete_id: int, kind: str, facts: Mapping[str, Any], at: datetime
 ) -> Proposal:
@@ -273,6 +290,7 @@ def proposals_to(tx: Session, coach_id: int, *, kind: str) -> tuple[Proposal, ..
         .where(
             AthleteRow.coach_id == coach_id,
             AthleteRow.state != AthleteState.LEFT,
+            ~col(AthleteRow.is_practice),
             ProposalRow.kind == kind,
             col(ProposalRow.answered_at).is_(None),
         )

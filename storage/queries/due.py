@@ -62,6 +62,18 @@ def outcomes(tx: Session) -> dict[str, int]:
     return {f"{kind}:{outcome}": count for kind, outcome, count in rows}
 
 
+def late(
+    tx: Session, *, handled_from: datetime, due_before: datetime
+) -> tuple[tuple[int, str, str], ...]:
+    """Return what was handled late since an instant: whose it was, its kind, what became of it."""
+    rows = tx.exec(
+        select(DueRow.person_id, DueRow.kind, DueRow.outcome)
+        .where(col(DueRow.handled_at) >= handled_from, col(DueRow.due_at) < due_before)
+        .order_by(col(DueRow.id))
+    )
+    return tuple((person_id, kind, outcome) for person_id, kind, outcome in rows)
+
+
 def mark(tx: Session, name: str) -> datetime | None:
     """Return when something of the house's own last happened."""
     row = tx.get(MarkRow, name)

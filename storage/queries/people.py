@@ -122,12 +122,18 @@ def change_athlete(tx: Session, person_id: int, **facts: Any) -> Athlete:
     return Athlete.model_validate(row)
 
 
-def athletes_of(tx: Session, coach_id: int) -> tuple[tuple[Person, Athlete], ...]:
-    """Return a coach's athletes who have not left, by name."""
+def athletes_of(
+    tx: Session, coach_id: int, *, is_practice: bool = False
+) -> tuple[tuple[Person, Athlete], ...]:
+    """Return a coach's athletes who have not left, by name; a practice athlete counts apart."""
     rows = tx.exec(
         select(PersonRow, AthleteRow)
         .join(AthleteRow, col(AthleteRow.person_id) == col(PersonRow.id))
-        .where(AthleteRow.coach_id == coach_id, AthleteRow.state != AthleteState.LEFT)
+        .where(
+            AthleteRow.coach_id == coach_id,
+            AthleteRow.state != AthleteState.LEFT,
+            col(AthleteRow.is_practice) == is_practice,
+        )
         .order_by(col(PersonRow.name), col(PersonRow.id))
     )
     return tuple((Person.model_validate(p), Athlete.model_validate(a)) for p, a in rows)

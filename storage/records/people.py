@@ -1,5 +1,6 @@
 """People as the rest of the house sees them."""
 
+from collections.abc import Mapping
 from datetime import date, datetime, time
 from enum import StrEnum
 
@@ -10,7 +11,7 @@ from scheduler.training.baseline_values import EarlierInjury
 from scheduler.training.coach_plan import CoachPlan
 from scheduler.training.other_training import RegularTraining
 from scheduler.training.season_values import SeasonEvent, Span, Travel
-from scheduler.training.values import AthleteProfile
+from scheduler.training.values import AthleteProfile, Best
 
 
 class Role(StrEnum):
@@ -39,7 +40,8 @@ class Profile(BaseModel):
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
     likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
-    elsewhere, every week; ``coach_plan``: what the coach changed in the plan and stands.
+    elsewhere, every week; ``coach_plan``: what the coach changed in the plan and stands;
+    ``told_bests``: best single sets that the coach told, by movement, for first doses only.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -65,6 +67,7 @@ class Profile(BaseModel):
     coach_plan: CoachPlan = CoachPlan()
     guardian: str | None = None
     country: str | None = None
+    told_bests: Mapping[str, Best] = Field(default_factory=dict)
 
     @property
     def all_events(self) -> tuple[SeasonEvent, ...]:

@@ -10,7 +10,7 @@ from sqlmodel import col, select
 
 from bot.acts import pain_picture, tell_alerts
 from bot.desks import front
-from bot.events import Tapped, Wrote
+from bot.events import Event, Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import House, Turn
 from scheduler.catalogue.library import default_library
@@ -180,7 +180,7 @@ class Bench:
                         )
         raise AssertionError(f"no button {label!r}")
 
-    def _handle(self, event: Wrote | Tapped) -> Outcome:
+    def _handle(self, event: Event) -> Outcome:
         with self.turn() as turn:
             return front.handle(turn, event)
 

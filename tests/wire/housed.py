@@ -8,6 +8,7 @@ from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta
 from pathlib import Path
+from typing import Any
 
 from sqlmodel import col, select
 
@@ -74,7 +75,7 @@ class Housed:
 
 
 @asynccontextmanager
-async def housed(folder: Path) -> AsyncIterator[Housed]:
+async def housed(folder: Path, **wiring: Any) -> AsyncIterator[Housed]:
     """Run the house a few seconds before everybody's session is due."""
     use_packaged_zones()
     url = f"sqlite:///{folder / 'house.sqlite3'}"
@@ -94,6 +95,7 @@ async def housed(folder: Path) -> AsyncIterator[Housed]:
                 database_url=url,
                 clock=clock,
                 api_url=f"http://{HOST}:{server.port}",
+                **wiring,
             )
         )
         await house.start()
