@@ -1,11 +1,12 @@
 """Drawing a week, and drawing anew what is still ahead when something changes."""
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.acts.checklist import local_today
 from bot.acts.lighter_signals import signals_of
+from bot.acts.open_days import open_weekdays
 from bot.acts.places_used import REMEMBERED
 from bot.acts.season import season_week
 from bot.acts.week_request import (
@@ -95,13 +96,14 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
         is_over_today = is_sent_today or _is_hour_past(turn, person, athlete, today)
         first_open = today + timedelta(days=1) if is_over_today else today
         asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
+        kept_days = {session.on for session in this_week}
+        open_from = max(first_open, monday)
         draft = _draft(
             turn,
-            asked.request,
+            _with_room(asked.request, monday=monday, kept=kept_days, open_from=open_from),
             kept=kept_slots(this_week),
-            open_from=max(first_open, monday),
+            open_from=open_from,
         )
-        kept_days = {session.on for session in this_week}
         fresh = tuple(one for one in draft.sessions if one.on not in kept_days)
         training.change_week(
             turn.tx,
@@ -185,6 +187,25 @@ def _draft(
         return draft
     # Nothing was left to draw: what such a week does not hold was not given way to anything.
     return draft.model_copy(update={"relaxations": ()})
+
+
+def _with_room(
+    request: WeekRequest | None, *, monday: date, kept: Set[date], open_from: date
+) -> WeekRequest | None:
+    """Leave no more days open than the week has sessions left; the days that stand are kept."""
+    if request is None:
+        return None
+    still = open_weekdays(
+        request.weekdays,
+        monday=monday,
+        kept=kept,
+        open_from=open_from,
+        days_a_week=request.days_a_week,
+    )
+    stand = {day.isoweekday() for day in kept}
+    if not still and not stand:
+        return None  # without a weekday the rule would choose days by itself
+    return request.model_copy(update={"weekdays": tuple(sorted({*still, *stand}))})
 
 
 def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:

@@ -20,6 +20,7 @@ from bot.acts import (
     invite,
     join,
     set_upkeep,
+    settings_care,
     show_athlete,
     show_audit,
     show_roster,
@@ -79,6 +80,7 @@ COMMANDS: dict[str, Command] = {
 }
 
 _ACTS: dict[str, TapAct] = {
+    **settings_care.COACH_TAPS,
     **intake.COACH_TAPS,
     "coach.roster": show_roster.tapped,
     "coach.who": show_athlete.tapped,

@@ -101,6 +101,9 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
     if message.chat.type != ChatType.PRIVATE:
         return NotForUs(chat_id=chat_id, at=received_at, why="group")
     reply_to = message.reply_to_message.message_id if message.reply_to_message else None
+    if message.text is None and is_edit and message.location is not None:
+        # A place that is shared live moves every few seconds; its first position was heard.
+        return NotForUs(chat_id=chat_id, at=received_at, why="live_location")
     if message.text is None:
         return _media(message, received_at, reply_to)
     return Wrote(

@@ -10,6 +10,7 @@ from pydantic import ValidationError
 from bot.wording import dates
 from bot.wording.changes import deciding, fitting, sets_differ
 from bot.wording.coach_pain import left_out
+from bot.wording.intake import NAMES, shown
 from bot.wording.pages import shortened
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
@@ -25,6 +26,9 @@ WHAT = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "season.changed": "Season changed",
+    "settings.changed": "Setting changed",
+    "settings.care_lifted": "Health answers taken over",
+    "settings.waits": "Health answers changed: the coach looks first",
     "standard.decided": "Standard decided on a clip",
     "injury.given_back": "Given back after an old injury",
     "upkeep.set": "Upkeep of bent-arm work switched",
@@ -183,6 +187,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "setting" in after:
+        return _setting(tongue, before, after)
     if "is_on" in after:
         return tongue.say("on") if after["is_on"] else tongue.say("off")
     if "of_stage" in after:
@@ -191,6 +197,16 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""
+
+
+def _setting(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
+    """Write a changed setting; private words are not kept here."""
+    key, old, new = str(after["setting"]), before.get("value"), after.get("value")
+    name = tongue.say(NAMES.get(key, key))
+    if old is None or new is None or key not in NAMES:
+        return name
+    change = _pair(tongue, shown(tongue, key, old), shown(tongue, key, new))
+    return tongue.say("{name}: {change}", name=name, change=Marked(change))
 
 
 def _pair(tongue: Tongue, old: object, new: object) -> str:
