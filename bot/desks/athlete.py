@@ -64,6 +64,7 @@ TAPS: dict[str, TapEntry] = {
         **red_flag.TAPS,
         **intake.TAPS,
         **settings.TAPS,
+        **show_plan.TAPS,
     }.items()
 }
 

@@ -11,9 +11,11 @@ from bot.wording import dates
 from bot.wording.changes import deciding, fitting, sets_differ
 from bot.wording.coach_pain import left_out
 from bot.wording.intake import NAMES, shown
+from bot.wording.movement_names import movement_name
 from bot.wording.pages import shortened
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
+from bot.wording.swapping import REASONS
 from bot.wording.tongue import Marked, Tongue
 from scheduler.pain.values import LeftOut, Level
 from scheduler.reasons import Reason
@@ -26,6 +28,11 @@ WHAT = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "season.changed": "Season changed",
+    "movement.swapped": "Swapped for a day by the athlete",
+    "session.early": "Session sent early",
+    "session.called_off": "Session called off",
+    "break.begins": "Break begins",
+    "break.ends": "Break ends",
     "settings.changed": "Setting changed",
     "settings.care_lifted": "Health answers taken over",
     "settings.waits": "Health answers changed: the coach looks first",
@@ -187,6 +194,8 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
         name = word(tongue, str(before.get("movement", "")))
         doses = _pair(tongue, _dose(before.get("dose")), _dose(after["dose"]))
         return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+    if "movement" in before and "movement" in after:
+        return _swap(tongue, before, after)
     if "setting" in after:
         return _setting(tongue, before, after)
     if "is_on" in after:
@@ -197,6 +206,16 @@ def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any])
     if "place" in after:
         return tongue.say("{place}", place=str(after["place"]))
     return ""
+
+
+def _swap(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
+    """Write which movement gave way to which, and why."""
+    names = (movement_name(str(one["movement"])) for one in (before, after))
+    change = _pair(tongue, *names)
+    why = REASONS.get(str(after.get("why", "")))
+    if why is None:
+        return change
+    return tongue.say("{change}, {why}", change=Marked(change), why=tongue.say(why))
 
 
 def _setting(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
