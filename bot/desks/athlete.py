@@ -7,6 +7,7 @@ from bot.acts import (
     choose_reading,
     hear_pain,
     hear_reading,
+    how_to,
     intake,
     join,
     morning_question,
@@ -17,6 +18,7 @@ from bot.acts import (
     red_flag,
     session_taps,
     settings,
+    show_history,
     show_plan,
     show_season,
     show_why,
@@ -31,6 +33,13 @@ from bot.turn import Turn
 from storage import buttons
 from storage.records.people import Athlete, AthleteState, Person, Role
 
+
+def _help(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
+    tongue = turn.tongue(person)
+    menu = [(one.name, tongue.say(one.about)) for one in COMMANDS.values() if one.is_in_menu]
+    return ask_help.athlete(turn, person, rest, event, commands=menu)
+
+
 COMMANDS: dict[str, Command] = {
     entry.name: entry
     for entry in (
@@ -38,10 +47,12 @@ COMMANDS: dict[str, Command] = {
         Command("week", "this week's sessions", show_plan.week),
         Command("why", "why this dose, and what comes next", show_why.command),
         Command("season", "your season, and what can be reached", show_season.own),
+        Command("how", "how a movement is done", how_to.command),
+        Command("history", "your bests, and how a movement went", show_history.command),
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
         Command("settings", "change days, hours, equipment, language", settings.command),
-        Command("help", "how this works, and help in an emergency", ask_help.athlete),
+        Command("help", "how this works, and help in an emergency", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
@@ -65,6 +76,8 @@ TAPS: dict[str, TapEntry] = {
         **intake.TAPS,
         **settings.TAPS,
         **show_plan.TAPS,
+        **how_to.TAPS,
+        **show_history.TAPS,
     }.items()
 }
 

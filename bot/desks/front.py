@@ -38,6 +38,20 @@ def handle(turn: Turn, event: Event) -> Outcome:
         case ChatMoved():
             return block_chat.moved(turn, event.chat_id, event.new_chat_id)
     person = people.person_in_chat(turn.tx, event.chat_id)
+    outcome = _of_somebody(turn, event, person)
+    if person is not None:
+        _follow_language(turn, person)
+    return outcome
+
+
+def _follow_language(turn: Turn, before: Person) -> None:
+    """Show the menu in a language that was just chosen."""
+    now = people.person(turn.tx, before.id)
+    if now.language != before.language:
+        turn.set_menu(now, menu_of(turn, now))
+
+
+def _of_somebody(turn: Turn, event: Wrote | Tapped | SentMedia, person: Person | None) -> Outcome:
     match event:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
             return join.use_link(turn, event, secret, person, menu_of=menu_of)
@@ -52,9 +66,9 @@ def handle(turn: Turn, event: Event) -> Outcome:
 
 
 def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
-    """Return what a person's menu shows; a menu is no access control."""
-    commands = commands_of(person, people.athlete(turn.tx, person.id))
-    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
+    """Return what a person's menu shows, in their language; a menu is no access control."""
+    commands, tongue = commands_of(person, people.athlete(turn.tx, person.id)), turn.tongue(person)
+    return [(one.name, tongue.say(one.about)) for one in commands.values() if one.is_in_menu]
 
 
 def commands_of(person: Person, athlete: Athlete | None) -> dict[str, Command]:

@@ -120,16 +120,6 @@ def example_answer(item: ItemFacts) -> str:
     )
 
 
-def how_to(tongue: Tongue, movement: Movement) -> str:
-    """Explain one movement."""
-    return tongue.say(
-        "<b>{name}</b>\n{how}\nOften seen: {fault}",
-        name=movement.name,
-        how=tongue.say(movement.how_to),
-        fault=tongue.say(movement.common_fault),
-    )
-
-
 def recorded(tongue: Tongue, item: ItemFacts, sets: tuple[SetDone, ...], *, assumed: str) -> str:
     """Play one item's results back in one line, with what was assumed."""
     line = tongue.say(

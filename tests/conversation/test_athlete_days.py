@@ -189,7 +189,7 @@ def test_swap_offers_only_what_stage_and_equipment_allow(stage: Stage) -> None:
         stage.tap("Swap one")
         stage.tap(stage.movement(item).name)
         stage.tap("I prefer another")
-        names = set(stage.screen()[-1].buttons)
+        names = set(stage.screen()[-1].buttons) - {"Leave it out today"}
         offered = [one for one in stage.house.library.movements.values() if one.name in names]
         assert len(offered) == len(names)
         for movement in offered:
@@ -209,7 +209,7 @@ def test_swap_offers_nothing_that_is_left_out(stage: Stage) -> None:
         stage.tap("Swap one")
         stage.tap(stage.movement(item).name)
         stage.tap("I prefer another")
-        for name in stage.screen()[-1].buttons:
+        for name in set(stage.screen()[-1].buttons) - {"Leave it out today"}:
             movement = next(
                 one for one in stage.house.library.movements.values() if one.name == name
             )
