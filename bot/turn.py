@@ -126,9 +126,10 @@ class Turn:
             self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
     def set_menu(self, to: Person, commands: Sequence[tuple[str, str]]) -> None:
-        """Show these commands in the person's menu."""
+        """Show these commands in the person's menu, in the person's language."""
         if to.chat_id is not None:
-            payload = {"commands": [list(command) for command in commands]}
+            tongue = self.tongue(to)
+            payload = {"commands": [[name, tongue.say(about)] for name, about in commands]}
             self._put(to.chat_id, Operation.MENU, payload, kind=MessageKind.MENU)
 
     def _put(

@@ -12,4 +12,4 @@ def show(turn: Turn, person: Person, commands: Sequence[tuple[str, str]]) -> Non
     tongue = turn.tongue(person)
     say = coach_help.help_text if person.is_coach else coach_help.owner_help
     turn.say(person, say(tongue, commands))
-    turn.set_menu(person, [(name, tongue.say(about)) for name, about in commands])
+    turn.set_menu(person, commands)

@@ -64,7 +64,7 @@ def _zones_by_city() -> Mapping[str, tuple[str, ...]]:
     """
     named = [(name, name) for name in sorted(zone_names()) if _is_place(name)]
     spanish = Locale("es").time_zones
-    named += [(spanish[zone]["city"], zone) for zone in spanish if "city" in spanish[zone]]
+    named += [(str(names["city"]), str(zone)) for zone, names in spanish.items() if "city" in names]
     named += [(city.name, city.zone) for city in default_cities()]
     found: dict[str, tuple[str, ...]] = {}
     for city, zone in named:

@@ -35,8 +35,7 @@ from storage.records.people import Athlete, AthleteState, Person, Role
 
 
 def _help(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
-    tongue = turn.tongue(person)
-    menu = [(one.name, tongue.say(one.about)) for one in COMMANDS.values() if one.is_in_menu]
+    menu = [(one.name, one.about) for one in COMMANDS.values() if one.is_in_menu]
     return ask_help.athlete(turn, person, rest, event, commands=menu)
 
 

@@ -66,9 +66,9 @@ def _of_somebody(turn: Turn, event: Wrote | Tapped | SentMedia, person: Person |
 
 
 def menu_of(turn: Turn, person: Person) -> list[tuple[str, str]]:
-    """Return what a person's menu shows, in their language; a menu is no access control."""
-    commands, tongue = commands_of(person, people.athlete(turn.tx, person.id)), turn.tongue(person)
-    return [(one.name, tongue.say(one.about)) for one in commands.values() if one.is_in_menu]
+    """Return what a person's menu shows; a menu is no access control."""
+    commands = commands_of(person, people.athlete(turn.tx, person.id))
+    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
 
 
 def commands_of(person: Person, athlete: Athlete | None) -> dict[str, Command]:

@@ -39,9 +39,10 @@ def _results(tongue: Tongue, *, coach: str) -> str:
 
 
 def _commands(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
-    """List the commands of the menu; their words are in the person's language already."""
+    """List the commands of the menu."""
     return "\n".join(
-        tongue.say("/{name} {about}", name=name, about=about) for name, about in commands
+        tongue.say("/{name} {about}", name=name, about=tongue.say(about))
+        for name, about in commands
     )
 
 

@@ -6,7 +6,10 @@ from typing import Any
 from bot.wording import intake
 from bot.wording.intake import NAMES, TOPICS, shown
 from bot.wording.labels import label
-from bot.wording.tongue import TONGUES, Marked, Tongue
+from bot.wording.tongue import Marked, Tongue, tongue_of
+
+LANGUAGES = ("en", "es")
+"""Under whose names a setting may be written, whatever the person's own language."""
 
 OWN_NAMES = {"elsewhere": ("other training",), "event": ("event",), "zone": ("zone", "city"),
              "session_at": ("time",), "months": ("trained",), "decimal_mark": ("decimals",),
@@ -25,7 +28,7 @@ def screen(tongue: Tongue, answers: Sequence[tuple[str, Any]]) -> str:
 
 def names_of(key: str) -> tuple[str, ...]:
     """Return the names under which a setting can be written, in every language."""
-    own = tuple(tongue.say(NAMES[key]) for tongue in TONGUES.values())
+    own = tuple(tongue_of(language).say(NAMES[key]) for language in LANGUAGES)
     return (*own, *OWN_NAMES.get(key, ()), key)
 
 

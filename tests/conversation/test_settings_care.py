@@ -86,7 +86,7 @@ def test_an_answer_taken_back_lifts_nothing_until_the_coach_says_so(stage: Stage
     assert not stage.athlete.profile.may_invert
     assert "is asked about that" in "".join(stage.texts()[-2:])
     stage.tap("Take it over", chat_id=COACH_CHAT)
-    assert stage.athlete.profile.screen_yes == ()
+    assert not stage.athlete.profile.screen_yes
     assert stage.athlete.profile.may_invert
     assert stage.audit("settings.care_lifted")[-1].actor_id == stage.coach.id
     assert "has changed your health answers" in stage.last()
