@@ -120,16 +120,16 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
 
 
 def _media(message: Message, received_at: datetime, reply_to: int | None) -> SentMedia:
+    place = message.location or (message.venue.location if message.venue else None)
     kinds = {
         Media.PHOTO: message.photo,
         Media.VIDEO: message.video or message.video_note or message.animation,
         Media.VOICE: message.voice or message.audio,
         Media.STICKER: message.sticker,
         Media.DOCUMENT: message.document,
-        Media.LOCATION: message.location,
+        Media.LOCATION: place,
     }
     media = next((kind for kind, content in kinds.items() if content), Media.OTHER)
-    place = message.location
     return SentMedia(
         chat_id=message.chat.id,
         at=received_at,

@@ -49,8 +49,10 @@ def best(tongue: Tongue, movement: Movement, done: Sequence[Exposure]) -> str:
 def _best(tongue: Tongue, movement: Movement, one: Exposure) -> str:
     value = doses.amount(tongue, one.dose.measure, best_value([one]))
     load = doses.load(tongue, one.dose, movement)
-    template = "<b>{value}</b>, {load} ({day})" if load else "<b>{value}</b> ({day})"
-    return tongue.say(template, value=value, load=load, day=dates.day(tongue, one.on))
+    on = dates.day(tongue, one.on)
+    if not load:
+        return tongue.say("<b>{value}</b> ({day})", value=value, day=on)
+    return tongue.say("<b>{value}</b>, {load} ({day})", value=value, load=load, day=on)
 
 
 def of_movement(tongue: Tongue, movement: Movement, lines: Sequence[str]) -> str:
@@ -81,10 +83,10 @@ def exposure(
 
 def _pain(tongue: Tongue, pain: PainReported | MorningAnswered) -> str:
     where = place(tongue, pain.site, pain.side)
-    template = "    next morning: {place} {score} of 10"
+    score = pain.score or 0
     if isinstance(pain, PainReported):
-        template = "    hurt: {place} {score} of 10"
-    return tongue.say(template, place=where, score=pain.score or 0)
+        return tongue.say("    hurt: {place} {score} of 10", place=where, score=score)
+    return tongue.say("    next morning: {place} {score} of 10", place=where, score=score)
 
 
 def name_label(tongue: Tongue, movement: Movement) -> str:

@@ -8,6 +8,7 @@ import pytest
 from bot.events import Media, SentMedia
 from bot.outcomes import Outcome
 from scheduler.catalogue.values import Equipment
+from storage import buttons
 from storage.queries import people
 from storage.records.people import AthleteState
 from storage.records.training import SessionState
@@ -274,10 +275,12 @@ def test_a_shared_place_goes_to_no_coach(stage: Stage) -> None:
     assert stage.count(COACH_CHAT) == before
 
 
-def share(stage: Stage, latitude: float, longitude: float) -> Outcome:
+def share(
+    stage: Stage, latitude: float, longitude: float, *, chat_id: int = ATHLETE_CHAT
+) -> Outcome:
     return stage.handle(
         SentMedia(
-            chat_id=ATHLETE_CHAT,
+            chat_id=chat_id,
             at=stage.now,
             message_id=9000,
             media=Media.LOCATION,
@@ -290,3 +293,24 @@ def share(stage: Stage, latitude: float, longitude: float) -> Outcome:
 def zone_of(stage: Stage) -> str:
     with stage.turn() as turn:
         return people.person(turn.tx, stage.person.id).zone
+
+
+def test_a_shared_place_answers_the_first_questions_too(stage: Stage) -> None:
+    newcomer = 3001
+    person = stage.add_athlete("Robin", chat_id=newcomer, state=AthleteState.INTAKE)
+    with stage.turn() as turn:
+        buttons.keep_dialog(
+            turn.tx,
+            chat_id=newcomer,
+            person_id=person.id,
+            kind="intake",
+            step="zone",
+            answers={},
+            now=stage.now,
+        )
+    assert share(stage, 38.7, -9.1, chat_id=newcomer) is Outcome.ASKED
+    stage.tap("Europe/Lisbon", chat_id=newcomer)
+    with stage.turn() as turn:
+        dialog = buttons.dialog(turn.tx, newcomer)
+    assert dialog is not None
+    assert dialog.answers["zone"] == "Europe/Lisbon"
