@@ -86,8 +86,8 @@ def test_an_answer_taken_back_lifts_nothing_until_the_coach_says_so(stage: Stage
     assert not stage.athlete.profile.may_invert
     assert "is asked about that" in "".join(stage.texts()[-2:])
     stage.tap("Take it over", chat_id=COACH_CHAT)
-    assert not stage.athlete.profile.screen_yes
-    assert stage.athlete.profile.may_invert
+    assert topics(stage) == []
+    assert may_invert(stage)
     assert stage.audit("settings.care_lifted")[-1].actor_id == stage.coach.id
     assert "has changed your health answers" in stage.last()
 
@@ -172,3 +172,11 @@ def test_that_somebody_is_of_age_now_is_for_the_coach_to_take_over(stage: Stage)
 def held(stage: Stage) -> frozenset[Direction]:
     with stage.turn() as turn:
         return held_directions(turn, stage.athlete)
+
+
+def topics(stage: Stage) -> list[str]:
+    return list(stage.athlete.profile.screen_yes)
+
+
+def may_invert(stage: Stage) -> bool:
+    return stage.athlete.profile.may_invert
