@@ -1,5 +1,7 @@
 """The help of an athlete, and the open question of the intake once more."""
 
+from collections.abc import Sequence
+
 from bot.acts import intake
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_show import ask
@@ -12,16 +14,28 @@ from storage.queries import people
 from storage.records.people import Person
 
 
-def athlete(turn: Turn, person: Person, _rest: str, event: Wrote) -> Outcome:
-    """Say what I understand, what this is not, and how to reach help."""
+def athlete(
+    turn: Turn,
+    person: Person,
+    _rest: str,
+    event: Wrote,
+    *,
+    commands: Sequence[tuple[str, str]] = (),
+) -> Outcome:
+    """Say what I understand, what this is not, and how to reach help; set the menu anew."""
     me = people.athlete(turn.tx, person.id)
     if me is None:
         return Outcome.COMMAND
     coach = people.person(turn.tx, me.coach_id)
     text = words.athlete(
-        turn.tongue(person), coach=coach.name, number=number_for(turn, person, coach)
+        turn.tongue(person),
+        coach=coach.name,
+        number=number_for(turn, person, coach),
+        commands=commands,
     )
     turn.say(person, text)
+    if commands:
+        turn.set_menu(person, commands)
     dialog = buttons.dialog(turn.tx, event.chat_id)
     if dialog is not None and dialog.kind == intake.KIND:
         ask(turn, person, me, dialog.step, dialog.answers)

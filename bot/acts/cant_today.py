@@ -7,6 +7,7 @@ from typing import Any
 
 from bot.acts import close_session, draw_week, pain_picture, pain_talk
 from bot.acts.checklist import local_today
+from bot.acts.intake_places import dates_in
 from bot.acts.still_open import still_open_session
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
@@ -20,7 +21,14 @@ from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionRecord, SessionState
 
-PAUSE = re.compile(r"(\d{1,2})\s*(d|day|days|w|week|weeks)\b", re.IGNORECASE)
+PAUSE = re.compile(
+    r"(?P<number>\d{1,3}|an?|una?)\s*(?P<unit>days?|d[ií]as?|d|weeks?|semanas?|w)\b", re.IGNORECASE
+)
+ENDS = frozenset({"off", "end", "stop", "over", "fin", "no", "terminar", "acabar"})
+PAUSES_DAYS = (7, 14, 21)  # [days] ch: what a tap may ask for; any other length is written
+MAY_PAUSE = frozenset({AthleteState.TRAINING, AthleteState.PAUSED})
+"""Who waits for the coach keeps waiting: a break that ends would begin the training."""
+MAY_LAST = frozenset({CantReason.ILL, CantReason.TRAVELLING})
 BREAKS = ("well", "trained", "ill")
 LONGEST_PAUSE_WEEKS = 26  # [weeks] ch: a longer break is a new beginning, to be talked over
 
@@ -125,6 +133,7 @@ def call_off(
         words.called_off(
             turn.tongue(person), reason, next_on=_next_planned(turn, person, session.on)
         ),
+        taps=[_pause_taps(turn, person)] if reason in MAY_LAST else (),
     )
 
 
@@ -133,18 +142,31 @@ def pause(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         return Outcome.COMMAND
-    today = local_today(turn, person)
-    if rest.strip().lower() in {"off", "end", "stop"} or (
-        not rest and athlete.state is AthleteState.PAUSED
-    ):
+    if athlete.state not in MAY_PAUSE:
+        turn.say(person, words.no_break_now(turn.tongue(person)))
+        return Outcome.NOT_UNDERSTOOD
+    if rest.strip().lower() in ENDS:
         return end_pause(turn, person, athlete)
-    found = PAUSE.search(rest)
-    until = pause_end(found, today) if found else None
-    if until is None:
-        turn.say(person, words.how_to_pause(turn.tongue(person)))
+    until = pause_end(rest, local_today(turn, person))
+    if until is not None:
+        return begin_own_break(turn, person, until=until)
+    tongue = turn.tongue(person)
+    taps = [_pause_taps(turn, person)]
+    if athlete.state is AthleteState.PAUSED and athlete.paused_until is not None:
+        turn.say(person, words.paused(tongue, athlete.paused_until), taps=_end_taps(turn, person))
         return Outcome.COMMAND
+    turn.say(person, words.how_to_pause(tongue), taps=taps)
+    return Outcome.NOT_UNDERSTOOD if rest.strip() else Outcome.COMMAND
+
+
+def begin_own_break(
+    turn: Turn, person: Person, *, until: date, message_id: int | None = None
+) -> Outcome:
+    """Begin a break that the athlete asked for, and say until when."""
     begin_break(turn, person, until=until, by=person)
-    turn.say(person, words.paused(turn.tongue(person), until))
+    if message_id is not None:
+        turn.change(person, message_id, words.noted(turn.tongue(person)))
+    turn.say(person, words.paused(turn.tongue(person), until), taps=_end_taps(turn, person))
     return Outcome.COMMAND
 
 
@@ -164,6 +186,32 @@ def begin_break(turn: Turn, person: Person, *, until: date, by: Person, why: str
         words=why,
         after={"until": until.isoformat()},
     )
+
+
+def pause_for(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+    """A length was tapped; where a break runs already, it is counted from today anew."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None or athlete.state not in MAY_PAUSE:
+        turn.say(person, words.no_break_now(turn.tongue(person)))
+        return Outcome.STALE_TAP
+    until = local_today(turn, person) + timedelta(days=int(arguments["days"]))
+    return begin_own_break(turn, person, until=until, message_id=event.message_id)
+
+
+def end_now(turn: Turn, person: Person, _arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """The button that ends a break."""
+    athlete = people.athlete(turn.tx, person.id)
+    return Outcome.STALE_TAP if athlete is None else end_pause(turn, person, athlete)
+
+
+def _pause_taps(turn: Turn, person: Person) -> list[Tap]:
+    tongue = turn.tongue(person)
+    return [Tap(words.weeks_label(tongue, days), "pause.for", {"days": days})
+            for days in PAUSES_DAYS]  # fmt: skip
+
+
+def _end_taps(turn: Turn, person: Person) -> TapRows:
+    return [[Tap(words.end_label(turn.tongue(person)), "break.end")]]
 
 
 def _close_for_break(turn: Turn, person: Person) -> None:
@@ -233,10 +281,16 @@ def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: T
     return Outcome.ANSWERED
 
 
-def pause_end(found: re.Match[str], today: date) -> date | None:
-    """Return the day on which a break of a written length ends; None for no sensible one."""
-    number = int(found.group(1))
-    days = number * 7 if found.group(2).lower().startswith("w") else number
+def pause_end(text: str, today: date) -> date | None:
+    """Return the day on which training goes on: "2 weeks", "10 days", "until 12 March"."""
+    named = dates_in(text, today=today).dates
+    if len(named) == 1:
+        days = (named[0] - today).days
+    elif found := PAUSE.search(text):
+        number = int(found["number"]) if found["number"].isdigit() else 1
+        days = number * 7 if found["unit"][0].lower() in {"w", "s"} else number
+    else:
+        return None
     return today + timedelta(days=days) if 0 < days <= LONGEST_PAUSE_WEEKS * 7 else None
 
 
@@ -254,4 +308,10 @@ def _next_planned(turn: Turn, person: Person, after: date) -> date | None:
     return planned[0] if planned else None
 
 
-TAPS = {"cant": ask_reason, "cant.because": because, "break.was": break_was}
+TAPS = {
+    "cant": ask_reason,
+    "cant.because": because,
+    "break.was": break_was,
+    "break.end": end_now,
+    "pause.for": pause_for,
+}

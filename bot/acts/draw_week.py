@@ -1,11 +1,12 @@
 """Drawing a week, and drawing anew what is still ahead when something changes."""
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.acts.checklist import local_today
 from bot.acts.lighter_signals import signals_of
+from bot.acts.open_days import open_weekdays
 from bot.acts.places_used import REMEMBERED
 from bot.acts.season import season_week
 from bot.acts.week_request import (
@@ -129,15 +130,18 @@ def drafted(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Dr
     is_over = is_sent_today or _is_hour_past(turn, person, athlete, today)
     first_open = today + timedelta(days=1) if week is not None and is_over else today
     asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
-    kept = kept_slots(this_week)
+    kept_days = frozenset(session.on for session in this_week)
+    open_from = max(first_open, monday)
     request = asked.request and asked.request.model_copy(
-        update={"kept": kept, "open_from": max(first_open, monday)}
+        update={"kept": kept_slots(this_week), "open_from": open_from}
     )
+    if week is not None:
+        request = _with_room(request, monday=monday, kept=kept_days, open_from=open_from)
     return Drafted(
         asked=asked,
         request=request,
         draft=_draft(turn, athlete, request),
-        kept_days=frozenset(session.on for session in this_week),
+        kept_days=kept_days,
     )
 
 
@@ -210,6 +214,25 @@ def _draft(turn: Turn, athlete: Athlete, request: WeekRequest | None) -> WeekDra
         return draft.model_copy(update={"relaxations": ()})
     plan = athlete.profile.coach_plan
     return with_changes(draft, plan=plan, request=request, library=library, rulebook=rulebook)
+
+
+def _with_room(
+    request: WeekRequest | None, *, monday: date, kept: Set[date], open_from: date
+) -> WeekRequest | None:
+    """Leave no more days open than the week has sessions left; the days that stand are kept."""
+    if request is None:
+        return None
+    still = open_weekdays(
+        request.weekdays,
+        monday=monday,
+        kept=kept,
+        open_from=open_from,
+        days_a_week=request.days_a_week,
+    )
+    stand = {day.isoweekday() for day in kept}
+    if not still and not stand:
+        return None  # without a weekday the rule would choose days by itself
+    return request.model_copy(update={"weekdays": tuple(sorted({*still, *stand}))})
 
 
 def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:

@@ -8,7 +8,7 @@ from bot.acts.checklist import local_today
 from bot.acts.intake_answers import NONE_WORDS, Heard, Several, Unclear, Why, tidy
 from bot.acts.intake_profile import kept_answers
 from bot.acts.intake_show import DRAFT, ask
-from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, YES
+from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, YES, read_answer
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -19,12 +19,25 @@ from storage.records.wire import Dialog
 KIND = course.KIND
 TAPS = intake_taps.TAPS
 COACH_TAPS = intake_taps.COACH_TAPS
-FOR_THE_COACH = re.compile(r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching)\b")
+FOR_THE_COACH = re.compile(
+    r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching"
+    r"|duele[n]?|doler|dolor(?:es)?|molesta[n]?)\b"
+)
 """A question, or something that hurts: no answer to ours, and not to be lost either."""
-BACK_WORDS = frozenset({"back", "go back"})
-DONE_WORDS = frozenset({"done", "that's all", "thats all", "ready"})
+BACK_WORDS = frozenset({"back", "go back", "atras", "volver"})
+DONE_WORDS = frozenset({"done", "that's all", "thats all", "ready", "listo", "lista", "hecho"})
 RIGHT_WORDS = frozenset(
-    {"looks right", "looks good", "all good", "right", "correct", "confirm", *YES}
+    {
+        "looks right",
+        "looks good",
+        "all good",
+        "right",
+        "correct",
+        "confirm",
+        "correcto",
+        "bien",
+        *YES,
+    }
 )
 
 
@@ -48,7 +61,7 @@ def hear(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, event: Wr
 def _hear_agreement(turn: Turn, person: Person, athlete: Athlete, said: str) -> Outcome:
     if said in YES:
         return course.agree(turn, person)
-    if said in NONE_WORDS or said in {"i do not agree", "do not agree", "disagree"}:
+    if said in NONE_WORDS or said in {"i do not agree", "do not agree", "disagree", "no acepto"}:
         return course.decline(turn, person, athlete)
     ask(turn, person, athlete, AGREE, {}, unclear="agree")
     return Outcome.NOT_UNDERSTOOD
@@ -75,7 +88,7 @@ def _hear_answer(
     draft = dialog.answers.get(DRAFT)
     if step.is_many and draft and tidy(text) in DONE_WORDS:
         return course.take(turn, person, athlete, dialog, step, draft)
-    match step.read(text, local_today(turn, person)):
+    match read_answer(step, text, today=local_today(turn, person), units=person.units):
         case Heard(value):
             return course.take(turn, person, athlete, dialog, step, value)
         case Unclear(_) if FOR_THE_COACH.search(text.lower()):

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from datetime import time
 from enum import StrEnum
 from typing import Any
 
@@ -17,6 +18,7 @@ YEARS_MOST = 60.0  # [years] ch
 MINUTES = (15, 180)  # [min] ch: the shortest and longest session that is planned
 WEEKDAYS_MOST = 5  # [days a week] ch: the least is one
 WEIGHT_KG = (0.5, 300.0)  # [kg] ch: a small plate to a loaded bar
+EVENING = (time(15, 0), time(23, 30))  # [wall time] ch: when an evening may begin
 WEIGHTS_MOST = 24  # [weights] ch: a whole rack
 
 
@@ -43,6 +45,7 @@ class Why(StrEnum):
     EVENT_FAR = "event_far"
     PLACE = "place"
     HOUR = "hour"
+    EVENING = "evening"
     TOPICS = "topics"
     CONTACT = "contact"
     WORDS = "words"
@@ -74,17 +77,26 @@ class Several:
 Answer = Heard | Unclear | Several
 Reader = Callable[[str], Answer]
 
-NONE_WORDS = frozenset(["no", "none", "nothing", "never", "nope", "0", "zero", "-"])
+NONE_WORDS = frozenset(
+    {"no", "none", "nothing", "never", "nope", "0", "zero", "-"}
+    | {"nada", "ninguno", "ninguna", "nunca", "cero"}
+)
 AMOUNT = r"(?P<amount>\d{1,4}(?:[.,]\d{1,2})?)"
-MASS = re.compile(rf"(?:about )?{AMOUNT}\s*(?P<unit>kgs?|kilos?|lbs?|pounds?)?\.?")
+MASS = re.compile(rf"(?:about )?{AMOUNT}\s*(?P<unit>kgs?|kilos?|lbs?|pounds?|libras?)?\.?")
 SPAN = re.compile(
-    rf"(?:about |over |more than )?(?:{AMOUNT}|(?P<one>an?|one)|(?P<half>half an? ?))\s*"
-    r"(?P<unit>day|week|wk|month|year|yr)?s?(?: ago)?"
+    rf"(?:about |over |more than |hace |unos |unas )?"
+    rf"(?:{AMOUNT}|(?P<one>an?|one|una?)|(?P<half>half an? ?|medio ))\s*"
+    r"(?P<unit>day|week|wk|month|year|yr|dia|semana|mes(?=es|\b)|ano)?(?:s|es)?(?: ago)?"
 )
+UNITS_OF_SPAN = {"wk": "week", "yr": "year", "dia": "day", "semana": "week", "mes": "month",
+                 "ano": "year"}  # fmt: skip
 LENGTH = re.compile(
-    rf"(?:about )?(?:{AMOUNT}\s*(?P<unit>minutes?|mins?|m|hours?|hrs?|h)?|(?P<hour>an hour))"
+    rf"(?:about )?(?:{AMOUNT}\s*(?P<unit>minutes?|minutos?|mins?|m|hours?|horas?|hrs?|h)?"
+    r"|(?P<hour>an hour|una hora))"
 )
-CLOCK = re.compile(r"(?:at )?(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))?\s*(?P<half>[ap]\.?m\.?)?")
+CLOCK = re.compile(
+    r"(?:at |a las? )?(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))?\s*(?P<half>[ap]\.?m\.?)?"
+)
 
 
 def tidy(text: str) -> str:
@@ -125,9 +137,9 @@ def mass_kg(text: str) -> Answer:
 def days_of_span(text: str) -> Answer:
     """Read a span of time [days]: "2 years", "3 weeks ago", "yesterday", "none"."""
     said = tidy(text)
-    if said in {"0", "zero", "none", "no break", "today"}:
+    if said in {"0", "zero", "none", "no break", "today", "hoy"}:
         return Heard(0)
-    if said == "yesterday":
+    if said in {"yesterday", "ayer"}:
         return Heard(1)
     found = SPAN.fullmatch(said)
     if found is None:
@@ -135,13 +147,13 @@ def days_of_span(text: str) -> Answer:
     if not found["unit"]:
         return Unclear(Why.SPAN_UNIT)
     amount = 0.5 if found["half"] else 1.0 if found["one"] else number_of(found["amount"])
-    days = round(amount * DAYS_IN[{"wk": "week", "yr": "year"}.get(found["unit"], found["unit"])])
+    days = round(amount * DAYS_IN[UNITS_OF_SPAN.get(found["unit"], found["unit"])])
     return Heard(days) if days <= YEARS_MOST * DAYS_IN["year"] else Unclear(Why.SPAN_LONG)
 
 
 def months_of_span(text: str) -> Answer:
     """Read a span of time [months]; "never" is none."""
-    if tidy(text) in NONE_WORDS | {"none yet", "not yet"}:
+    if tidy(text) in NONE_WORDS | {"none yet", "not yet", "aun no", "todavia no"}:
         return Heard(0.0)
     found = days_of_span(text)
     if not isinstance(found, Heard):
@@ -152,8 +164,8 @@ def months_of_span(text: str) -> Answer:
 def weekdays(text: str) -> Answer:
     """Read training days, Monday = 0: "mon wed fri", "monday to friday"."""
     days: set[int] = set()
-    for first, last in re.findall(r"([a-z]+)(?:\s*(?:-|to)\s*([a-z]+))?", tidy(text)):
-        if first in {"and", "y", "on"}:
+    for first, last in re.findall(r"([a-z]+)(?:\s*(?:-|\bto\b|\ba\b)\s*([a-z]+))?", tidy(text)):
+        if first in {"and", "y", "on", "de", "los"}:
             continue
         start, end = _weekday(first), _weekday(last or first)
         if start is None or end is None:
@@ -187,7 +199,7 @@ def minutes(text: str) -> Answer:
 def clock(text: str) -> Answer:
     """Read a time of day as "HH:MM"; a bare number is the hour of a day of 24."""
     said = tidy(text)
-    if said in {"noon", "midday"}:
+    if said in {"noon", "midday", "mediodia"}:
         return Heard("12:00")
     found = CLOCK.fullmatch(said)
     if found is None:
@@ -200,14 +212,29 @@ def clock(text: str) -> Answer:
     return Heard(f"{hour:02}:{minute:02}") if hour < 24 and minute < 60 else Unclear(Why.HOUR)
 
 
+def evening(text: str) -> Answer:
+    """Read the hour at which a person's evening begins; a bare 8 is eight in the evening."""
+    said = tidy(text)
+    found = clock(f"{said} pm" if re.fullmatch(r"[3-9]|1[01]", said) else text)
+    if not isinstance(found, Heard):
+        return Unclear(Why.EVENING)
+    first, last = EVENING
+    return found if first <= time.fromisoformat(found.value) <= last else Unclear(Why.EVENING)
+
+
 def named(options: Mapping[str, Iterable[str]], *, unknown: Why) -> Reader:
     """Return a reader of several answers, named one after another with commas or "and"."""
 
     def read(text: str) -> Answer:
         said = tidy(text)
-        if said in NONE_WORDS or said in {"no equipment", "none of these", "none of them"}:
+        if said in NONE_WORDS or said in {
+            "no equipment",
+            "none of these",
+            "none of them",
+            "nada de esto",
+        }:
             return Heard([])
-        parts = [part.strip() for part in re.split(r",|;|\+|/|\band\b", said) if part.strip()]
+        parts = [part.strip() for part in re.split(r",|;|\+|/|\band\b|\by\b", said) if part.strip()]
         found = [_named_by(part, options) for part in parts]
         if not parts or None in found:
             return Unclear(unknown)
@@ -217,7 +244,7 @@ def named(options: Mapping[str, Iterable[str]], *, unknown: Why) -> Reader:
 
 
 def _named_by(part: str, options: Mapping[str, Iterable[str]]) -> str | None:
-    part = re.sub(r"^(?:an?|some|my|the|two) ", "", part)
+    part = re.sub(r"^(?:an?|some|my|the|two|una?|unas|unos|mis|las|los) ", "", part)
     for value, names in options.items():
         if part in names or part.removesuffix("s") in names:
             return value
@@ -229,10 +256,12 @@ def weights_kg(text: str) -> Answer:
     said = tidy(text)
     if said in NONE_WORDS:
         return Heard([])
-    is_lb, is_kg = bool(re.search(r"lb|pound", said)), bool(re.search(r"kg|kilo", said))
+    is_lb, is_kg = bool(re.search(r"lb|pound|libra", said)), bool(re.search(r"kg|kilo", said))
     if is_lb and is_kg:
         return Unclear(Why.WEIGHTS_UNIT)
-    bare = re.sub(r"(?<=\d)\s*(?:kgs?|kilos?|lbs?|pounds?)\b|\beach\b|\band\b", " ", said)
+    bare = re.sub(
+        r"(?<=\d)\s*(?:kgs?|kilos?|lbs?|pounds?|libras?)\b|\beach\b|\band\b|\by\b", " ", said
+    )
     parts = _weight_parts(bare)
     if parts is None:
         return Unclear(Why.WEIGHTS_COMMA)
@@ -285,7 +314,11 @@ def topics(options: Iterable[str]) -> Reader:
             return Heard([])
         parts = re.findall(r"[a-z]+|\d+", said)
         numbers = [int(part) for part in parts if part.isdigit()]
-        others = [part for part in parts if not part.isdigit() and part not in {"and", "yes", "to"}]
+        others = [
+            part
+            for part in parts
+            if not part.isdigit() and part not in {"and", "yes", "to", "y", "si"}
+        ]
         if not numbers or others or not all(1 <= one <= len(listed) for one in numbers):
             return Unclear(Why.TOPICS)
         return Heard([listed[one - 1] for one in sorted(set(numbers))])

@@ -65,6 +65,7 @@ def regular_of(said: Sequence[Mapping[str, Any]]) -> tuple[RegularTraining, ...]
             weekday=int(one["weekday"]),
             tags=tags,
             is_hard=bool(tags & HARD_UNLESS_SAID),
+            name=str(one["name"]),
         )
         for one in said
         for tags in (tags_of(str(one["name"])),)

@@ -1,10 +1,10 @@
 """The end of the intake: begin, or wait until the coach has looked."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, give_back
+from bot.acts import draw_week, find_athlete, give_back, hold_for_look
 from bot.acts.checklist import local_today
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
@@ -136,14 +136,8 @@ def _tell_begun(
 def _wait(turn: Turn, person: Person, coach: Person, answers: Mapping[str, Any]) -> None:
     people.change_athlete(turn.tx, person.id, state=AthleteState.WAITS_FOR_COACH)
     screen = answers["screen"]
-    tongue = turn.tongue(person)
+    say_waits(turn, person, coach, screen)
     has_signs = bool(set(SIGNS) & set(screen))
-    if has_signs:
-        text = words.signs(tongue, number=number_for(turn, person, coach))
-        turn.say(person, text, kind=MessageKind.SAFETY)
-    turn.say(person, words.waits(tongue, coach=coach.name), kind=MessageKind.SAFETY)
-    if "hurts_now" in screen:
-        turn.say(person, words.pain_now(tongue, coach=coach.name), kind=MessageKind.SAFETY)
     theirs = turn.tongue(coach)
     text = words.coach_waits(
         theirs,
@@ -154,6 +148,17 @@ def _wait(turn: Turn, person: Person, coach: Person, answers: Mapping[str, Any])
     )
     taps = [_open_tap(turn, coach, person), _let_start_tap(turn, coach, person, is_guardian=False)]
     _say_to_coach(turn, coach, person, text, taps)
+
+
+def say_waits(turn: Turn, person: Person, coach: Person, screen: Sequence[str]) -> None:
+    """Tell the athlete that the coach looks first, and what to do about what was named."""
+    tongue = turn.tongue(person)
+    if set(SIGNS) & set(screen):
+        text = words.signs(tongue, number=number_for(turn, person, coach))
+        turn.say(person, text, kind=MessageKind.SAFETY)
+    turn.say(person, words.waits(tongue, coach=coach.name), kind=MessageKind.SAFETY)
+    if "hurts_now" in screen:
+        turn.say(person, words.pain_now(tongue, coach=coach.name), kind=MessageKind.SAFETY)
 
 
 def wait_for_guardian(turn: Turn, person: Person, athlete: Athlete, contact: str) -> None:
@@ -178,6 +183,7 @@ def wait_for_guardian(turn: Turn, person: Person, athlete: Athlete, contact: str
 def start_after_look(turn: Turn, coach: Person, named: find_athlete.Named) -> Outcome:
     """The coach has looked at the answers: record it, say it, begin."""
     person, athlete = named.person, named.athlete
+    is_held = hold_for_look.is_held(turn, person)
     care.write_audit(
         turn.tx,
         at=turn.now,
@@ -188,10 +194,13 @@ def start_after_look(turn: Turn, coach: Person, named: find_athlete.Named) -> Ou
         after={"state": AthleteState.TRAINING.value},
     )
     tell(turn, person, words.let_start_told(turn.tongue(person), coach=coach.name))
-    own_coach = people.person(turn.tx, athlete.coach_id)
-    first = begin_training(turn, person, athlete, own_coach)
-    on = _local_date(turn, person, first)
-    text = words.started_to_coach(turn.tongue(coach), name=person.name, on=on)
+    if is_held:
+        text = hold_for_look.go_on(turn, coach, named)
+    else:
+        own_coach = people.person(turn.tx, athlete.coach_id)
+        first = begin_training(turn, person, athlete, own_coach)
+        on = _local_date(turn, person, first)
+        text = words.started_to_coach(turn.tongue(coach), name=person.name, on=on)
     held = give_back.held_line(turn, coach, named)
     text = f"{text}\n{held}" if held else text
     turn.say(coach, text, subject=find_athlete.subject_of(person))

@@ -1,16 +1,22 @@
 """Where an athlete lives and what they train for: a city to its zone, a date among words."""
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 from difflib import get_close_matches
+from functools import cache
+
+from babel import Locale
 
 from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, tidy
 from bot.reading.days import MONTHS
+from scheduler.calendar.places import default_cities
 from scheduler.calendar.zones import zone_names
 
 NOT_PLACES = ("Etc", "SystemV", "US", "posix", "right")  # tzdata: links and offsets, not cities
 CHOICES_MOST = 6  # [buttons] ch: more is not read on a phone
+LETTERS_LEAST = 4  # [letters] ch: fewer begin too many names
 NEAR_CUTOFF = 0.75  # [ratio] ch: "Barlin" is near "Berlin"
 EVENT_MOST = timedelta(days=730)  # [days] ch: further ahead no season is planned
 GOAL_MOST = 200  # [characters] ch
@@ -19,8 +25,8 @@ MONTH = "|".join(sorted(MONTHS, key=len, reverse=True))
 ISO = re.compile(r"\b(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})\b")
 DOTTED = re.compile(r"\b(?P<day>\d{1,2})\.\s?(?P<month>\d{1,2})\.\s?(?P<year>\d{4})\b")
 DAY_FIRST = re.compile(
-    rf"\b(?P<day>\d{{1,2}})(?:st|nd|rd|th)?\.? (?:of )?(?P<month>{MONTH})\b\.?,?"
-    r"(?: (?P<year>\d{4}))?"
+    rf"\b(?P<day>\d{{1,2}})(?:st|nd|rd|th)?\.? (?:of |de )?(?P<month>{MONTH})\b\.?,?"
+    r"(?: (?:de )?(?P<year>\d{4}))?"
 )
 MONTH_FIRST = re.compile(
     rf"\b(?P<month>{MONTH})\.? (?P<day>\d{{1,2}})(?:st|nd|rd|th)?\b,?(?: (?P<year>\d{{4}}))?"
@@ -36,17 +42,36 @@ def zone_of(text: str) -> Answer:
     )
     if exact:
         return Heard(exact)
-    places = {name: _city(name) for name in sorted(zone_names()) if _is_place(name)}
-    found = [name for name, city in places.items() if city == said]
-    if not found and len(said) >= 4:
-        found = [name for name, city in places.items() if city.startswith(said)]
+    places = _zones_by_city()
+    found = list(places.get(said, ()))
+    if not found and len(said) >= LETTERS_LEAST:
+        found = [zone for city, zones in places.items() if city.startswith(said) for zone in zones]
     found = _without_older_names(found)
     if len(found) == 1:
         return Heard(found[0])
     if not found:
-        close = get_close_matches(said, list(places.values()), n=3, cutoff=NEAR_CUTOFF)
-        found = [name for name, city in places.items() if city in close]
+        close = get_close_matches(said, list(places), n=3, cutoff=NEAR_CUTOFF)
+        found = [zone for city in close for zone in places[city]]
+    found = list(dict.fromkeys(found))
     return Several(tuple(found[:CHOICES_MOST])) if found else Unclear(Why.PLACE)
+
+
+@cache
+def _zones_by_city() -> Mapping[str, tuple[str, ...]]:
+    """Return the zones that a city's name may mean: zones' own names, big cities, in Spanish too.
+
+    The Spanish names of the zones' cities are those of the Unicode locale data (babel).
+    """
+    named = [(name, name) for name in sorted(zone_names()) if _is_place(name)]
+    spanish = Locale("es").time_zones
+    named += [(str(names["city"]), str(zone)) for zone, names in spanish.items() if "city" in names]
+    named += [(city.name, city.zone) for city in default_cities()]
+    found: dict[str, tuple[str, ...]] = {}
+    for city, zone in named:
+        if zone in zone_names():
+            key = _city(city)
+            found[key] = tuple(dict.fromkeys((*found.get(key, ()), zone)))
+    return found
 
 
 WITHOUT_A_DATE = re.compile(

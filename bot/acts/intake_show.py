@@ -75,41 +75,55 @@ def _question(
     place, of = intake_steps.place_of(key, answers)
     text = words.question(tongue, key, coach=coach.name, place=place, of=of, above=above)
     step = BY_KEY[key]
-    taps = _choice_taps(tongue, step, answers)
+    taps = choice_taps(tongue, step, answers.get(DRAFT, ()))
     if key == "zone":
-        taps = _zone_taps(tongue, several or (coach.zone,))
+        taps = zone_taps(tongue, several or (coach.zone,))
     if intake_steps.key_before(key, answers) is not None:
         taps = [*taps, [Tap(words.back_label(tongue), "intake.back", {"step": key})]]
     return text, taps
 
 
-def _choice_taps(tongue: Tongue, step: Step, answers: Answers) -> list[list[Tap]]:
-    chosen = answers.get(DRAFT, ()) if step.is_many else ()
-    act = "intake.toggle" if step.is_many else "intake.answer"
+def choice_taps(
+    tongue: Tongue,
+    step: Step,
+    draft: Sequence[Any],
+    *,
+    acts: str = "intake",
+    about: Mapping[str, Any] | None = None,
+) -> list[list[Tap]]:
+    """Return the buttons of a question; ``draft`` is what is chosen so far of several.
+
+    ``acts`` names who hears the taps: the intake, which remembers the draft, or the settings,
+    whose buttons carry it ``about`` themselves.
+    """
+    chosen = draft if step.is_many else ()
+    act = f"{acts}.toggle" if step.is_many else f"{acts}.answer"
     extra = [one for one in chosen if one not in step.choices]
+    told = {"step": step.key, **(about or {})}
     taps = [
         Tap(
             words.choice_label(tongue, step.key, value, is_chosen=value in chosen),
             act,
-            {"step": step.key, "value": value},
+            {**told, "value": value},
         )
         for value in (*step.choices, *extra)
     ]
-    return [*_in_rows(taps, step.a_row), *([_end_taps(tongue, step)] if step.is_many else [])]
+    end = [_end_taps(tongue, step, f"{acts}.done", told)] if step.is_many else []
+    return [*in_rows(taps, step.a_row), *end]
 
 
-def _end_taps(tongue: Tongue, step: Step) -> list[Tap]:
-    about = {"step": step.key}
-    done = Tap(words.done_label(tongue), "intake.done", about)
+def _end_taps(tongue: Tongue, step: Step, act: str, about: Mapping[str, Any]) -> list[Tap]:
+    done = Tap(words.done_label(tongue), act, about)
     if step.needs_one:
         return [done]
-    return [Tap(words.none_label(tongue), "intake.done", {**about, "is_none": True}), done]
+    return [Tap(words.none_label(tongue), act, {**about, "is_none": True}), done]
 
 
-def _zone_taps(tongue: Tongue, zones: Sequence[str]) -> list[list[Tap]]:
+def zone_taps(tongue: Tongue, zones: Sequence[str], *, acts: str = "intake") -> list[list[Tap]]:
+    """Return a button for each zone."""
     return [
-        [Tap(words.place_label(tongue, zone), "intake.answer", {"step": "zone", "value": zone})]
-        for zone in zones
+        [Tap(words.place_label(tongue, zone), f"{acts}.answer", {"step": "zone", "value": zone})]
+        for zone in dict.fromkeys(zones)
     ]
 
 
@@ -126,9 +140,10 @@ def _review_taps(tongue: Tongue, keys: Sequence[str]) -> list[list[Tap]]:
         for n, key in enumerate(keys, start=1)
     ]
     right = Tap(end_words.right_label(tongue), "intake.right")
-    return [[right], *_in_rows(changes, CHANGES_A_ROW)]
+    return [[right], *in_rows(changes, CHANGES_A_ROW)]
 
 
-def _in_rows(taps: Iterable[Tap], a_row: int) -> list[list[Tap]]:
+def in_rows(taps: Iterable[Tap], a_row: int) -> list[list[Tap]]:
+    """Put buttons in rows."""
     listed = list(taps)
     return [listed[at : at + a_row] for at in range(0, len(listed), a_row)]

@@ -1,5 +1,6 @@
 """The questions of the intake as a table: what is asked when, and how an answer is read."""
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -25,40 +26,114 @@ SCREEN_TOPICS = (*SIGNS, "pregnant", "pressure_or_eyes", "out_or_operated", "rec
                  "hurts_now")  # fmt: skip
 
 EQUIPMENT_WORDS: Mapping[str, Sequence[str]] = {
-    Equipment.BOX.value: ("box", "chair", "step", "sturdy chair", "box or sturdy chair"),
+    Equipment.BOX.value: (
+        "box",
+        "chair",
+        "step",
+        "sturdy chair",
+        "box or sturdy chair",
+        "cajon",
+        "silla",
+    ),
     Equipment.HIGH_BAR.value: (
         "high bar",
         "pull-up bar",
         "pull up bar",
         "pullup bar",
         "chin-up bar",
+        "barra",
+        "barra de dominadas",
+        "barra alta",
     ),
-    Equipment.LOW_BAR.value: ("low bar", "bar at hip height", "table edge"),
-    Equipment.PARALLEL_BARS.value: ("parallel bars", "dip bars", "parallettes", "dip station"),
-    Equipment.RINGS.value: ("rings", "ring", "straps", "rings or straps"),
-    Equipment.DUMBBELLS.value: ("dumbbells", "dumbbell", "dumbell", "db"),
-    Equipment.KETTLEBELLS.value: ("kettlebells", "kettlebell", "kettle bell", "kb"),
-    Equipment.BARBELL.value: ("barbell",),
-    Equipment.BENCH.value: ("bench", "benche"),
-    Equipment.BAND.value: ("bands", "band", "elastic band", "resistance band"),
-    Equipment.CABLE.value: ("cable", "cable station", "pulley", "cable machine"),
+    Equipment.LOW_BAR.value: ("low bar", "bar at hip height", "table edge", "barra baja"),
+    Equipment.PARALLEL_BARS.value: (
+        "parallel bars",
+        "dip bars",
+        "parallettes",
+        "dip station",
+        "paralelas",
+        "barras paralelas",
+    ),
+    Equipment.RINGS.value: ("rings", "ring", "straps", "rings or straps", "anillas"),
+    Equipment.DUMBBELLS.value: (
+        "dumbbells",
+        "dumbbell",
+        "dumbell",
+        "db",
+        "mancuernas",
+        "mancuerna",
+    ),
+    Equipment.KETTLEBELLS.value: (
+        "kettlebells",
+        "kettlebell",
+        "kettle bell",
+        "kb",
+        "pesas rusas",
+        "pesa rusa",
+    ),
+    Equipment.BARBELL.value: ("barbell", "barra con discos", "barra olimpica"),
+    Equipment.BENCH.value: ("bench", "benche", "banco"),
+    Equipment.BAND.value: (
+        "bands",
+        "band",
+        "elastic band",
+        "resistance band",
+        "bandas",
+        "banda",
+        "gomas",
+        "goma",
+        "banda elastica",
+    ),
+    Equipment.CABLE.value: ("cable", "cable station", "pulley", "cable machine", "polea", "poleas"),
 }
 BAND_WORDS: Mapping[str, Sequence[str]] = {
-    "light": ("light", "light band", "easy"),
-    "medium": ("medium", "middle", "medium band"),
-    "heavy": ("heavy", "strong", "heavy band"),
+    "light": ("light", "light band", "easy", "ligera", "suave"),
+    "medium": ("medium", "middle", "medium band", "media"),
+    "heavy": ("heavy", "strong", "heavy band", "fuerte", "dura"),
 }
 YES = ("yes", "y", "yeah", "yep", "yes ok", "ok yes", "ok", "okay", "sure",
-       "agree", "i agree", "agreed")  # fmt: skip
+       "agree", "i agree", "agreed", "si", "vale", "claro", "de acuerdo", "acepto")  # fmt: skip
 ADULT = {
-    True: (*YES, "18", "18 or older", "adult", "over 18", "i am 18 or older"),
-    False: ("no", "under 18", "minor", "younger", "i am under 18"),
+    True: (
+        *YES,
+        "18",
+        "18 or older",
+        "adult",
+        "over 18",
+        "i am 18 or older",
+        "adulto",
+        "adulta",
+        "mayor de edad",
+        "18 o mas",
+        "tengo 18 o mas",
+    ),
+    False: ("no", "under 18", "minor", "younger", "i am under 18", "menor", "menor de edad"),
 }
 REFERENCE = {
-    "men": ("men", "men's", "mens", "male", "man", "m"),
-    "women": ("women", "women's", "womens", "female", "woman", "w", "f"),
-    "own": ("coach", "coach decides", "own", "let the coach decide", "other", "neither"),
+    "men": ("men", "men's", "mens", "male", "man", "m", "hombres", "hombre"),
+    "women": ("women", "women's", "womens", "female", "woman", "w", "f", "mujeres", "mujer"),
+    "own": (
+        "coach",
+        "coach decides",
+        "own",
+        "let the coach decide",
+        "other",
+        "neither",
+        "entrenador",
+        "entrenadora",
+        "que decida mi entrenador",
+        "otro",
+        "ninguna",
+    ),
 }
+LANGUAGES = {"en": ("english", "en", "ingles"), "es": ("spanish", "es", "espanol", "castellano")}
+UNITS = {
+    "kg": ("kg", "kgs", "kilo", "kilos", "kilograms", "kilogramos"),
+    "lb": ("lb", "lbs", "pound", "pounds", "libra", "libras"),
+}
+MARKS = {".": (".", "point", "dot", "punto", "12.5"), ",": (",", "comma", "coma", "12,5")}
+
+UNIT_SAID = re.compile(r"kg|kilo|lb|pound|libra", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -66,6 +141,7 @@ class Step:
     """One question: its key, its buttons' values, how text is read, and when it is asked.
 
     ``is_many`` toggles buttons until done; ``needs_one`` then refuses an empty choice.
+    ``is_later`` has a sensible start and is asked under the settings alone.
     """
 
     key: str
@@ -77,6 +153,7 @@ class Step:
     most: int | None = None
     too_many: Why = Why.CHOICE
     is_asked: Callable[[Answers], bool] = lambda _: True
+    is_later: bool = False
 
 
 def _plainly(reader: Reader) -> Callable[[str, date], Answer]:
@@ -165,6 +242,13 @@ STEPS: Sequence[Step] = (
         choices=("06:00", "07:00", "08:00", "12:00", "17:00", "18:00", "19:00"),
         a_row=4,
     ),
+    Step(
+        "evening_at",
+        _plainly(read.evening),
+        choices=("19:00", "20:00", "21:00", "22:00"),
+        a_row=4,
+        is_later=True,
+    ),
     Step("screen", _plainly(read.topics(SCREEN_TOPICS)), choices=SCREEN_TOPICS, a_row=4,
          is_many=True),
     Step(
@@ -173,13 +257,31 @@ STEPS: Sequence[Step] = (
         choices=("",),
         is_asked=lambda said: bool(INJURY_TOPICS & set(said.get("screen", ()))),
     ),
+    Step("language", _plainly(read.choice(LANGUAGES)), choices=tuple(LANGUAGES),
+         is_later=True),
+    Step("units", _plainly(read.choice(UNITS)), choices=tuple(UNITS), is_later=True),
+    Step("decimal_mark", _plainly(read.choice(MARKS)), choices=tuple(MARKS),
+         is_later=True),
 )  # fmt: skip
 BY_KEY = {step.key: step for step in STEPS}
 
 
 def asked_steps(answers: Answers) -> tuple[Step, ...]:
     """Return the questions that these answers lead to, in order."""
+    return tuple(step for step in STEPS if step.is_asked(answers) and not step.is_later)
+
+
+def settable_steps(answers: Answers) -> tuple[Step, ...]:
+    """Return the questions whose answers can be changed later, in order."""
     return tuple(step for step in STEPS if step.is_asked(answers))
+
+
+def read_answer(step: Step, text: str, *, today: date, units: str) -> Answer:
+    """Read an answer as its person writes it: a bare weight is in the person's own units."""
+    is_weight = step.key == "mass_kg" or step in WEIGHT_STEPS
+    if is_weight and units == "lb" and re.search(r"\d", text) and not UNIT_SAID.search(text):
+        text = f"{text} lb"
+    return step.read(text, today)
 
 
 def next_key(answers: Answers) -> str:

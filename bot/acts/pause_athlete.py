@@ -34,11 +34,12 @@ def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
         return Outcome.NOT_UNDERSTOOD
     if (ends := OFF.match(named.rest)) is not None:
         return _go_on(turn, coach, named, {"until": None, "why": ends["why"].strip()})
-    found = cant_today.PAUSE.search(named.rest)
-    until = cant_today.pause_end(found, local_today(turn, named.person)) if found else None
-    if found is None or until is None:
+    until = cant_today.pause_end(named.rest, local_today(turn, named.person))
+    if until is None:
         return _ask_length(turn, coach, named)
-    why = (named.rest[: found.start()] + named.rest[found.end() :]).strip(" ,.:;—-")
+    found = cant_today.PAUSE.search(named.rest)
+    beside = named.rest[: found.start()] + named.rest[found.end() :] if found else ""
+    why = beside.strip(" ,.:;—-")
     return _go_on(turn, coach, named, {"until": until.isoformat(), "why": why})
 
 

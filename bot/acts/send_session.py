@@ -7,6 +7,7 @@ from bot.acts.dose_today import dose_for
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
+from bot.wording import how_to as how_to_words
 from bot.wording import pain as pain_words
 from bot.wording import season as season_words
 from bot.wording import session as words
@@ -107,7 +108,10 @@ def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
             Tap(tongue.say("Swap one"), "swap", about),
             Tap(tongue.say("Can't today"), "cant", about),
         ],
-        [Tap(tongue.say("Something hurts"), "pain.where", about)],
+        [
+            Tap(how_to_words.label(tongue), "how_to", about),
+            Tap(tongue.say("Something hurts"), "pain.where", about),
+        ],
     ]
 
 

@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from typing import Any
 
+from bot.acts import how_to as show_how_to
 from bot.acts import record_results
 from bot.acts.item_facts import sent_items
 from bot.acts.still_open import answerable_session, still_open_session
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Turn
-from bot.wording import session as words
 from scheduler.training.values import ReserveAnswer
 from storage.queries import training
 from storage.records.people import Person
@@ -79,11 +79,9 @@ def _unanswered_item(session: SessionRecord, item_id: int) -> ItemRecord | None:
 
 
 def how_to(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
-    """Explain a movement."""
+    """Explain the movement of an item, as it is now."""
     item, _ = training.item(turn.tx, arguments["item"])
-    movement = turn.house.library.movements[item.movement_key]
-    turn.say(person, words.how_to(turn.tongue(person), movement))
-    return Outcome.ANSWERED
+    return show_how_to.show(turn, person, item.movement_key)
 
 
 def reserve(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import pain_picture
+from bot.acts import pain_picture, pain_talk, pass_on
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.still_open import still_open_session
@@ -44,26 +44,57 @@ def which(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> O
 
 
 def item(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
-    """Offer what may stand in for one movement."""
+    """Ask why: what hurts is a matter of its own, and no swap."""
+    session = still_open_session(turn, person, arguments["session"])
+    if session is None:
+        return Outcome.STALE_TAP
+    found = next(one for one in session.items if one.id == arguments["item"])
+    tongue = turn.tongue(person)
+    about = {"session": session.id, "item": found.id}
+    name = name_of(tongue, turn.house.library.movements[found.movement_key])
+    taps = [
+        [Tap(words.reason_label(tongue, why), "swap.why", {**about, "why": why})]
+        for why in words.REASONS
+    ]
+    turn.say(person, words.why(tongue, name), taps=taps)
+    return Outcome.ANSWERED
+
+
+def why(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:
+    """Offer what may stand in for one movement, by the reason."""
     session = still_open_session(turn, person, arguments["session"])
     athlete = people.athlete(turn.tx, person.id)
     if session is None or athlete is None:
         return Outcome.STALE_TAP
     found = next(one for one in session.items if one.id == arguments["item"])
-    choices = _choices(turn, athlete, found, taken={one.movement_key for one in session.items})
+    reason = str(arguments["why"])
     tongue = turn.tongue(person)
+    name = name_of(tongue, turn.house.library.movements[found.movement_key])
+    if event.message_id is not None:
+        noted = words.reason_label(tongue, reason)
+        turn.change(person, event.message_id, words.noted(tongue, name, noted))
+    if reason == words.HURTS:
+        pain_talk.ask_where(turn, person, session_id=session.id)
+        return Outcome.SAFETY
+    taken = {one.movement_key for one in session.items}
+    choices = _choices(turn, athlete, found, taken=taken, why=reason)
     rows = [
         [
             Tap(
                 name_of(tongue, movement),
                 "swap.to",
-                {"session": session.id, "item": found.id, "to": movement.key},
+                {"session": session.id, "item": found.id, "to": movement.key, "why": reason},
             )
         ]
         for movement in choices
     ]
-    name = name_of(tongue, turn.house.library.movements[found.movement_key])
-    text = words.for_what(tongue, name) if rows else words.no_other(tongue, name)
+    if not rows:
+        skip = {"session": session.id, "item": found.id}
+        rows = [[Tap(words.leave_out_label(tongue), "item.skip", skip)]]
+        _tell_coach(turn, person, athlete, found, None, why=reason)
+        turn.say(person, words.no_other(tongue, name), taps=rows)
+        return Outcome.ANSWERED
+    text = words.for_what(tongue, name)
     turn.say(person, text, taps=rows)
     return Outcome.ANSWERED
 
@@ -93,8 +124,9 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
         athlete_id=person.id,
         actor_id=person.id,
         before={"movement": old.movement_key, "session": session.id},
-        after={"movement": movement.key},
+        after={"movement": movement.key, "why": str(arguments.get("why", ""))},
     )
+    _tell_coach(turn, person, athlete, old, movement, why=str(arguments.get("why", "")))
     fresh = training.session(turn.tx, session.id)
     now = next(one for one in fresh.items if one.id == old.id)
     text = words.swapped(tongue, item_facts(turn, fresh, now))
@@ -102,17 +134,40 @@ def to(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outco
     return Outcome.ANSWERED
 
 
-def _choices(turn: Turn, athlete: Athlete, item: ItemRecord, *, taken: set[str]) -> list[Movement]:
+def _tell_coach(
+    turn: Turn, person: Person, athlete: Athlete, old: ItemRecord, now: Movement | None, *, why: str
+) -> None:
+    """Tell the coach of a swap with a cause; a mere wish is in the record."""
+    coach = people.person(turn.tx, athlete.coach_id)
+    if why not in words.FOR_THE_COACH or coach.id == person.id:
+        return
+    tongue = turn.tongue(coach)
+    was = name_of(tongue, turn.house.library.movements[old.movement_key])
+    if now is None:
+        text = words.no_other_to_coach(tongue, name=person.name, was=was, why=why)
+    else:
+        text = words.swapped_to_coach(
+            tongue, name=person.name, was=was, now=name_of(tongue, now), why=why
+        )
+    pass_on.tell_coach(turn, coach, person, text)
+
+
+def _choices(
+    turn: Turn, athlete: Athlete, item: ItemRecord, *, taken: set[str], why: str = ""
+) -> list[Movement]:
     """Return what may stand in: the easier neighbour first, then others of the same kind."""
     library = turn.house.library
     movement = library.movements[item.movement_key]
     left_out = pain_picture.picture_of(turn, athlete).rested
     row = PermissionFacts(stage=athlete.stage)
+    owned = athlete.profile.facts.equipment
+    if why == words.NO_EQUIPMENT:
+        owned = owned - frozenset().union(*movement.equipment)
     found = [
         other
         for other in library.cell(movement.direction, movement.chain, movement.arm)
         if other.key not in taken
-        and other.fits(athlete.profile.facts.equipment)
+        and other.fits(owned)
         and left_out.arms_allowed(other)
         and permits(other, facts=row, rulebook=turn.house.rulebook).value
     ]
@@ -120,4 +175,4 @@ def _choices(turn: Turn, athlete: Athlete, item: ItemRecord, *, taken: set[str])
     return found[:CHOICES_MOST]
 
 
-TAPS = {"swap": which, "swap.item": item, "swap.to": to}
+TAPS = {"swap": which, "swap.item": item, "swap.why": why, "swap.to": to}

@@ -7,14 +7,18 @@ from bot.acts import (
     choose_reading,
     hear_pain,
     hear_reading,
+    how_to,
     intake,
     join,
     morning_question,
     pain_talk,
     pain_typed,
     pass_on,
+    place_shared,
     red_flag,
     session_taps,
+    settings,
+    show_history,
     show_plan,
     show_season,
     show_why,
@@ -22,12 +26,18 @@ from bot.acts import (
     weekly_question,
 )
 from bot.desks.entry import Command, TapEntry
-from bot.events import SentMedia, Wrote
+from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
 from storage import buttons
 from storage.records.people import Athlete, AthleteState, Person, Role
+
+
+def _help(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
+    menu = [(one.name, one.about) for one in COMMANDS.values() if one.is_in_menu]
+    return ask_help.athlete(turn, person, rest, event, commands=menu)
+
 
 COMMANDS: dict[str, Command] = {
     entry.name: entry
@@ -36,9 +46,12 @@ COMMANDS: dict[str, Command] = {
         Command("week", "this week's sessions", show_plan.week),
         Command("why", "why this dose, and what comes next", show_why.command),
         Command("season", "your season, and what can be reached", show_season.own),
+        Command("how", "how a movement is done", how_to.command),
+        Command("history", "your bests, and how a movement went", show_history.command),
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
-        Command("help", "how this works, and help in an emergency", ask_help.athlete),
+        Command("settings", "change days, hours, equipment, language", settings.command),
+        Command("help", "how this works, and help in an emergency", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
@@ -60,6 +73,10 @@ TAPS: dict[str, TapEntry] = {
         **show_why.TAPS,
         **red_flag.TAPS,
         **intake.TAPS,
+        **settings.TAPS,
+        **show_plan.TAPS,
+        **how_to.TAPS,
+        **show_history.TAPS,
     }.items()
 }
 
@@ -71,6 +88,8 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     dialog = buttons.dialog(turn.tx, event.chat_id)
     if dialog is not None and dialog.kind == intake.KIND and not is_flagged:
         return intake.hear(turn, person, athlete, dialog, event)
+    if not is_flagged and (set_to := settings.hear(turn, person, athlete, event)) is not None:
+        return set_to
     if athlete.state in NOTHING_ASKED:
         return _beside_nothing(turn, person, event, flags)
     if not is_flagged and (typed := pain_typed.hear(turn, person, athlete, event)) is not None:
@@ -97,6 +116,8 @@ def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> 
 
 def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outcome:
     """Take a clip or a picture: what is written under it is listened to like any message."""
+    if event.media is Media.LOCATION and event.latitude is not None:
+        return place_shared.hear(turn, person, athlete, event)
     flags = red_flag.listen(turn, person, athlete, event.caption, message_id=event.message_id)
     if flags.is_private:
         return Outcome.SAFETY

@@ -37,6 +37,7 @@ from bot.acts import (
     set_group,
     set_hours,
     set_upkeep,
+    settings_care,
     show_athlete,
     show_audit,
     show_coming,
@@ -133,6 +134,7 @@ COMMANDS: dict[str, Command] = {
 }
 
 _ACTS: dict[str, TapAct] = {
+    **settings_care.COACH_TAPS,
     **intake.COACH_TAPS,
     "coach.roster": show_roster.tapped,
     "coach.who": show_athlete.tapped,

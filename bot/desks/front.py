@@ -34,6 +34,13 @@ def handle(turn: Turn, event: Event) -> Outcome:
     if about_chat is not None:
         return about_chat
     person = people.person_in_chat(turn.tx, event.chat_id)
+    outcome = _of_somebody(turn, event, person)
+    if person is not None:
+        _follow_language(turn, person)
+    return outcome
+
+
+def _of_somebody(turn: Turn, event: Event, person: Person | None) -> Outcome:
     match event:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
             return join.use_link(turn, event, secret, person, menu_of=menu_of)
@@ -63,6 +70,13 @@ def _of_the_chat(turn: Turn, event: Event) -> Outcome | None:
         case ChatMoved():
             return block_chat.moved(turn, event.chat_id, event.new_chat_id)
     return None
+
+
+def _follow_language(turn: Turn, before: Person) -> None:
+    """Show the menu in a language that was just chosen."""
+    now = people.person(turn.tx, before.id)
+    if now.language != before.language:
+        turn.set_menu(now, menu_of(turn, now))
 
 
 def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:

@@ -40,12 +40,12 @@ MENDED_TO = """
     izquierda derecho derecha pantorrilla moraton cancer levantar estirar agarrar codo
 """
 PROTECTED = """
-    madre padre madres mayor marco made mando manda dedos modo todos cuela cuelas sentado santo
-    brazada brasas hombre hombres cuelo cuelgo espaldas cabezas mareas marea dolar duelo duelos
-    puele presion prision pecha techo hecho derecha derechos fiera fierro oriente orilla oscuro
-    sangria sudadera desmayo suelo suele duela coda cuerpo moral forzar fuerzas cancel canceles
-    respiro levanta estira agarra mano fecha leche noche coche pocho pacho peche ancho abrazo
-    abrazos hinchar codos cuellos corazones pecas pecado fuera fuerte puerta muerto nuestro
+    madre padre madres mayor marco marzo made mando manda dedos modo todos cuela cuelas sentado
+    santo brazada brasas hombre hombres cuelo cuelgo espaldas cabezas mareas marea dolar duelo
+    duelos puele presion prision pecha techo hecho derecha derechos fiera fierro oriente orilla
+    oscuro sangria sudadera desmayo suelo suele duela coda cuerpo moral forzar fuerzas cancel
+    canceles respiro levanta estira agarra mano fecha leche noche coche pocho pacho peche ancho
+    abrazo abrazos hinchar codos cuellos corazones pecas pecado fuera fuerte puerta muerto nuestro
     hombrera hombreras duende derecho cabezal dormir dormilon horario hormigon
 """
 SPANISH_GRAMMAR = Grammar(

@@ -243,7 +243,10 @@ PHRASES: Mapping[Mark, str] = {
     "can i do today's session now|can i do the session now|can i get today's session early|"
     "can i get the session now|could you send today's session now|can i have the session now|"
     "want to train now|want to start now|want today's session now|would like to train now|"
-    "can i have my session now|my session now|need today's session now",
+    "can i have my session now|my session now|need today's session now|"
+    "workout now|today's workout now|give me today's workout|send me today's workout|"
+    "send me the workout|send today's workout|today's workout please|todays session please|"
+    "next session please|today's training please",
     Mark.FILLER: "i|my|a|an|the|of|in|on|for|was|were|is|it|got|did|get|had|have|this|that|me|"
     "feels|felt|like|level|score|also|too|today|reached|held|hit|managed|made|my set|bit|little|"
     "today i|out|am|i'm|im|been|be|some|really|very|quite|so far|please|ones|this one|"

@@ -196,7 +196,10 @@ PHRASES: Mapping[Mark, str] = {
     "la sesion antes|puedo hacer ya la sesion|puedo hacer la sesion de hoy ahora|"
     "quiero la sesion de hoy ahora|quiero la sesion de hoy ya|empezar ya|empezar ahora|"
     "mandame la sesion ahora|mandame la sesion de hoy ya|mandame la sesion de hoy ahora|"
-    "me mandas la sesion|me mandas la sesion de hoy|me mandas la sesion ahora",
+    "me mandas la sesion|me mandas la sesion de hoy|me mandas la sesion ahora|"
+    "la sesion ya|dame el entreno|dame el entreno de hoy|mandame el entreno|"
+    "mandame el entreno de hoy|mandame el entrenamiento de hoy|dame el entrenamiento de hoy|"
+    "listo para entrenar|lista para entrenar|el entreno ya|el entreno ahora",
     Mark.FILLER: "de|del|la|el|los|las|en|a la|mi|un poco|hice|hoy|fue|aguante|he|estoy|es|"
     "al|mis|lo|le|se|me|ha|han|que|hecho unos|saque|consegui|logre|llegue a|tengo|tuve|"
     "tenido|muy|bastante|este|esta|estos|estas|ese|esa|eso|son|fueron de|hago|hecho los|"

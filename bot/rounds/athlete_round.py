@@ -27,7 +27,8 @@ from scheduler.calendar.values import (
     PlannedSession,
     Silence,
 )
-from scheduler.calendar.wall_time import monday_of
+from scheduler.calendar.wall_time import local_date_of, monday_of
+from scheduler.calendar.zones import zone_named
 from storage.queries import care, due, people, rounds, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionOutline, SessionState
@@ -97,21 +98,32 @@ def _owed(turn: Turn, person: Person, athlete: Athlete) -> Owed:
             if session.state in {SessionState.PLANNED, SessionState.SENT}
         ),
         mornings=mornings,
-        silences=_silences(sessions),
+        silences=_silences(turn, person, sessions),
         reviews=review.owed(turn, person, athlete),
         recurring=frozenset({DueKind.WEEK_DRAWING}),
     )
 
 
-def _silences(sessions: tuple[SessionOutline, ...]) -> tuple[Silence, ...]:
-    """Find the sessions since the last sign of life; the first of them names the silence."""
+def _silences(
+    turn: Turn, person: Person, sessions: tuple[SessionOutline, ...]
+) -> tuple[Silence, ...]:
+    """Find the sessions since the last sign of life; the first of them names the silence.
+
+    Whatever arrived from the chat is a sign of life, also what was no result.
+    """
     quiet: list[SessionOutline] = []
     for session in sessions:
         if session.state in UNANSWERED:
             quiet.append(session)
         elif session.state is not SessionState.PLANNED:
             quiet = []
-    return (Silence(subject=str(quiet[0].id), since=quiet[0].on),) if quiet else ()
+    if not quiet or person.chat_id is None:
+        return ()
+    since = quiet[0].on
+    heard = people.last_heard(turn.tx, [person.chat_id]).get(person.chat_id)
+    if heard is not None:
+        since = max(since, local_date_of(heard, zone_named(person.zone)))
+    return (Silence(subject=str(quiet[0].id), since=since),)
 
 
 def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:

@@ -108,6 +108,9 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
     if message.chat.type != ChatType.PRIVATE:
         return NotForUs(chat_id=chat_id, at=received_at, why="group")
     reply_to = message.reply_to_message.message_id if message.reply_to_message else None
+    if message.text is None and is_edit and message.location is not None:
+        # A place that is shared live moves every few seconds; its first position was heard.
+        return NotForUs(chat_id=chat_id, at=received_at, why="live_location")
     if message.text is None:
         return _media(message, received_at, reply_to)
     return Wrote(
@@ -124,16 +127,16 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
 
 
 def _media(message: Message, received_at: datetime, reply_to: int | None) -> SentMedia:
+    place = message.location or (message.venue.location if message.venue else None)
     kinds = {
         Media.PHOTO: message.photo,
         Media.VIDEO: message.video or message.video_note or message.animation,
         Media.VOICE: message.voice or message.audio,
         Media.STICKER: message.sticker,
         Media.DOCUMENT: message.document,
-        Media.LOCATION: message.location,
+        Media.LOCATION: place,
     }
     media = next((kind for kind, content in kinds.items() if content), Media.OTHER)
-    place = message.location
     return SentMedia(
         chat_id=message.chat.id,
         at=received_at,

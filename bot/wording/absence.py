@@ -6,6 +6,7 @@ from datetime import date
 from bot.reading.values import CantReason
 from bot.wording import dates
 from bot.wording.dates import weekday
+from bot.wording.labels import label
 from bot.wording.tongue import Template, Tongue
 
 LABELS: Mapping[CantReason, Template] = {
@@ -45,7 +46,7 @@ def called_off(tongue: Tongue, reason: CantReason | None, *, next_on: date | Non
             )
         )
     if reason is CantReason.TRAVELLING:
-        lines.append(tongue.say("For a longer trip, /pause 1 week stops the messages."))
+        lines.append(tongue.say("For a longer trip, a break stops the messages."))
     if next_on is not None:
         lines.append(tongue.say("Next session: {weekday}.", weekday=weekday(tongue, next_on)))
     return "\n".join(lines)
@@ -59,18 +60,38 @@ def nothing_planned(tongue: Tongue) -> str:
 def how_to_pause(tongue: Tongue) -> str:
     """Say what to send for a break."""
     return tongue.say(
-        "Tell me how long, such as <code>/pause 10 days</code> or <code>/pause 2 weeks</code>. "
-        "<code>/pause off</code> ends a break. The longest is 26 weeks."
+        "Tap how long, or write it: <code>/pause 10 days</code>, <code>/pause 2 weeks</code> or "
+        "<code>/pause until 12 March</code>. The longest is 26 weeks."
     )
 
 
 def paused(tongue: Tongue, until: date) -> str:
     """Confirm a break."""
     return tongue.say(
-        "A break until {day}. No sessions, no reminders. "
+        "A break until {day}. That day training goes on. No sessions, no reminders until then. "
         "I still read what you write, and pass on what hurts. /pause off ends it sooner.",
         day=dates.day(tongue, until),
     )
+
+
+def no_break_now(tongue: Tongue) -> str:
+    """Somebody who is not training yet, or waits for the coach, has nothing to pause."""
+    return tongue.say("No sessions come at the moment, so there is nothing to pause.")
+
+
+def noted(tongue: Tongue) -> str:
+    """The button of a length was tapped."""
+    return tongue.say("Noted.")
+
+
+def weeks_label(tongue: Tongue, days: int) -> str:
+    """Label the button of a break of some weeks."""
+    return tongue.count(days // 7, "{n} week off", "{n} weeks off")
+
+
+def end_label(tongue: Tongue) -> str:
+    """Label the button that ends a break."""
+    return label(tongue, "End the break")
 
 
 def not_paused(tongue: Tongue) -> str:

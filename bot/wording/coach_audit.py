@@ -1,6 +1,6 @@
 """Decisions as the coach reads them back: who, when, what, why."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -10,15 +10,19 @@ from pydantic import ValidationError
 from bot.wording import dates
 from bot.wording.changes import deciding, fitting, sets_differ
 from bot.wording.coach_pain import left_out
+from bot.wording.intake import NAMES, shown
+from bot.wording.movement_names import movement_name
 from bot.wording.pages import shortened
 from bot.wording.plan_entries import recorded
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
+from bot.wording.swapping import REASONS
 from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import LeftOut, Level
 from scheduler.reasons import Reason
 from scheduler.training.values import Dose
 
+Facts = Mapping[str, Any]
 WORDS_UNITS = 200  # [UTF-16 units] ch: a reason is a sentence or two
 REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 
@@ -26,14 +30,20 @@ WHAT: Mapping[str, Template] = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "season.changed": "Season changed",
+    "movement.swapped": "Swapped for a day by the athlete",
+    "session.early": "Session sent early",
+    "session.called_off": "Session called off",
+    "break.begins": "Break begins",
+    "break.ends": "Break ends",
+    "settings.changed": "Setting changed",
+    "settings.care_lifted": "Health answers taken over",
+    "settings.waits": "Health answers changed: the coach looks first",
     "standard.decided": "Standard decided on a clip",
     "injury.given_back": "Given back after an old injury",
     "upkeep.set": "Upkeep of bent-arm work switched",
     "plan.changed": "Plan changed",
     "pain.rested_by_coach": "Rested by the coach",
     "pain.rest_taken_back": "Resting taken back",
-    "break.begins": "A break begins",
-    "break.ends": "A break ends",
     "plan.taken_back": "Change of the plan taken back",
     "week.how_slept": "Sleep and mood of the week",
     "other_training": "Other training",
@@ -88,8 +98,8 @@ class EntryFacts:
     what: str
     words: str = ""
     reasons: tuple[Reason, ...] = ()
-    before: Mapping[str, Any] | None = None
-    after: Mapping[str, Any] | None = None
+    before: Facts | None = None
+    after: Facts | None = None
 
 
 def head(tongue: Tongue, *, name: str, count: int) -> str:
@@ -168,7 +178,7 @@ def what_changed(tongue: Tongue, facts: EntryFacts) -> str:
     )
 
 
-def _care_changed(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
+def _care_changed(tongue: Tongue, before: Facts, after: Facts) -> str:
     """Tell what is left out from what is only eased."""
     old, new = _left_out(before.get("rested")), _left_out(after.get("rested"))
     if old != new:
@@ -192,30 +202,68 @@ def _plain(code: str) -> str:
     return words[:1].upper() + words[1:]
 
 
-def _change(tongue: Tongue, before: Mapping[str, Any], after: Mapping[str, Any]) -> str:
-    if "stage" in after:
-        return _pair(tongue, before.get("stage"), after["stage"])
-    if "dose" in after:
-        name = word(tongue, str(before.get("movement", "")))
-        doses = _pair(tongue, _dose(tongue, before.get("dose")), _dose(tongue, after["dose"]))
-        return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
-    if "coach_name" in after:
-        return _pair(tongue, before.get("coach_name"), after["coach_name"])
-    if "group" in after:
-        return _pair(tongue, before.get("group"), after["group"] or tongue.say("none"))
-    if "is_on" in after:
-        return tongue.say("on") if after["is_on"] else tongue.say("off")
-    if "of_stage" in after:
-        template: Template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
-        return tongue.say(template, name=word(tongue, str(after["key"])))
-    if "entries" in after:
-        return recorded(tongue, before, after)
-    if "until" in after:
-        until = dates.day(tongue, date.fromisoformat(str(after["until"])))
-        return tongue.say("until {day}", day=until)
-    if "place" in after:
-        return tongue.say("{place}", place=str(after["place"]))
-    return ""
+def _change(tongue: Tongue, before: Facts, after: Facts) -> str:
+    """Write what was changed, by the first key that says which kind of change it is."""
+    said = next((say for key, say in CHANGES.items() if key in after), None)
+    return said(tongue, before, after) if said else ""
+
+
+def _stage(tongue: Tongue, before: Facts, after: Facts) -> str:
+    return _pair(tongue, before.get("stage"), after["stage"])
+
+
+def _dosed(tongue: Tongue, before: Facts, after: Facts) -> str:
+    name = word(tongue, str(before.get("movement", "")))
+    doses = _pair(tongue, _dose(tongue, before.get("dose")), _dose(tongue, after["dose"]))
+    return tongue.say("{name}, {doses}", name=name, doses=Marked(doses))
+
+
+def _coach(tongue: Tongue, before: Facts, after: Facts) -> str:
+    return _pair(tongue, before.get("coach_name"), after["coach_name"])
+
+
+def _group(tongue: Tongue, before: Facts, after: Facts) -> str:
+    return _pair(tongue, before.get("group"), after["group"] or tongue.say("none"))
+
+
+def _on_or_off(tongue: Tongue, _before: Facts, after: Facts) -> str:
+    return tongue.say("on") if after["is_on"] else tongue.say("off")
+
+
+def _standard(tongue: Tongue, _before: Facts, after: Facts) -> str:
+    template: Template = "{name}, shown" if after["is_met"] else "{name}, to be shown"
+    return tongue.say(template, name=word(tongue, str(after["key"])))
+
+
+def _until(tongue: Tongue, _before: Facts, after: Facts) -> str:
+    until = dates.day(tongue, date.fromisoformat(str(after["until"])))
+    return tongue.say("until {day}", day=until)
+
+
+def _place(tongue: Tongue, _before: Facts, after: Facts) -> str:
+    return tongue.say("{place}", place=str(after["place"]))
+
+
+def _swap(tongue: Tongue, before: Facts, after: Facts) -> str:
+    """Write which movement gave way to which, and why."""
+    if "movement" not in before:
+        return ""
+    names = (movement_name(str(one["movement"])) for one in (before, after))
+    change = _pair(tongue, *names)
+    why = REASONS.get(str(after.get("why", "")))
+    if why is None:
+        return change
+    return tongue.say("{change}, {why}", change=Marked(change), why=tongue.say(why))
+
+
+def _setting(tongue: Tongue, before: Facts, after: Facts) -> str:
+    """Write a changed setting; private words are not kept here."""
+    key, old, new = str(after["setting"]), before.get("value"), after.get("value")
+    name = tongue.say(NAMES.get(key, key))
+    if old is None or new is None or key not in NAMES:
+        return name
+    change = _pair(tongue, shown(tongue, key, old), shown(tongue, key, new))
+    return tongue.say("{name}: {change}", name=name, change=Marked(change))
 
 
 def _pair(tongue: Tongue, old: object, new: object) -> str:
@@ -247,3 +295,19 @@ def pages(tongue: Tongue, *, name: str, entries: Sequence[EntryFacts]) -> list[s
         head(tongue, name=name, count=len(entries)),
         *(f"\n{entry(tongue, one)}" for one in entries),
     ]
+
+
+CHANGES: Mapping[str, Callable[[Tongue, Facts, Facts], str]] = {
+    "stage": _stage,
+    "dose": _dosed,
+    "coach_name": _coach,
+    "group": _group,
+    "setting": _setting,
+    "is_on": _on_or_off,
+    "of_stage": _standard,
+    "entries": recorded,
+    "until": _until,
+    "place": _place,
+    "movement": _swap,
+}
+"""How a change is written, by the key that tells its kind."""

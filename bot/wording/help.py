@@ -1,14 +1,22 @@
 """The help text of an athlete."""
 
+from collections.abc import Sequence
+
 from bot.wording.tongue import Tongue
 
 
-def athlete(tongue: Tongue, *, coach: str, number: str | None) -> str:
+def athlete(
+    tongue: Tongue,
+    *,
+    coach: str,
+    number: str | None,
+    commands: Sequence[tuple[str, str]] = (),
+) -> str:
     """What I understand, what this is not, and how to reach help."""
     return "\n\n".join(
         [
             _results(tongue, coach=coach),
-            _commands(tongue),
+            *([_commands(tongue, commands)] if commands else []),
             _limits(tongue, coach=coach),
             _emergency(tongue, number=number),
         ]
@@ -30,14 +38,11 @@ def _results(tongue: Tongue, *, coach: str) -> str:
     )
 
 
-def _commands(tongue: Tongue) -> str:
-    return tongue.say(
-        "/today what is next\n"
-        "/week this week\n"
-        "/why why this dose, and what comes next\n"
-        "/pain report something that hurts\n"
-        "/pause a break, like /pause 2 weeks\n"
-        "/help this text"
+def _commands(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
+    """List the commands of the menu."""
+    return "\n".join(
+        tongue.say("/{name} {about}", name=name, about=tongue.say(about))
+        for name, about in commands
     )
 
 

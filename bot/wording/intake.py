@@ -65,6 +65,13 @@ QUESTIONS: Mapping[str, Template] = {
     "session_at": (
         "At what time shall the session of the day reach you? Tap, or write it, like 6:30."
     ),
+    "evening_at": (
+        "When does your evening begin? The one reminder of an open session comes then. "
+        "Tap, or write it, like 20:30."
+    ),
+    "language": "Which language shall I write in?",
+    "units": "In which units do you write weights? A weight without a unit then counts as that.",
+    "decimal_mark": "How do you write parts of a number?",
     "screen": (
         "Now your health. A yes is no verdict: {coach} then looks before you start. "
         "Which of these are true? Tap the numbers, then Done, or tap None of these."
@@ -121,6 +128,9 @@ LABELS: Mapping[str, Mapping[Any, Template]] = {
         "band": "Bands",
         "cable": "Cable station",
     },
+    "language": {"en": "English", "es": "Español"},
+    "units": {"kg": "Kilograms (kg)", "lb": "Pounds (lb)"},
+    "decimal_mark": {".": "With a point: 12.5", ",": "With a comma: 12,5"},
     "bands": {"light": "Light", "medium": "Medium", "heavy": "Heavy"},
 }
 WEIGHED = frozenset({"dumbbells", "kettlebells", "barbell", "cable"})
@@ -143,6 +153,10 @@ NAMES: Mapping[str, Template] = {
     "event": "Goal",
     "zone": "Time zone",
     "session_at": "Hour",
+    "evening_at": "Evening",
+    "language": "Language",
+    "units": "Units",
+    "decimal_mark": "Parts of numbers",
     "screen": "Health",
     "injury": "Earlier injury",
 }
@@ -175,6 +189,7 @@ UNCLEAR: Mapping[str, Template] = {
         "or a time zone, like Europe/Madrid."
     ),
     "hour": "I need a time of day. Send it like 6:30, 18:00 or 6 pm.",
+    "evening": "I need a time from 15:00 to 23:30. Send it like 20:30.",
     "topics": "Send the numbers that are true, like 2 5, or none.",
     "contact": "I need a name with a phone number or e-mail, like: Kim Example, 555 01 234.",
     "words": "A few words are needed, like: left shoulder, a fall, two years ago.",

@@ -6,6 +6,7 @@ from datetime import date, time
 
 from bot.wording import dates
 from bot.wording.dates import weekday
+from bot.wording.labels import label
 from bot.wording.tongue import Template, Tongue
 
 
@@ -34,10 +35,15 @@ def next_session(tongue: Tongue, on: date | None, at: time) -> str:
         return tongue.say("Nothing is planned right now. Your coach sees that.")
     return tongue.say(
         "Nothing is open. The next session comes on {weekday} at {at}. "
-        "Write <i>session now</i> to have it early.",
+        "Close to its day, <i>session now</i> sends it early.",
         weekday=weekday(tongue, on),
         at=f"{at:%H:%M}",
     )
+
+
+def now_label(tongue: Tongue) -> str:
+    """Label the button that sends the next session at once."""
+    return label(tongue, "Session now")
 
 
 def next_week(tongue: Tongue, on: date, at: time) -> str:

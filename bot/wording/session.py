@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.reading.examples import example_of
-from bot.wording import dates, doses, movement_names
+from bot.wording import dates, doses
 from bot.wording.movement_names import name_of
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Measure, Movement, Sides
@@ -112,16 +112,6 @@ def example_answer(item: ItemFacts) -> str:
         sets=item.dose.sets,
         target=item.dose.target,
         arms=item.arms if item.movement.sides is Sides.EACH else (),
-    )
-
-
-def how_to(tongue: Tongue, movement: Movement) -> str:
-    """Explain one movement."""
-    return tongue.say(
-        "<b>{name}</b>\n{how}\nOften seen: {fault}",
-        name=name_of(tongue, movement),
-        how=movement_names.how_to(tongue, movement),
-        fault=movement_names.common_fault(tongue, movement),
     )
 
 

@@ -58,13 +58,14 @@ class OtherTraining(BaseModel):
 
 
 class RegularTraining(BaseModel):
-    """Other training that comes every week: ``weekday`` [ISO, Monday 1]."""
+    """Other training that comes every week: ``weekday`` [ISO, Monday 1], ``name`` as told."""
 
     model_config = STRICT
 
     weekday: int = Field(ge=1, le=7)
     tags: frozenset[Load] = frozenset()
     is_hard: bool = False
+    name: str = ""
 
 
 def is_hard(training: OtherTraining, *, rulebook: Rulebook) -> bool:

@@ -55,6 +55,7 @@ class Stage:
     def __init__(self, folder: Path) -> None:
         file = folder / "house.sqlite3"
         file.write_bytes(_new_house())
+        self._file = file
         self.database = Database(f"sqlite:///{file}", is_throwaway=True)
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"
@@ -228,6 +229,11 @@ class Stage:
     @property
     def athlete(self) -> Athlete:
         return self.athlete_of(self.person)
+
+    def restart(self) -> None:
+        """Stop and start again on the same file: nothing is remembered but what is stored."""
+        self.database.engine.dispose()
+        self.database = Database(f"sqlite:///{self._file}", is_throwaway=True)
 
     def athlete_of(self, person: Person) -> Athlete:
         with self.turn() as turn:

@@ -179,7 +179,7 @@ def test_asking_twice_shows_the_open_session_again_and_sends_no_other(stage: Sta
 
 def test_a_session_far_ahead_is_not_sent_early(stage: Stage) -> None:
     stage.go_to(FRIDAY, 7)
-    stage.write("can't today, no time")
+    stage.write("can't today, I'm ill")
     stage.write("session now")
     assert stage.last().startswith("Nothing")
 
@@ -188,7 +188,8 @@ def test_swap_offers_only_what_stage_and_equipment_allow(stage: Stage) -> None:
     for item in stage.session_on(MONDAY).items:
         stage.tap("Swap one")
         stage.tap(stage.movement(item).name)
-        names = set(stage.screen()[-1].buttons)
+        stage.tap("I prefer another")
+        names = set(stage.screen()[-1].buttons) - {"Leave it out today"}
         offered = [one for one in stage.house.library.movements.values() if one.name in names]
         assert len(offered) == len(names)
         for movement in offered:
@@ -207,7 +208,8 @@ def test_swap_offers_nothing_that_is_left_out(stage: Stage) -> None:
             continue
         stage.tap("Swap one")
         stage.tap(stage.movement(item).name)
-        for name in stage.screen()[-1].buttons:
+        stage.tap("I prefer another")
+        for name in set(stage.screen()[-1].buttons) - {"Leave it out today"}:
             movement = next(
                 one for one in stage.house.library.movements.values() if one.name == name
             )
@@ -217,6 +219,7 @@ def test_swap_offers_nothing_that_is_left_out(stage: Stage) -> None:
 def test_a_swap_brings_its_own_dose_and_how_to_and_is_written_down(stage: Stage) -> None:
     stage.tap("Swap one")
     stage.tap("Bar hang")
+    stage.tap("I prefer another")
     stage.tap("Hang, feet helping")
     item = stage.session_on(MONDAY).items[1]
     assert item.movement_key == "foot_assisted_hang"
@@ -229,6 +232,7 @@ def test_a_swap_brings_its_own_dose_and_how_to_and_is_written_down(stage: Stage)
 def test_a_swap_that_what_hurts_has_overtaken_is_refused(stage: Stage) -> None:
     stage.tap("Swap one")
     stage.tap("Bar hang")
+    stage.tap("I prefer another")
     message, token = stage.button("Hang shrug")
     stage.write("right wrist 8/10")
     assert stage.tap_token(token, message.message_id) is Outcome.STALE_TAP

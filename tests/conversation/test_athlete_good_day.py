@@ -57,6 +57,7 @@ def test_session_says_day_minutes_doses_and_how_to_answer_from_its_own_items(sta
         "Step by step",
         "Swap one",
         "Can't today",
+        "How to",
         "Something hurts",
     ]
 

@@ -249,3 +249,29 @@ def test_a_whole_emoji_stays_whole(bot):
 @pytest.mark.parametrize("query", ["broken", {}, {"id": 7}, None])
 def test_a_tap_without_an_id_is_not_answered(query):
     assert list(tap_ids([{"update_id": 1, "callback_query": query}])) == []
+
+
+PLACE = {"latitude": 38.7, "longitude": -9.1}
+
+
+@pytest.mark.parametrize(
+    "parts",
+    [
+        {"location": PLACE},
+        # PUBLISHED (botapi: a message with a venue carries its location too)
+        {"venue": {"location": PLACE, "title": "Gym", "address": "1"}, "location": PLACE},
+        {"venue": {"location": PLACE, "title": "Gym", "address": "1"}},
+    ],
+)
+def test_a_shared_place_or_venue_carries_its_position(bot, parts):
+    raw = json.dumps({"update_id": 1, "message": message(**parts)})
+    event = event_from(raw, bot, received_at=NOW)
+    assert isinstance(event, SentMedia)
+    assert event.media is Media.LOCATION
+    assert (event.latitude, event.longitude) == (38.7, -9.1)
+
+
+def test_a_place_that_is_shared_live_is_heard_once(bot):
+    raw = json.dumps({"update_id": 1, "edited_message": message(location=PLACE)})
+    event = event_from(raw, bot, received_at=NOW)
+    assert event == NotForUs(chat_id=ANA, at=NOW, why="live_location")
