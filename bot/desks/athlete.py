@@ -5,10 +5,12 @@ from bot.acts import (
     cant_today,
     change_result,
     choose_reading,
+    export,
     hear_pain,
     hear_reading,
     intake,
     join,
+    leave,
     morning_question,
     pain_talk,
     pain_typed,
@@ -38,6 +40,8 @@ COMMANDS: dict[str, Command] = {
         Command("season", "your season, and what can be reached", show_season.own),
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
+        Command("export", "your data as files", export.own),
+        Command("leave", "leave, and have everything erased", leave.command),
         Command("help", "how this works, and help in an emergency", ask_help.athlete),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
@@ -60,6 +64,8 @@ TAPS: dict[str, TapEntry] = {
         **show_why.TAPS,
         **red_flag.TAPS,
         **intake.TAPS,
+        **export.TAPS,
+        **leave.TAPS,
     }.items()
 }
 

@@ -23,7 +23,7 @@ from storage.queries import people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS}
+TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
 
 
 def handle(turn: Turn, event: Event) -> Outcome:

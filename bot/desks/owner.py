@@ -1,12 +1,12 @@
 """The owner's desk: how the house stands."""
 
-from bot.acts import coach_help, join, set_stand_in, show_house
+from bot.acts import coach_help, erase_athlete, join, set_stand_in, show_house
 from bot.desks import coach as coach_desk
-from bot.desks.entry import Command
+from bot.desks.entry import Command, TapEntry
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
-from storage.records.people import Person
+from storage.records.people import Person, Role
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -23,7 +23,12 @@ COMMANDS: dict[str, Command] = {
     for entry in (
         Command("house", "who coaches whom, and what could not be sent", show_house.command),
         Command("standin", "who stands in for a coach", set_stand_in.command),
+        Command("erase", "erase an athlete who asked for it in writing", erase_athlete.command),
         Command("help", "what you can send", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
+}
+
+TAPS: dict[str, TapEntry] = {
+    name: TapEntry(Role.OWNER, act) for name, act in erase_athlete.OWNER_TAPS.items()
 }

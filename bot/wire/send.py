@@ -12,7 +12,7 @@ from telegram.error import TelegramError
 
 from bot.wire.faults import Fault, Meaning, understand
 from bot.wire.pace import Pace
-from bot.wire.requests import perform
+from bot.wire.requests import MakeFile, perform
 from scheduler.calendar.clocks import Clock
 from storage import outbox
 from storage.database import Database
@@ -45,14 +45,19 @@ class Sender:
         pace: Pace,
         on_blocked: BlockedHook,
         on_refused: RefusedHook,
+        make_file: MakeFile | None = None,
     ) -> None:
-        """Keep what is needed; the hooks tell whom it concerns, in the same transaction."""
+        """Keep what is needed; the hooks tell whom it concerns, in the same transaction.
+
+        ``make_file`` makes, in a thread, the files that are not made before they leave.
+        """
         self._database = database
         self._bot = bot
         self._clock = clock
         self._pace = pace
         self._on_blocked = on_blocked
         self._on_refused = on_refused
+        self._make_file = make_file
         self._wake = asyncio.Event()
         self._tasks: dict[asyncio.Task[Ending], Outgoing] = {}
         self._ended: list[tuple[Outgoing, Ending]] = []
@@ -147,7 +152,7 @@ class Sender:
         """Make the call, and return how to write down what came of it."""
         began_at = self._clock.now()
         try:
-            message_id = await perform(self._bot, outgoing)
+            message_id = await perform(self._bot, outgoing, self._make_file)
         except TelegramError as error:
             return partial(self._failed, outgoing, understand(error), since=began_at)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)

@@ -9,6 +9,7 @@ def athlete(tongue: Tongue, *, coach: str, number: str | None) -> str:
         [
             _results(tongue, coach=coach),
             _commands(tongue),
+            _own_data(tongue),
             _limits(tongue, coach=coach),
             _emergency(tongue, number=number),
         ]
@@ -38,6 +39,12 @@ def _commands(tongue: Tongue) -> str:
         "/pain report something that hurts\n"
         "/pause a break, like /pause 2 weeks\n"
         "/help this text"
+    )
+
+
+def _own_data(tongue: Tongue) -> str:
+    return tongue.say(
+        "/export your data as files\n/leave leave, and have everything about you erased"
     )
 
 

@@ -15,3 +15,12 @@ def stood_still(tongue: Tongue, zone: str, *, since: datetime, until: datetime) 
         since=f"{since.astimezone(own):%d %b %H:%M}",
         until=f"{until.astimezone(own):%d %b %H:%M}",
     )
+
+
+def no_copy(tongue: Tongue, *, why: str) -> str:
+    """The daily copy of the database failed."""
+    return tongue.say(
+        "No daily copy of the database could be made: {why}\n"
+        "I try again every hour. Everything else goes on.",
+        why=why,
+    )

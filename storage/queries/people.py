@@ -32,6 +32,23 @@ def person(tx: Session, person_id: int) -> Person:
     return Person.model_validate(tx.get_one(PersonRow, person_id))
 
 
+def everybody(tx: Session) -> tuple[tuple[Person, Athlete | None], ...]:
+    """Return everybody who was not erased, by id, with the athlete that they are."""
+    rows = tx.exec(
+        select(PersonRow, AthleteRow)
+        .join(AthleteRow, col(AthleteRow.person_id) == col(PersonRow.id), isouter=True)
+        .where(PersonRow.name != "")
+        .order_by(col(PersonRow.id))
+    )
+    return tuple(
+        (
+            Person.model_validate(person),
+            None if athlete is None else Athlete.model_validate(athlete),
+        )
+        for person, athlete in rows
+    )
+
+
 def person_in_chat(tx: Session, chat_id: int) -> Person | None:
     """Return whose chat this is."""
     row = tx.exec(select(PersonRow).where(PersonRow.chat_id == chat_id)).first()
