@@ -84,6 +84,6 @@ def _prepare_sqlite(connection: Any, _record: object, *, is_throwaway: bool) -> 
 
 
 def _begin_immediate(connection: Any) -> None:
-    """A writer takes its turn at once, so that no transaction fails half-way; a reader waits not."""
+    """A writer takes its turn at once, so that none fails half-way; a reader takes none."""
     is_reading = connection.get_execution_options().get(READING, False)
     connection.exec_driver_sql("BEGIN" if is_reading else "BEGIN IMMEDIATE")

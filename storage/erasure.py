@@ -185,12 +185,9 @@ def _empty_chat(tx: Session, chat_id: int, *, at: datetime, is_given_up: bool) -
     heard: dict[str, Any] = {"raw": None}
     mine = update(InboxRow).where(col(InboxRow.chat_id) == chat_id)
     if is_given_up:
-        tx.exec(
-            mine.where(col(InboxRow.state) == InboxState.WAITING).values(
-                state=InboxState.HANDLED, handled_at=at, outcome="erased"
-            )
-        )
-        heard |= {"chat_id": None, "fault_reference": None}
+        waiting = mine.where(col(InboxRow.state) == InboxState.WAITING)
+        tx.exec(waiting.values(state=InboxState.HANDLED, handled_at=at))
+        heard |= {"chat_id": None, "fault_reference": None, "outcome": "erased"}
         tx.exec(mine.values(**heard))
     else:
         tx.exec(mine.where(col(InboxRow.state) != InboxState.WAITING).values(**heard))

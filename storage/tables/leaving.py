@@ -22,8 +22,8 @@ class LeaveWishRow(SQLModel, table=True):
 class ErasureRow(SQLModel, table=True):
     """That a person was erased. ``person_id`` is no foreign key: a restored copy may lack it.
 
-    ``is_whole`` False: only what a coach or an owner was as an athlete. ``swept_at``: when nothing about the person waited to be sent to others any more, and what was
-    sent to them was emptied.
+    ``is_whole`` False: only what a coach or an owner was as an athlete. ``swept_at``: when nothing
+    about the person waited to be sent any more, and what was sent to others was emptied.
     """
 
     __tablename__ = "erasure"
