@@ -13,7 +13,7 @@ from storage import backup, erasure, erasure_list, outbox
 from storage.backup import CopyError
 from storage.database import Database
 from storage.migrate import NewerDatabaseError, migrate
-from storage.private_file import database_file
+from storage.private_file import database_file, remove_with_log
 from storage.queries import due, leaving, people
 from storage.records.leaving import Erasure
 
@@ -70,8 +70,7 @@ def restore(url: str, source: Path, *, at: datetime, is_forced: bool) -> Restore
             f"{IN_USE} Stop it first. If you are sure that nothing writes to it, add --force."
         )
     part = file.with_name(f".{file.name}.restored")
-    for end in ("", *backup.BESIDE):
-        part.with_name(part.name + end).unlink(missing_ok=True)
+    remove_with_log(part)
     erasures = _known_erasures(file, source)
     backup.back_up(source, part)
     try:
@@ -81,8 +80,7 @@ def restore(url: str, source: Path, *, at: datetime, is_forced: bool) -> Restore
         aside = backup.put_aside(file, at=at)
         part.rename(file)
     finally:
-        for end in ("", *backup.BESIDE):
-            part.with_name(part.name + end).unlink(missing_ok=True)
+        remove_with_log(part)
     if erasures:
         erasure_list.write_list(erasure_list.list_beside(file), erasures)
     return Restored(aside=aside, erased_again=erased, not_sent=not_sent)

@@ -7,7 +7,7 @@ from contextlib import closing, suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
-from storage.private_file import BESIDE, OWNER_ONLY
+from storage.private_file import BESIDE, OWNER_ONLY, remove_with_log
 from storage.records.leaving import Erasure
 
 NAME = "holdwell-{at:%Y%m%dT%H%M%SZ}.sqlite3"
@@ -43,9 +43,7 @@ def back_up(source: Path, target: Path) -> None:
     except (OSError, sqlite3.Error) as fault:
         raise CopyError(f"The copy {target} could not be made: {fault}.") from None
     finally:
-        for one in (part, *(part.with_name(part.name + end) for end in BESIDE)):
-            with suppress(OSError):
-                one.unlink(missing_ok=True)
+        remove_with_log(part)
 
 
 def copy_pages(source: Path, target: Path) -> None:

@@ -32,3 +32,10 @@ def keep_private(file: Path) -> None:
         with contextlib.suppress(OSError):
             if one.stat().st_mode & 0o077:
                 one.chmod(OWNER_ONLY)
+
+
+def remove_with_log(file: Path) -> None:
+    """Remove a database that is not needed, and what SQLite left beside it."""
+    for one in (file, *(file.with_name(file.name + end) for end in BESIDE)):
+        with contextlib.suppress(OSError):
+            one.unlink(missing_ok=True)

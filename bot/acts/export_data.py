@@ -37,13 +37,11 @@ UNITS = {Measure.HOLD_S: "s", Measure.CARRY_S: "s", Measure.REPS: "reps", Measur
 BEFORE_INTAKE = frozenset({AthleteState.INVITED, AthleteState.INTAKE})
 NOT_THEIRS = frozenset({NOTE, "handover.sent", "data.exported"})
 """Notes are the coach's own; that somebody took a file is no decision about the training."""
-KNOWN_PROFILE = frozenset(
-    {
-        "facts", "weekdays", "minutes", "goal", "event_on", "events", "in_season", "travels",
-        "earlier_injury", "guardian", "country",
-    }
-)  # fmt: skip
-KNOWN_FACTS = frozenset({"body_mass_kg", "training_age_months", "equipment", "loads_kg"})
+KNOWN_PROFILE = {
+    "facts", "weekdays", "minutes", "goal", "event_on", "events", "in_season", "travels",
+    "earlier_injury", "guardian", "country",
+}  # fmt: skip
+KNOWN_FACTS = {"body_mass_kg", "training_age_months", "equipment", "loads_kg"}
 
 
 def data_of(turn: Turn, person: Person, athlete: Athlete) -> AthleteData:

@@ -27,7 +27,7 @@ def results(data: AthleteData) -> Table:
         [
             session.on, session.letter, item.number, item.name, one.number, one.side, one.value,
             item.unit,
-            _first(one.load_kg, item.dose and item.dose.load_kg),
+            _first(one.load_kg, item.dose.load_kg if item.dose else None),
             one.band or (item.dose.band if item.dose else None),
             item.dose.sets if item.dose else None,
             item.dose.target if item.dose else None,

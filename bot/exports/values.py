@@ -9,9 +9,6 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field, JsonValue
 
-FORMAT = "holdwell-athlete"
-VERSION = 1
-
 Who = Literal["athlete", "coach", "rules"]
 
 
@@ -158,8 +155,8 @@ class ExportedDecision(Exported):
 class AthleteData(Exported):
     """Everything that is kept about one athlete and is theirs."""
 
-    format: Literal["holdwell-athlete"] = FORMAT
-    version: Literal[1] = VERSION
+    format: Literal["holdwell-athlete"] = "holdwell-athlete"
+    version: Literal[1] = 1
     made_at: datetime
     athlete: ExportedAthlete
     sessions: tuple[ExportedSession, ...]

@@ -24,7 +24,9 @@ def zone_rules(zone: str, *, first: datetime, last: datetime) -> Timezone:
     return rules
 
 
-def _observed(clock: ZoneInfo, since: datetime, *, before: datetime) -> Timezone:
+def _observed(
+    clock: ZoneInfo, since: datetime, *, before: datetime
+) -> TimezoneDaylight | TimezoneStandard:
     now, earlier = since.astimezone(clock), before.astimezone(clock)
     part = TimezoneDaylight() if now.dst() else TimezoneStandard()
     offset_before = earlier.utcoffset() or timedelta()

@@ -57,7 +57,7 @@ def sweep(tx: Session, *, at: datetime) -> bool:
     what they wrote was handled. The farewells' rows go with their chats' numbers.
     """
     chats = tuple(tx.exec(_chats_of_coaches()).all())
-    latest = tx.exec(
+    latest: datetime | None = tx.exec(
         select(func.max(ErasureRow.erased_at)).where(col(ErasureRow.swept_at).is_(None))
     ).one()
     if latest is None:

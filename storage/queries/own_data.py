@@ -73,7 +73,7 @@ def last_trained_of(tx: Session, athlete_ids: Sequence[int]) -> dict[int, date]:
         )
         .group_by(col(SessionRow.athlete_id))
     )
-    return {athlete_id: on for athlete_id, on in rows if on is not None}
+    return dict(rows.all())
 
 
 def waiting_of(tx: Session, athlete_ids: Sequence[int]) -> dict[int, tuple[int, int]]:

@@ -34,19 +34,9 @@ def person(tx: Session, person_id: int) -> Person:
 
 def everybody(tx: Session) -> tuple[tuple[Person, Athlete | None], ...]:
     """Return everybody who was not erased, by id, with the athlete that they are."""
-    rows = tx.exec(
-        select(PersonRow, AthleteRow)
-        .join(AthleteRow, col(AthleteRow.person_id) == col(PersonRow.id), isouter=True)
-        .where(PersonRow.name != "")
-        .order_by(col(PersonRow.id))
-    )
-    return tuple(
-        (
-            Person.model_validate(person),
-            None if athlete is None else Athlete.model_validate(athlete),
-        )
-        for person, athlete in rows
-    )
+    rows = tx.exec(select(PersonRow).where(PersonRow.name != "").order_by(col(PersonRow.id)))
+    known = [Person.model_validate(row) for row in rows]
+    return tuple((one, athlete(tx, one.id)) for one in known)
 
 
 def person_in_chat(tx: Session, chat_id: int) -> Person | None:

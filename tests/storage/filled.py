@@ -17,7 +17,7 @@ OF_NOBODY = frozenset({"mark", "emergency_number", "erasure"})
 def fill(tx: Session, *, name: str, words: str, chat_id: int, coach_chat_id: int) -> int:
     """Write an athlete, a coach, and a row in every table about the athlete; return the id."""
     coach = _insert(tx, "person", {"name": "Mara", "chat_id": coach_chat_id, "is_coach": True})
-    athlete = _insert(tx, "person", {"name": name, "chat_id": chat_id})
+    athlete: int = _insert(tx, "person", {"name": name, "chat_id": chat_id})
     known = {"person": athlete, "athlete": athlete}
     for table in metadata.sorted_tables:
         if table.name == "person" or table.name in OF_NOBODY:

@@ -71,7 +71,7 @@ def test_nothing_of_the_person_is_left_in_any_column_of_any_table(database, athl
             table.name
             for table in metadata.sorted_tables
             if "chat_id" in table.c
-            and tx.exec(select(table).where(table.c.chat_id == CHAT)).first() is not None
+            and tx.connection().execute(table.select().where(table.c.chat_id == CHAT)).first()
         ]
     assert left == {}
     assert chats == []

@@ -158,7 +158,9 @@ def test_what_waited_in_the_copy_is_not_sent_again_but_for_alerts(url, copy, tea
     copies.back_up(url, copy)
     assert restore(url, copy).not_sent == 1
     with opened(url) as database, database.transaction() as tx:
-        states = dict(tx.connection().exec_driver_sql("SELECT kind, state FROM outbox").all())
+        states: dict[str, str] = dict(
+            tx.connection().exec_driver_sql("SELECT kind, state FROM outbox").all()
+        )
     assert states == {"session": OutboxState.DROPPED, "alert": OutboxState.WAITING}
 
 

@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 from pydantic import ValidationError
 
-from bot import keeper as keeper_room
 from bot.acts.erase_person import WIPE_ASKED
 from bot.config import Settings, SetUpError, check_backup_place
 from bot.keeper import Keeper
@@ -103,7 +102,7 @@ def test_a_failing_copy_is_told_once_a_day_and_tried_every_hour(tmp_path, monkey
             tries.append(target)
             raise backup.CopyError("the disk is full")
 
-        monkeypatch.setattr(keeper_room.backup, "back_up", fail)
+        monkeypatch.setattr(backup, "back_up", fail)
         for _ in range(25 * 4):
             await kept.later(minutes=15)
         assert kept.failures == ["the disk is full"] * 2
