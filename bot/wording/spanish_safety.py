@@ -353,5 +353,8 @@ QUESTIONS: Mapping[str, str] = {
         "¿Te sientes mal además: peso perdido, sudores de noche?"
     ),
     "Is there anything else that worries you about it?": "¿Hay algo más que te preocupe?",
+    "/export your data as files\n/leave leave, and have everything about you erased": (
+        "/export tus datos en archivos\n/leave irte y que se borre todo lo tuyo"
+    ),
 }
 SPANISH: Mapping[str, str] = {**PLACES, **REPORTS, **SIGNS, **QUESTIONS}
