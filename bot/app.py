@@ -4,22 +4,24 @@ import asyncio
 import contextlib
 import logging
 import signal
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 from sqlmodel import Session
 from telegram import Bot
 from telegram.error import InvalidToken, TelegramError
 from telegram.request import HTTPXRequest
 
-from bot.acts import block_chat, refused_message, set_aside
+from bot.acts import block_chat, export_files, refused_message, set_aside
 from bot.config import Settings, token_of
 from bot.desks import front
 from bot.events import Event
 from bot.heartbeat import Heartbeat
-from bot.rounds import tick
+from bot.keeper import Keeper
+from bot.rounds import house_round, tick
 from bot.turn import House, Turn
 from bot.wire.edge import event_from
 from bot.wire.faults import understand
@@ -53,6 +55,8 @@ class Wiring:
     poll_s: int = 25
     is_paced: bool = True
     is_throwaway: bool = False
+    backups: Path | None = None
+    backups_kept: int = 7
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
     heartbeat_file: Path | None = None
@@ -60,7 +64,7 @@ class Wiring:
 
 
 class Holdwell:
-    """The running house: one receiver, one writer, one sender, one ticker."""
+    """The running house: one receiver, one writer, one sender, one ticker, one keeper."""
 
     def __init__(self, wiring: Wiring) -> None:
         """Put everything together; nothing runs before :meth:`start`."""
@@ -80,6 +84,15 @@ class Holdwell:
             on_blocked=self._on_blocked,
             on_refused=self._on_refused,
             on_fetched=self._on_fetched,
+            make_file=self._make_file,
+        )
+        self.keeper = Keeper(
+            database=self.database,
+            url=wiring.database_url,
+            clock=self.clock,
+            folder=wiring.backups,
+            kept=wiring.backups_kept,
+            tell_failed=self._tell_no_copy,
         )
         self.writer = Writer(
             database=self.database,
@@ -102,7 +115,8 @@ class Holdwell:
     @property
     def is_idle(self) -> bool:
         """True when nothing waits, nothing is being done and nothing is in flight."""
-        return self.writer.is_idle and self.sender.is_idle and not self.receiver.is_answering
+        parts = (self.writer, self.sender, self.keeper)
+        return all(part.is_idle for part in parts) and not self.receiver.is_answering
 
     async def start(self) -> None:
         """Migrate, meet the platform, recover what was in flight, and begin to work."""
@@ -114,6 +128,7 @@ class Holdwell:
             bot_name=self.bot.username,
             make_token=self._wiring.make_token,
             make_secret=self._wiring.make_secret,
+            copies_kept=self._wiring.backups_kept if self._wiring.backups is not None else 0,
         )
         doubtful = self.sender.recover()
         if doubtful:
@@ -121,7 +136,7 @@ class Holdwell:
         self.writer.wake()
         self._tasks = [
             asyncio.create_task(part.run(), name=type(part).__name__)
-            for part in (self.receiver, self.writer, self.sender)
+            for part in (self.receiver, self.writer, self.sender, self.keeper)
         ]
 
     def strike(self) -> None:
@@ -170,9 +185,20 @@ class Holdwell:
     def _on_fetched(self) -> None:
         self.writer.wake()
 
+    def _make_file(self, payload: Mapping[str, Any]) -> bytes:
+        """Make a file in a thread of the sender's, from what is stored by then."""
+        with self.database.reading() as tx:
+            turn = self.turn(tx, self.clock.now())
+            return export_files.content(turn, payload["file"], payload.get("page"))
+
     def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
         yield from tick.steps(self.database, now, self.turn)
         self._heartbeat.beat()  # only a round that came to its end is a sign of life
+        self.keeper.wake()
+
+    def _tell_no_copy(self, tx: Session, why: str, now: datetime) -> None:
+        house_round.tell_no_copy(self.turn(tx, now), why)
+        self.sender.wake()
 
 
 def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:
@@ -199,6 +225,8 @@ def wiring_from(settings: Settings) -> Wiring:
         poll_s=settings.poll_s,
         heartbeat_file=settings.heartbeat_file,
         heartbeat_url=settings.heartbeat_address,
+        backups=settings.backups,
+        backups_kept=settings.backups_kept,
     )
 
 

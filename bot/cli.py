@@ -5,18 +5,23 @@ import importlib
 import importlib.util
 import logging
 from collections.abc import Callable
+from pathlib import Path
 from typing import Annotated, NoReturn
 
 import typer
 from rich.console import Console
 
+from bot import copies, erase_command
 from bot.app import run_until_stopped, wiring_from
-from bot.config import SetUpError, check_database_place, read_settings
+from bot.config import SetUpError, check_backup_place, check_database_place, read_settings
+from bot.exports.data_schema import schema_text
 from bot.set_up import make_link
 from bot.wire.receive import OperatorError
 from bot.wording.catalogue import command as catalogue_command
 from scheduler.calendar.zones import ZoneDataError, check_zone_data, use_packaged_zones
+from scheduler.clock import SystemClock
 from scheduler.located_yaml import WrongFileError
+from storage.backup import CopyError
 from storage.migrate import NewerDatabaseError
 from storage.records.people import Role
 
@@ -30,7 +35,14 @@ DEMO_COMMANDS = (
     "demo_scenario.vignettes.cli",
     "demo_scenario.learning.command",
 )
-USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
+USER_FAULTS = (
+    SetUpError,
+    OperatorError,
+    NewerDatabaseError,
+    ZoneDataError,
+    WrongFileError,
+    CopyError,
+)
 
 console = Console(stderr=True)
 app = typer.Typer(
@@ -48,6 +60,7 @@ def run() -> None:
     _quiet_logs()
     settings = read_settings()
     check_database_place(settings.database_url)
+    check_backup_place(settings.backups)
     asyncio.run(run_until_stopped(wiring_from(settings)))
 
 
@@ -62,6 +75,73 @@ def link(
     settings = read_settings()
     check_database_place(settings.database_url)
     typer.echo(asyncio.run(make_link(wiring_from(settings), role=role, name=name, zone=zone)))
+
+
+@app.command()
+def backup(
+    file: Annotated[Path, typer.Argument(help="where the copy goes; it must not exist yet")],
+) -> None:
+    """Copy the database into a file, also while the bot runs. SQLite only."""
+    copies.back_up(read_settings().database_url, file)
+    typer.echo(
+        f"Copied to {file}. It holds people's health data: only you can read it; keep it so. "
+        "Who is erased later stays in it until you delete it."
+    )
+
+
+@app.command()
+def restore(
+    file: Annotated[Path, typer.Argument(help="a copy made by holdwell backup")],
+    force: Annotated[
+        bool, typer.Option("--force", help="also where something holds the database open")
+    ] = False,
+) -> None:
+    """Put a copy in the place of the database, which is kept beside it. Stop the bot first."""
+    _quiet_logs()
+    settings = read_settings()
+    check_database_place(settings.database_url)
+    done = copies.restore(settings.database_url, file, at=SystemClock().now(), is_forced=force)
+    aside = f" The database before is kept as {done.aside}." if done.aside else ""
+    typer.echo(
+        f"Restored from {file}.{aside} Erased since and erased again: {done.erased_again}. "
+        f"Messages that waited in the copy and are not sent: {done.not_sent}."
+    )
+
+
+@app.command()
+def erase(
+    person: Annotated[str, typer.Argument(help="a name, a part of one, or a person's number")],
+    yes: Annotated[bool, typer.Option("--yes", help="do it; without, say who it would be")] = False,
+    even_with_open_alert: Annotated[
+        bool, typer.Option("--even-with-open-alert", help="nobody is left to answer it")
+    ] = False,
+) -> None:
+    """Erase a person for good, as they asked in writing."""
+    _quiet_logs()
+    settings = read_settings()
+    check_database_place(settings.database_url)
+    typer.echo(
+        erase_command.erase(
+            settings.database_url,
+            person,
+            at=SystemClock().now(),
+            is_sure=yes,
+            is_alert_no_matter=even_with_open_alert,
+        )
+    )
+
+
+@app.command()
+def wipe() -> None:
+    """Write the database anew without what was deleted. It waits for nobody: stop the bot first."""
+    copies.wipe(read_settings().database_url)
+    typer.echo("The database was written anew; nothing that was deleted is left in it.")
+
+
+@app.command(name="data-schema")
+def data_schema() -> None:
+    """Print the JSON Schema of an athlete's exported data."""
+    typer.echo(schema_text(), nl=False)
 
 
 def main() -> None:

@@ -4,7 +4,7 @@ import stat
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from pydantic import SecretStr, ValidationError, field_validator
+from pydantic import Field, SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 from sqlalchemy.engine import make_url
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
@@ -35,6 +35,8 @@ class Settings(BaseSettings):
     poll_s: int = 25
     heartbeat_file: Path | None = None
     heartbeat_url: SecretStr | None = None
+    backups: Path | None = None
+    backups_kept: int = Field(default=7, ge=1, le=365)
 
     @field_validator("heartbeat_url")
     @classmethod
@@ -89,6 +91,26 @@ def token_of(settings: Settings) -> str:
             "No bot token: put HOLDWELL_TOKEN=<token> in the environment or in a .env file."
         )
     return settings.token.get_secret_value().strip()
+
+
+def check_backup_place(folder: Path | None) -> None:
+    """Check that daily copies can be written.
+
+    Raises:
+        SetUpError: in one line, when they cannot.
+
+    """
+    if folder is None:
+        return
+    try:
+        folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+        probe = folder / ".holdwell.probe"
+        probe.touch()
+        probe.unlink()
+    except OSError:
+        raise SetUpError(
+            f"Cannot write copies into {folder}: make it writable or set HOLDWELL_BACKUPS."
+        ) from None
 
 
 def check_database_place(url: str) -> None:

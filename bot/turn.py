@@ -30,13 +30,17 @@ TapRows = Sequence[Sequence[Tap]]
 
 @dataclass(frozen=True)
 class House:
-    """What every act may look at and nobody changes while the bot runs."""
+    """What every act may look at and nobody changes while the bot runs.
+
+    ``copies_kept`` [days]: how long the bot's own daily copies last; 0 where it makes none.
+    """
 
     library: Library
     rulebook: Rulebook
     bot_name: str
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
+    copies_kept: int = 0
 
 
 @dataclass(frozen=True)
@@ -85,9 +89,11 @@ class Turn:
             subject=subject,
         )
 
-    def say_to_chat(self, chat_id: int, text: str, *, kind: MessageKind) -> None:
+    def say_to_chat(
+        self, chat_id: int, text: str, *, kind: MessageKind, subject: str | None = None
+    ) -> None:
         """Write to a chat that belongs to nobody we know; no buttons, no markup of theirs."""
-        self._put(chat_id, Operation.SEND, {"text": text}, kind=kind)
+        self._put(chat_id, Operation.SEND, {"text": text}, kind=kind, subject=subject)
 
     def change(self, to: Person, message_id: int, text: str, *, taps: TapRows = ()) -> None:
         """Edit a message that the person sees, by its platform id."""
@@ -130,6 +136,23 @@ class Turn:
         if of.chat_id is not None:
             payload = {"file_id": file_id, "name": name, "purpose": purpose}
             self._put(of.chat_id, Operation.FETCH, payload)
+
+    def send_file(
+        self,
+        to: Person,
+        wanted: Mapping[str, Any],
+        *,
+        file_name: str,
+        caption: str,
+        page: Mapping[str, Any] | None = None,
+        subject: str | None = None,
+    ) -> None:
+        """Send a file that is made when it leaves; only which one waits here, and a page for it."""
+        if to.chat_id is not None:
+            payload = {"file": dict(wanted), "file_name": file_name, "caption": caption}
+            if page is not None:
+                payload["page"] = dict(page)
+            self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
     def set_menu(self, to: Person, commands: Sequence[tuple[str, Template]]) -> None:
         """Show these commands in the person's menu, in the person's language."""

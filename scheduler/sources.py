@@ -103,5 +103,9 @@ SOURCES: dict[str, Source] = {
     "suprak2011": _published("Suprak et al. 2011, J Strength Cond Res 25(2), push-up share"),
     "petersen1989": _published("Petersen 1989, Am J Occup Ther 43(7), grip of both hands"),
     "rfc5545": _published("RFC 5545, iCalendar, section 3.3.5, local times in gaps and repeats"),
+    "rfc4180": _published("RFC 4180, comma-separated values, section 2"),
+    "owasp_csv": _published("OWASP, CSV Injection: which first characters a spreadsheet may run"),
+    "owasp_asvs": _published("OWASP ASVS 5.0, requirement 1.2.10, formulas in exported tables"),
+    "cldr": _published("Unicode CLDR, number symbols by language"),
     "botapi": _published("the messaging platform's published Bot API documentation"),
 }

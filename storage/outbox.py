@@ -137,6 +137,16 @@ def mark_dropped(tx: Session, outbox_id: int, *, at: datetime, fault: str) -> No
     _settle(tx, outbox_id, state=OutboxState.DROPPED, sent_at=at, fault=fault)
 
 
+def drop_unsent(tx: Session, *, at: datetime, fault: str) -> int:
+    """Drop what waits, but for alerts and what is about safety; return how many."""
+    kept = [kind.value for kind in MessageKind if kind.is_sent_again_in_doubt]
+    return tx.exec(
+        update(OutboxRow)
+        .where(col(OutboxRow.state).in_(UNSENT), col(OutboxRow.kind).not_in(kept))
+        .values(state=OutboxState.DROPPED, sent_at=at, fault=fault)
+    ).rowcount
+
+
 def put_back(
     tx: Session, outbox_id: int, *, not_before: datetime, is_doubtful: bool, fault: str
 ) -> None:

@@ -60,17 +60,26 @@ def by_id(turn: Turn, coach: Person, athlete_id: int) -> tuple[Person, Athlete] 
 
 
 def named(
-    turn: Turn, coach: Person, text: str, *, act: str, example: str, has_rest: bool
+    turn: Turn,
+    coach: Person,
+    text: str,
+    *,
+    act: str,
+    example: str,
+    has_rest: bool,
+    known: tuple[tuple[Person, Athlete], ...] | None = None,
 ) -> Named | Outcome:
     """Find whom a command is about; nobody or several is said, with buttons that go on.
 
     ``act`` is the tap that continues with ``athlete`` and ``rest``; ``has_rest`` tells that
-    words after the name belong to the command.
+    words after the name belong to the command; ``known`` are those who may be meant, where these
+    are others than the coach's own and those lent to them.
     """
     if not text.strip():
         turn.say(coach, coach_names.name_missing(turn.tongue(coach), example=example))
         return Outcome.NOT_UNDERSTOOD
-    known = athletes_for(turn, coach)
+    if known is None:
+        known = athletes_for(turn, coach)
     asked, rest = _split(text, [person.name for person, _ in known], has_rest=has_rest)
     found = _matches(asked, known)
     if len(found) == 1:

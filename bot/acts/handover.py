@@ -126,9 +126,13 @@ def _trained(turn: Turn, person: Person, tongue: Tongue, *, since: date, today: 
         for session in training.sessions_between(turn.tx, person.id, first=since, last=today)
         if any(item.sets for item in session.items)
     ]
+    earlier = len(sessions) - SESSIONS_MOST
     return [
-        words.session_line(tongue, one.on, _results(turn, tongue, one), one.effort)
-        for one in sessions[-SESSIONS_MOST:]
+        *([words.earlier_sessions(tongue, earlier)] if earlier > 0 else []),
+        *(
+            words.session_line(tongue, one.on, _results(turn, tongue, one), one.effort)
+            for one in sessions[-SESSIONS_MOST:]
+        ),
     ]
 
 

@@ -5,11 +5,13 @@ from bot.acts import (
     cant_today,
     change_result,
     choose_reading,
+    export,
     hear_pain,
     hear_reading,
     how_to,
     intake,
     join,
+    leave,
     morning_question,
     pain_talk,
     pain_typed,
@@ -51,6 +53,8 @@ COMMANDS: dict[str, Command] = {
         Command("pain", "report something that hurts", hear_pain.command),
         Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
         Command("settings", "change days, hours, equipment, language", settings.command),
+        Command("export", "your data as files", export.own),
+        Command("leave", "leave, and have everything erased", leave.command),
         Command("help", "how this works, and help in an emergency", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
@@ -77,6 +81,8 @@ TAPS: dict[str, TapEntry] = {
         **show_plan.TAPS,
         **how_to.TAPS,
         **show_history.TAPS,
+        **export.TAPS,
+        **leave.TAPS,
     }.items()
 }
 

@@ -1,6 +1,6 @@
 """The owner's desk: how the house stands."""
 
-from bot.acts import coach_help, join, move_athlete, set_stand_in, show_house
+from bot.acts import coach_help, erase_athlete, join, move_athlete, set_stand_in, show_house
 from bot.desks import coach as coach_desk
 from bot.desks.entry import Command, TapEntry
 from bot.events import Wrote
@@ -24,11 +24,13 @@ COMMANDS: dict[str, Command] = {
         Command("house", "who coaches whom, and what could not be sent", show_house.command),
         Command("move", "an athlete to another coach", move_athlete.command),
         Command("standin", "who stands in for a coach", set_stand_in.command),
+        Command("erase", "erase an athlete who asked for it in writing", erase_athlete.command),
         Command("help", "what you can send", _help),
         Command("start", "where things stand", join.start, is_in_menu=False),
     )
 }
 
 TAPS: dict[str, TapEntry] = {
-    name: TapEntry(Role.OWNER, act) for name, act in move_athlete.TAPS.items()
+    name: TapEntry(Role.OWNER, act)
+    for name, act in {**move_athlete.TAPS, **erase_athlete.OWNER_TAPS}.items()
 }

@@ -1,6 +1,7 @@
-"""Draw the handover page as a PDF: one page, with letters for names from many languages."""
+"""Draw the handover page as a PDF, on one page where it fits, with letters of many languages."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 from itertools import pairwise
 from pathlib import Path
@@ -25,11 +26,21 @@ STYLES = (
 )
 LEGEND_MM = (56.0, 34.5)  # [mm] ch: where the first label stands, and how far apart they are
 LINES_MOST = 40  # [lines] ch: what fits above the chart
+LINES_MOST_ALONE = 50  # [lines] ch: what fits on a page without a chart
 LETTERS_MOST = 108  # [letters] ch: what fits on a line
 
 
+@dataclass(frozen=True)
+class _Line:
+    text: str
+    is_heading: bool = False
+
+
 def draw(page: HandoverPage) -> bytes:
-    """Return the page as the bytes of a PDF; what does not fit on one page is cut, and says so."""
+    """Return the page as the bytes of a PDF; what does not fit goes on behind, and none is cut.
+
+    A chart holds the scores of a few places; those of more stand on the pages behind.
+    """
     pdf = FPDF(format="A4")
     pdf.set_auto_page_break(auto=False)
     pdf.set_margin(MARGIN_MM)
@@ -37,14 +48,66 @@ def draw(page: HandoverPage) -> bytes:
     fonts = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
     pdf.add_font(FONT, "", str(fonts / "DejaVuSans.ttf"))
     pdf.add_font(FONT, "B", str(fonts / "DejaVuSans-Bold.ttf"))
+    charts = _charts(page.series)
+    pages = _paged(page.sections, charts=len(charts))
+    for number, lines in enumerate(pages):
+        _one(pdf, page, lines, charts[number : number + 1], place=(number + 1, len(pages)))
+    return bytes(pdf.output())
+
+
+def _one(
+    pdf: FPDF,
+    page: HandoverPage,
+    lines: Sequence[_Line],
+    charts: Sequence[Sequence[Series]],
+    *,
+    place: tuple[int, int],
+) -> None:
     pdf.add_page()
     _write(pdf, page.title, size=15, style="B", height=8)
     _write(pdf, page.subtitle, size=9, height=5)
-    _sections(pdf, page.sections)
-    _chart(pdf, page)
+    for line in lines:
+        if line.is_heading:
+            pdf.ln(2)
+            _write(pdf, line.text, size=10, style="B", height=5.5)
+            continue
+        pdf.set_font(FONT, "", 8.5)
+        pdf.cell(0, LINE_MM, line.text, new_x="LMARGIN", new_y="NEXT")
+    for chart in charts:
+        _chart(pdf, page, chart)
     pdf.set_y(-18)
     _write(pdf, page.foot, size=8, height=4)
-    return bytes(pdf.output())
+    number, count = place
+    if count > 1:
+        pdf.set_y(-10)
+        _write(pdf, f"{number} / {count}", size=8, height=4)
+
+
+def _charts(series: Sequence[Series]) -> list[Sequence[Series]]:
+    """Group the places that have scores, as many in a chart as can be told apart."""
+    told = [one for one in series if one.points]
+    return [told[start : start + len(STYLES)] for start in range(0, len(told), len(STYLES))]
+
+
+def _paged(sections: Sequence[Section], *, charts: int) -> list[list[_Line]]:
+    """Deal the lines out to pages; a heading never stands last, and is said again behind."""
+    pages: list[list[_Line]] = [[]]
+
+    def room() -> int:
+        most = LINES_MOST if len(pages) <= max(charts, 1) else LINES_MOST_ALONE
+        return most - len(pages[-1])
+
+    for section in sections:
+        heading = _Line(section.heading, is_heading=True)
+        if room() < 2:
+            pages.append([])
+        pages[-1].append(heading)
+        for part in (part for line in section.lines for part in wrap(line, LETTERS_MOST)):
+            if room() < 1:
+                pages.append([heading])
+            pages[-1].append(_Line(part))
+    pages.extend([] for _ in range(charts - len(pages)))
+    return pages
 
 
 def _write(pdf: FPDF, text: str, *, size: float, height: float, style: str = "") -> None:
@@ -52,26 +115,8 @@ def _write(pdf: FPDF, text: str, *, size: float, height: float, style: str = "")
     pdf.multi_cell(0, height, text, align="L", new_x="LMARGIN", new_y="NEXT")
 
 
-def _sections(pdf: FPDF, sections: Sequence[Section]) -> None:
-    left = LINES_MOST
-    for section in sections:
-        if left <= 1:
-            return
-        pdf.ln(2)
-        _write(pdf, section.heading, size=10, style="B", height=5.5)
-        lines = [part for line in section.lines for part in wrap(line, LETTERS_MOST)]
-        if len(lines) > left - 1:
-            lines = [*lines[: left - 2], "…"]
-        pdf.set_font(FONT, "", 8.5)
-        for line in lines:
-            pdf.cell(0, LINE_MM, line, new_x="LMARGIN", new_y="NEXT")
-        left -= len(lines) + 1
-
-
-def _chart(pdf: FPDF, page: HandoverPage) -> None:
+def _chart(pdf: FPDF, page: HandoverPage, series: Sequence[Series]) -> None:
     """Draw the scores over time: a line a place, told apart by dashes, not by colour alone."""
-    if not any(one.points for one in page.series):
-        return
     width, height = CHART_MM
     left, top = MARGIN_MM, CHART_TOP_MM
     pdf.set_xy(left, top - 8)
@@ -86,7 +131,7 @@ def _chart(pdf: FPDF, page: HandoverPage) -> None:
     pdf.text(left + 6, top + height + 4, page.chart_day_labels[0])
     last = page.chart_day_labels[1]
     pdf.text(left + width - pdf.get_string_width(last), top + height + 4, last)
-    for number, one in enumerate(page.series[: len(STYLES)]):
+    for number, one in enumerate(series):
         _line(pdf, one, number, page.chart_days)
     pdf.set_dash_pattern()
 

@@ -9,7 +9,7 @@ from bot.wording.outage import LateFacts
 from scheduler.calendar.lateness import UNNOTICED
 from scheduler.calendar.values import DueKind
 from storage import buttons, inbox, outbox
-from storage.queries import due, people
+from storage.queries import due, leaving, people, retention
 from storage.records.people import Person
 from storage.records.wire import MessageKind
 
@@ -22,6 +22,8 @@ RAW_EMPTY_BEFORE, TEXTS_EMPTY_BEFORE = "raw_empty_before", "texts_empty_before"
 
 def go(turn: Turn) -> None:
     """Do what the house owes nobody in particular."""
+    if leaving.is_sweeping_due(turn.tx):
+        leaving.sweep(turn.tx, at=turn.now)
     last = due.mark(turn.tx, FORGOT)
     if last is None or turn.now - last >= FORGET_EVERY:
         _forget(turn)
@@ -36,6 +38,15 @@ def _forget(turn: Turn) -> None:
     buttons.forget_buttons(tx, now=now)
     outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
+    retention.forget_readings(tx, now=now)
+    retention.forget_words(tx, now=now)
+
+
+def tell_no_copy(turn: Turn, why: str) -> None:
+    """Tell every owner that today's copy of the database could not be made."""
+    for person in people.owners(turn.tx):
+        text = outage.no_copy(turn.tongue(person), why=why)
+        turn.say(person, text, kind=MessageKind.NOTICE)
 
 
 def tell_outage(turn: Turn, *, since: datetime, began_at: datetime) -> None:

@@ -10,12 +10,13 @@ from datetime import datetime, timedelta
 
 from sqlmodel import Session
 
+from bot.acts import leave
 from bot.rounds import athlete_round, coach_round, house_round
 from bot.turn import Turn
 from bot.writer import log_fault
 from scheduler.calendar.lateness import stood_still
 from storage.database import Database
-from storage.queries import due, people
+from storage.queries import due, leaving, people
 
 LAST_ROUND = "last_round"
 FIRST_LOOK_BACK = timedelta(minutes=1)  # [min] ch: a new house owes nothing from before
@@ -41,11 +42,15 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
         since = due.mark(tx, LAST_ROUND) or began_at - FIRST_LOOK_BACK
         athlete_ids = people.ids_of_athletes_in(tx, *athlete_round.STATES)
         coach_ids = people.ids_of_coaches(tx)
+        leaving_ids = [wish.person_id for wish in leaving.wishes(tx)]
     for athlete_id in athlete_ids:
         _apart(database, now(), make_turn, athlete_id, since, athlete_round.go)
         yield
     for coach_id in coach_ids:
         _apart(database, now(), make_turn, coach_id, since, coach_round.go)
+        yield
+    for person_id in leaving_ids:
+        _apart(database, now(), make_turn, person_id, since, _leave)
         yield
     with database.transaction() as tx:
         turn = make_turn(tx, now())
@@ -53,6 +58,10 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
             house_round.tell_outage(turn, since=since, began_at=began_at)
         house_round.go(turn)
         due.set_mark(tx, LAST_ROUND, at=began_at)
+
+
+def _leave(turn: Turn, person_id: int, _since: datetime) -> None:
+    leave.finish(turn, person_id)
 
 
 def _apart(

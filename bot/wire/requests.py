@@ -1,7 +1,7 @@
 """From an outbox operation to the platform's call."""
 
 import asyncio
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from telegram import (
@@ -20,8 +20,11 @@ from storage.records.wire import Operation, Outgoing
 
 NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
 
+MakeFile = Callable[[Mapping[str, Any]], bytes]
+"""Makes a file from its payload, in a thread beside the loop."""
 
-async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
+
+async def perform(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None = None) -> int | None:
     """Make the call of one operation; return the message id that the platform gave it."""
     payload = outgoing.payload
     match outgoing.operation:
@@ -35,6 +38,8 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
             )
             return copied.message_id
         case Operation.DOCUMENT:
+            if "file" in payload and make_file is not None:
+                return await _send_file(bot, outgoing.chat_id, payload, make_file)
             return await _send_page(bot, outgoing.chat_id, payload)
         case Operation.FETCH:
             raise ValueError("a file is fetched, and not sent")
@@ -62,6 +67,17 @@ async def _send_page(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
     from bot.pictures.handover_page import draw  # noqa: PLC0415  the drawing library is heavy
 
     content = await asyncio.to_thread(draw, HandoverPage.model_validate(payload["page"]))
+    return await _send_content(bot, chat_id, payload, content)
+
+
+async def _send_file(
+    bot: Bot, chat_id: int, payload: Mapping[str, Any], make_file: MakeFile
+) -> int:
+    """Make a file beside the loop, and send it."""
+    return await _send_content(bot, chat_id, payload, await asyncio.to_thread(make_file, payload))
+
+
+async def _send_content(bot: Bot, chat_id: int, payload: Mapping[str, Any], content: bytes) -> int:
     sent = await bot.send_document(
         chat_id,
         InputFile(content, filename=payload["file_name"]),

@@ -14,7 +14,7 @@ from telegram.error import TelegramError
 from bot.wire.faults import Fault, Meaning, understand
 from bot.wire.fetch import fetch
 from bot.wire.pace import Pace
-from bot.wire.requests import perform
+from bot.wire.requests import MakeFile, perform
 from scheduler.calendar.clocks import Clock
 from storage import outbox
 from storage.database import Database
@@ -52,10 +52,12 @@ class Sender:
         on_blocked: BlockedHook,
         on_refused: RefusedHook,
         on_fetched: Callable[[], None] = _nobody_waits,
+        make_file: MakeFile | None = None,
     ) -> None:
         """Keep what is needed; the hooks tell whom it concerns, in the same transaction.
 
         ``on_fetched`` wakes the writer: a file that was asked for is in the inbox.
+        ``make_file`` makes, in a thread, the files that are not made before they leave.
         """
         self._database = database
         self._bot = bot
@@ -64,6 +66,7 @@ class Sender:
         self._on_blocked = on_blocked
         self._on_refused = on_refused
         self._on_fetched = on_fetched
+        self._make_file = make_file
         self._wake = asyncio.Event()
         self._tasks: dict[asyncio.Task[Ending], Outgoing] = {}
         self._ended: list[tuple[Outgoing, Ending]] = []
@@ -160,7 +163,7 @@ class Sender:
         try:
             if outgoing.operation is Operation.FETCH:
                 return partial(self._fetched, outgoing, await fetch(self._bot, outgoing))
-            message_id = await perform(self._bot, outgoing)
+            message_id = await perform(self._bot, outgoing, self._make_file)
         except TelegramError as error:
             return partial(self._failed, outgoing, understand(error), since=began_at)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)

@@ -61,6 +61,7 @@ WHAT: Mapping[str, Template] = {
     "flag.answered": "A question about a sign was answered",
     "session.refilled": "Sent session refilled",
     "handover.sent": "Handover page sent",
+    "data.exported": "A file of their data was taken",
     "alert.cleared": "Alert cleared",
     "proposal.made": "Proposed",
     "proposal.accepted": "Proposal accepted",

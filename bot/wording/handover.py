@@ -50,6 +50,15 @@ def session_line(tongue: Tongue, on: date, results: Sequence[str], effort: int |
     )
 
 
+def earlier_sessions(tongue: Tongue, number: int) -> str:
+    """Say how many sessions of these days are not listed."""
+    return plain(
+        tongue.count(
+            number, "{n} earlier session is not listed.", "{n} earlier sessions are not listed."
+        )
+    )
+
+
 def region_line(tongue: Tongue, one: RegionPicture, since: date | None) -> str:
     """Write one place: score, level, since when."""
     where = place(tongue, one.region.site, one.region.arm)

@@ -72,3 +72,12 @@ def _counted(tongue: Tongue, kind: str, number: int) -> str:
             return tongue.count(number, "1 alert", "{n} alerts")
         case _:
             return tongue.count(number, "1 notice of silence", "{n} notices of silence")
+
+
+def no_copy(tongue: Tongue, *, why: str) -> str:
+    """The daily copy of the database failed."""
+    return tongue.say(
+        "No daily copy of the database could be made: {why}\n"
+        "I try again every hour. Everything else goes on.",
+        why=why,
+    )

@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlmodel import Session, col, func, select
+from sqlmodel import Session, col, delete, func, select
 
 from storage.tables.wire import DueRow, MarkRow
 
@@ -85,3 +85,8 @@ def set_mark(tx: Session, name: str, *, at: datetime) -> None:
     row = tx.get(MarkRow, name) or MarkRow(name=name, at=at)
     row.at = at
     tx.add(row)
+
+
+def clear_mark(tx: Session, name: str) -> None:
+    """Forget a mark: what it asked for is done."""
+    tx.exec(delete(MarkRow).where(col(MarkRow.name) == name))

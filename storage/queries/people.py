@@ -32,6 +32,13 @@ def person(tx: Session, person_id: int) -> Person:
     return Person.model_validate(tx.get_one(PersonRow, person_id))
 
 
+def everybody(tx: Session) -> tuple[tuple[Person, Athlete | None], ...]:
+    """Return everybody who was not erased, by id, with the athlete that they are."""
+    rows = tx.exec(select(PersonRow).where(PersonRow.name != "").order_by(col(PersonRow.id)))
+    known = [Person.model_validate(row) for row in rows]
+    return tuple((one, athlete(tx, one.id)) for one in known)
+
+
 def person_in_chat(tx: Session, chat_id: int) -> Person | None:
     """Return whose chat this is."""
     row = tx.exec(select(PersonRow).where(PersonRow.chat_id == chat_id)).first()

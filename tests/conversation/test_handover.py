@@ -1,4 +1,4 @@
-"""The page to hand over: by button, facts only, one page, names in their own letters."""
+"""The page to hand over: by button, facts only, nothing dropped, names in their own letters."""
 
 import io
 from datetime import timedelta
@@ -51,11 +51,38 @@ def test_the_page_says_what_was_trained_what_hurt_where_and_how_it_behaved(stage
     assert "not a medical record" in text
 
 
-def test_it_is_one_page_whatever_happened(stage: Stage) -> None:
+def pages_of(page: HandoverPage) -> list[str]:
+    return [one.extract_text() for one in PdfReader(io.BytesIO(draw(page))).pages]
+
+
+def test_an_ordinary_stretch_is_one_page(stage: Stage) -> None:
+    (text,) = pages_of(page_of(stage))
+    assert "1 / 1" not in text
+
+
+def test_what_does_not_fit_goes_on_behind_and_nothing_is_dropped(stage: Stage) -> None:
     page = page_of(stage)
-    long = page.sections[0].model_copy(update={"lines": ("a very long line " * 30,) * 80})
-    full = page.model_copy(update={"sections": (long, *page.sections[1:])})
-    assert len(PdfReader(io.BytesIO(draw(full))).pages) == 1
+    lines = tuple(f"line {number:03} " + "of a long day " * 20 for number in range(60))
+    long = page.sections[0].model_copy(update={"lines": lines})
+    texts = pages_of(page.model_copy(update={"sections": (long, *page.sections[1:])}))
+    told = " ".join(" ".join(texts).split())
+    assert len(texts) > 1
+    assert all(f"line {number:03}" in told for number in range(60))
+    assert all(section.heading in told for section in page.sections)
+    assert all("not a medical record" in text for text in texts)
+    assert [f"{number} / {len(texts)}" in text for number, text in enumerate(texts, 1)] == (
+        [True] * len(texts)
+    )
+    # The heading of what goes on is said again, and no page ends with one.
+    assert texts[1].count(page.sections[0].heading) == 1
+
+
+def test_places_that_one_chart_cannot_tell_apart_stand_in_a_second(stage: Stage) -> None:
+    page = page_of(stage)
+    (one,) = page.series[:1]
+    many = tuple(one.model_copy(update={"name": f"place {number}"}) for number in range(6))
+    told = " ".join(pages_of(page.model_copy(update={"series": many})))
+    assert all(f"place {number}" in told for number in range(6))
 
 
 @pytest.mark.parametrize("name", ["Łukasz Żółć", "Ειρήνη", "Сергій", "Ñandú Ç. Ødegård", "Şenay Ğ"])

@@ -1,0 +1,1 @@
+"""Files that people take along, from facts that were gathered: no storage, no messaging."""

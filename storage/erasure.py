@@ -1,0 +1,214 @@
+"""Erasing a person: every row that is theirs goes, in every table that the schema declares.
+
+What is theirs is found by the schema itself, so that a new table is emptied too: rows whose
+``athlete_id`` or ``person_id`` points at the person, rows that belong to such rows, and rows of the
+person's chat. Columns of other names (``actor_id``, ``coach_id``, ``answered_by_id``) say what
+somebody did, and do not make a row theirs.
+
+The person's own row stays, blank: its id may stand in buttons and in copies of the database, and
+a database gives a free number to the next who comes.
+"""
+
+from collections.abc import Collection, Mapping
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Column, ColumnElement, Table, or_, tuple_
+from sqlalchemy import select as select_columns
+from sqlmodel import Session, col, update
+
+from storage.tables import metadata
+from storage.tables.leaving import ErasureRow
+from storage.tables.people import PersonRow
+from storage.tables.wire import InboxRow, InboxState, OutboxRow, OutboxState
+
+OWNER_COLUMNS = frozenset({"athlete_id", "person_id"})
+PERSON, ATHLETE = metadata.tables["person"], metadata.tables["athlete"]
+APART = frozenset({"person", "inbox", "outbox", "erasure"})
+"""Tables that are not emptied row by row: blanked, or without anything personal."""
+FAREWELL = "farewell"
+"""The subject of the last messages about an erasure: their rows go as soon as they are sent."""
+
+Doomed = dict[str, set[tuple[Any, ...]]]
+"""By table: the keys of the rows that go."""
+
+
+def erase(
+    tx: Session,
+    person_id: int,
+    *,
+    at: datetime,
+    is_whole: bool,
+    kept_dues: Collection[str] = (),
+) -> dict[str, int]:
+    """Erase a person; return how many rows went, by table.
+
+    ``is_whole`` False: a coach or an owner stays that, with name and chat, and what goes is all
+    that they were as an athlete. ``kept_dues`` are the kinds of due things that a coach is owed.
+    """
+    tx.flush()
+    person = tx.get_one(PersonRow, person_id)
+    name, chat_id = person.name, person.chat_id
+    doomed = rows_of(tx, person_id, chat_id)
+    if not is_whole:
+        _spare_other_role(tx, doomed, person_id, kept_dues)
+    _loosen(tx, doomed)
+    _forget_references(tx, doomed, person_id, name=name if is_whole else None)
+    for table in reversed(metadata.sorted_tables):
+        _delete(tx, table, doomed.get(table.name, set()))
+    if chat_id is not None:
+        _empty_chat(tx, chat_id, at=at, is_given_up=is_whole)
+    if is_whole:
+        _blank(tx, person_id, at=at)
+    note_erasure(tx, person_id, at=at, is_whole=is_whole)
+    tx.expire_all()
+    return {name: len(keys) for name, keys in doomed.items() if keys}
+
+
+def note_erasure(tx: Session, person_id: int, *, at: datetime, is_whole: bool) -> None:
+    """Keep that a person was erased: an id, and nothing else."""
+    tx.add(ErasureRow(person_id=person_id, erased_at=at, is_whole=is_whole))
+    tx.flush()
+
+
+def rows_of(tx: Session, person_id: int, chat_id: int | None) -> Doomed:
+    """Find the rows that are a person's, and those that belong to these, by table."""
+    doomed: Doomed = {}
+    for table in metadata.sorted_tables:  # parents come before what hangs on them
+        if table.name in APART:
+            continue
+        owned = [*_is_owned(table, person_id), *_hangs_on(table, doomed)]
+        if chat_id is not None and "chat_id" in table.c and not table.foreign_keys:
+            owned.append(table.c.chat_id == chat_id)
+        if owned:
+            keys: Any = select_columns(*table.primary_key.columns).where(or_(*owned))
+            doomed[table.name] = {tuple(row) for row in tx.exec(keys)}
+    return doomed
+
+
+def _is_owned(table: Table, person_id: int) -> list[ColumnElement[bool]]:
+    """Return what makes a row of a table a person's own."""
+    return [
+        column == person_id
+        for column in table.c
+        if column.name in OWNER_COLUMNS and _targets(column) & {PERSON.name, ATHLETE.name}
+    ]
+
+
+def _hangs_on(table: Table, doomed: Doomed) -> list[ColumnElement[bool]]:
+    """Return what makes a row belong to rows that go: a key that may not be empty."""
+    return [
+        column.in_([key[0] for key in doomed[target]])
+        for column in table.c
+        for target in _targets(column)
+        if not column.nullable and doomed.get(target) and target != ATHLETE.name
+    ]
+
+
+def _targets(column: Column[Any]) -> set[str]:
+    return {key.column.table.name for key in column.foreign_keys}
+
+
+def _spare_other_role(
+    tx: Session, doomed: Doomed, person_id: int, kept_dues: Collection[str]
+) -> None:
+    """Keep what a coach or owner needs: their own way in, and what they were sent as one."""
+    due, invitation = metadata.tables["due"], metadata.tables["invitation"]
+    spared: list[tuple[Table, ColumnElement[bool]]] = [
+        (due, due.c.kind.in_(list(kept_dues))),
+        (invitation, invitation.c.role != "athlete"),
+    ]
+    for table, is_spared in spared:
+        mine = table.c.person_id == person_id
+        keys: Any = select_columns(*table.primary_key.columns).where(mine, is_spared)
+        doomed.get(table.name, set()).difference_update(tuple(row) for row in tx.exec(keys))
+
+
+def _loosen(tx: Session, doomed: Doomed) -> None:
+    """Let go of rows that go wherever a row that stays may do without them."""
+    for table in metadata.sorted_tables:
+        for column in table.c:
+            for target in _targets(column) - {PERSON.name, ATHLETE.name}:
+                gone = [key[0] for key in doomed.get(target, ())]
+                if column.nullable and gone:
+                    tx.exec(table.update().where(column.in_(gone)).values({column.name: None}))
+
+
+def _delete(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
+    columns = list(table.primary_key.columns)
+    in_order = sorted(keys)
+    for start in range(0, len(in_order), 500):  # [rows] a statement's variables are bounded
+        some = in_order[start : start + 500]
+        chosen = (
+            columns[0].in_([key[0] for key in some])
+            if len(columns) == 1
+            else tuple_(*columns).in_(some)
+        )
+        tx.exec(table.delete().where(chosen))
+
+
+def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str | None) -> None:
+    """Take away other people's buttons and questions about the person, and what they were due."""
+    ids = {table: {key[0] for key in keys} for table, keys in doomed.items()}
+    about = {**ids, "athlete": {person_id}, "person": {person_id}}
+    for table_name, held in (("button", "arguments"), ("question", "subject")):
+        table = metadata.tables[table_name]
+        key = next(iter(table.primary_key.columns))
+        gone = doomed.setdefault(table_name, set())
+        rows: Any = select_columns(key, table.c[held])
+        gone.update((row[0],) for row in tx.exec(rows) if _mentions(row[1], about, name))
+    due = metadata.tables["due"]
+    rows = select_columns(due.c.id, due.c.subject).where(due.c.kind == "alert")
+    doomed.setdefault("due", set()).update(
+        (row.id,)
+        for row in tx.exec(rows)
+        if row.subject.split(":")[0] in {str(one) for one in ids.get("alert", ())}
+    )
+    subject = f"athlete:{person_id}"
+    tx.exec(update(OutboxRow).where(col(OutboxRow.subject) == subject).values(subject=None))
+
+
+def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str | None) -> bool:
+    """Tell whether what a button or a question holds is about rows that go, or says the name."""
+    return any(
+        (not isinstance(value, dict | list) and value in about.get(key, ()))
+        or (bool(name) and isinstance(value, str) and str(name) in value)
+        for key, value in held.items()
+    )
+
+
+def _empty_chat(tx: Session, chat_id: int, *, at: datetime, is_given_up: bool) -> None:
+    """Empty what came from the chat and went to it; the numbers of updates stay, to know them.
+
+    What is being sent at this instant cannot be called back: its row goes with the farewell.
+    """
+    heard: dict[str, Any] = {"raw": None}
+    mine = update(InboxRow).where(col(InboxRow.chat_id) == chat_id)
+    if is_given_up:
+        waiting = mine.where(col(InboxRow.state) == InboxState.WAITING)
+        tx.exec(waiting.values(state=InboxState.HANDLED, handled_at=at))
+        heard |= {"chat_id": None, "fault_reference": None, "outcome": "erased"}
+        tx.exec(mine.values(**heard))
+    else:
+        tx.exec(mine.where(col(InboxRow.state) != InboxState.WAITING).values(**heard))
+    said = update(OutboxRow).where(col(OutboxRow.chat_id) == chat_id)
+    if not is_given_up:
+        ended = col(OutboxRow.state).not_in((OutboxState.WAITING, OutboxState.SENDING))
+        tx.exec(said.where(ended).values(payload={}))
+        return
+    tx.exec(said.values(edits_outbox_id=None))
+    in_flight = said.where(col(OutboxRow.state) == OutboxState.SENDING)
+    tx.exec(in_flight.values(payload={}, subject=FAREWELL))
+    outbox = metadata.tables["outbox"]
+    settled = outbox.c.state != OutboxState.SENDING
+    tx.exec(outbox.delete().where(outbox.c.chat_id == chat_id, settled))
+
+
+def _blank(tx: Session, person_id: int, *, at: datetime) -> None:
+    """Leave of the person an id and nothing else."""
+    blank = PersonRow(name="", created_at=at)
+    values = {
+        column.name: getattr(blank, column.name) for column in PERSON.c if column.name != "id"
+    }
+    tx.exec(PERSON.update().where(PERSON.c.id == person_id).values(**values))
+    tx.exec(PERSON.update().where(PERSON.c.stand_in_id == person_id).values(stand_in_id=None))
