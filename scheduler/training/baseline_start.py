@@ -26,7 +26,7 @@ def baseline_start(
     is converted by the joint's curve (freylaw2010); a heavier one is converted where it is
     compared. At most 3 from tests alone, 1 where nothing could be tested or was shown (CH).
     """
-    counted, why = _counted(plan, results)
+    counted, why = counted_sets(plan, results)
     start = starting_stage(counted, profile=profile, rulebook=rulebook)
     return Decision(value=start.value, reasons=(*start.reasons, *why))
 
@@ -68,9 +68,10 @@ def _test(plan: BaselinePlan, result: BaselineResult) -> BaselineTest:
     raise ValueError(f"expected one of the plan's tests, got {result.key!r}")
 
 
-def _counted(
+def counted_sets(
     plan: BaselinePlan, results: Sequence[BaselineResult]
 ) -> tuple[tuple[BaselineSet, ...], tuple[Reason, ...]]:
+    """Return the results as they count for standards, each at the load that a standard asks."""
     sets: list[BaselineSet] = []
     reasons: list[Reason] = []
     for result in results:
