@@ -7,6 +7,7 @@ from bot.acts import capacity, pain_picture
 from bot.acts.capacity import Known
 from bot.acts.own_standards import is_shown, own_standard
 from bot.acts.places_used import is_stand_in
+from bot.acts.tested import best_tested
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement, Role, Sides
@@ -49,6 +50,9 @@ def dose_for(
     movement = turn.house.library.movements[item.movement_key]
     known = capacity.seen(turn, person.id, movement, before=before)
     facts = _facts(turn, person, athlete, item, on=on, before=before)
+    if not known.own:
+        best = best_tested(turn, person.id, movement.key, before=before)
+        facts = facts.model_copy(update={"best": best})
     if turn.house.rulebook.quality(item.quality).rounds is not None:
         fresh = capacity.fresh_maximum(turn, known, facts=facts)
         facts = facts.model_copy(update={"fresh_maximum": fresh})

@@ -5,7 +5,7 @@ from datetime import date
 from bot.acts.pass_on import tell_coach
 from bot.acts.send_session import reminder_taps
 from bot.turn import Turn
-from bot.wording import reminding
+from bot.wording import guided_tests, reminding
 from storage.queries import people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -14,10 +14,14 @@ from storage.records.wire import MessageKind
 def remind(turn: Turn, person: Person, session_id: int) -> None:
     """Remind once, unless it was answered meanwhile."""
     session = training.session(turn.tx, session_id)
+    if session.is_test_day and session.trained_at is not None:
+        return
     if session.is_open and not any(item.is_reported for item in session.items):
+        tongue = turn.tongue(person)
+        is_test = session.is_test_day
         turn.say(
             person,
-            reminding.evening(turn.tongue(person)),
+            guided_tests.reminder(tongue) if is_test else reminding.evening(tongue),
             kind=MessageKind.REMINDER,
             taps=reminder_taps(turn.tongue(person), session),
             subject=f"session:{session_id}",

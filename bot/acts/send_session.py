@@ -2,11 +2,12 @@
 
 from datetime import datetime
 
-from bot.acts import close_session, pain_picture
+from bot.acts import close_session, guided_tests, pain_picture
 from bot.acts.dose_today import dose_for
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
+from bot.wording import guided_tests as test_words
 from bot.wording import pain as pain_words
 from bot.wording import season as season_words
 from bot.wording import session as words
@@ -27,6 +28,8 @@ def send(
 ) -> bool:
     """Send a planned session; False when nothing of it may be trained."""
     close_older(turn, person, session_id)
+    if guided_tests.take_over(turn, person, athlete, session_id, useful_until=useful_until):
+        return True
     session = training.session(turn.tx, session_id)
     if not fix_doses(turn, person, athlete, session):
         training.change_session(
@@ -114,12 +117,10 @@ def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
 def reminder_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
     """The two shortest answers, so that nobody scrolls back for them in the evening."""
     about = {"session": session.id}
-    return [
-        [
-            Tap(tongue.say("All as planned"), "as_planned", about),
-            Tap(tongue.say("Can't today"), "cant", about),
-        ]
-    ]
+    first = Tap(tongue.say("All as planned"), "as_planned", about)
+    if session.is_test_day:
+        first = Tap(test_words.start_label(tongue), "tests.start", about)
+    return [[first, Tap(tongue.say("Can't today"), "cant", about)]]
 
 
 def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:

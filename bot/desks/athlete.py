@@ -19,6 +19,7 @@ from bot.acts import (
     show_season,
     show_why,
     swap_item,
+    tests_taps,
     weekly_question,
 )
 from bot.desks.entry import Command, TapEntry
@@ -50,6 +51,7 @@ TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.ATHLETE, act)
     for name, act in {
         **session_taps.TAPS,
+        **tests_taps.TAPS,
         **swap_item.TAPS,
         **cant_today.TAPS,
         **choose_reading.TAPS,

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from bot.acts import (
     answer_alert,
+    ask_tests,
     change_season,
     change_stage,
     clear_pain,
@@ -64,6 +65,7 @@ COMMANDS: dict[str, Command] = {
         Command("who", "one athlete on one screen", show_athlete.command),
         Command("tell", "your words to one athlete", tell_athlete.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
+        Command("tests", "guided tests, with what is tested", ask_tests.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
         Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
@@ -92,6 +94,7 @@ _ACTS: dict[str, TapAct] = {
     "coach.stage_leave": change_stage.leave,
     "coach.stage_back": change_stage.take_back,
     **give_back.TAPS,
+    **ask_tests.TAPS,
     **decide_standard.TAPS,
     **set_upkeep.TAPS,
     "coach.season": change_season.picked,

@@ -24,6 +24,12 @@ REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 WHAT = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
+    "tests.opened": "Tests asked for",
+    "tests.none": "Nothing could be tested",
+    "tests.sent": "Session turned into tests",
+    "tests.stopped": "Tests stopped, the rest another day",
+    "tests.done": "Tests done",
+    "tests.called_off": "Tests called off",
     "season.changed": "Season changed",
     "standard.decided": "Standard decided on a clip",
     "injury.given_back": "Given back after an old injury",

@@ -95,7 +95,9 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     load = float(shown["load_kg"])
     at_load = tongue.say(" at {kg} kg", kg=tongue.number(load)) if load else ""
     return tongue.say(
-        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
+        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test"
+        if shown.get("is_by_test")
+        else "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
         name=word(tongue, key),
         sets=shown["sets"],
         target=shown["target"],

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from pydantic import BaseModel, ConfigDict
 
 from scheduler.catalogue.library import Library
+from scheduler.catalogue.values import Equipment
 from scheduler.pain.values import LeftOut, Side
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.sources import CH
@@ -77,25 +78,27 @@ def tests_due(
     *,
     on: date,
     rested: LeftOut,
+    equipment: frozenset[Equipment],
     library: Library,
 ) -> Decision[TestsOfDay | None]:
     """Decide what is tested on a day: the earliest day of the plan with a test still to do.
 
     A test waits for those that it comes after, and is passed over while what it loads is rested
-    (it is no try to fail). The second day keeps its free day from the first (CP). None where
-    nothing may be tested on that day; what is settled never comes again by itself.
+    or the equipment is not at hand (it is no try to fail). The second day keeps its free day from
+    the first (CP). None where nothing may be tested on that day; what is settled never comes
+    again by itself.
     """
     results = results_of(plan, attempts)
     why: list[Reason] = []
     for day in plan.days:
         ready = open_tests(plan, results, day=day.number)
         waiting = [test for test in ready.value if arms_open(test, attempts)]
-        able = [test for test in waiting if _is_able(test, rested=rested, library=library)]
-        why += [
-            reason(BaselineReason.RESTED_NOT_TESTED, CH, key=test.shows[0].key)
+        against = {
+            test.key: _against(test, rested=rested, equipment=equipment, library=library)
             for test in waiting
-            if test not in able
-        ]
+        }
+        able = [test for test in waiting if against[test.key] is None]
+        why += [one for one in against.values() if one is not None]
         if not able:
             continue
         before = [one.on for one in attempts if not _is_of_day(plan, one, day=day.number)]
@@ -122,6 +125,13 @@ def _is_of_day(plan: BaselinePlan, attempt: Attempt, *, day: int) -> bool:
     return any(test.key == attempt.key for test in mine.tests)
 
 
-def _is_able(test: BaselineTest, *, rested: LeftOut, library: Library) -> bool:
-    movement = library.movements.get(test.movement_key)
-    return movement is not None and rested.arms_allowed(movement) == Side.BOTH.arms
+def _against(
+    test: BaselineTest, *, rested: LeftOut, equipment: frozenset[Equipment], library: Library
+) -> Reason | None:
+    """Return what stands against a test today: the body before the equipment."""
+    movement, key = library.movements.get(test.movement_key), test.shows[0].key
+    if movement is not None and rested.arms_allowed(movement) != Side.BOTH.arms:
+        return reason(BaselineReason.RESTED_NOT_TESTED, CH, key=key)
+    if movement is None or not movement.fits(equipment):
+        return reason(BaselineReason.NOT_OWNED, CH, key=key)
+    return None

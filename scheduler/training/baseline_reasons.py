@@ -30,8 +30,6 @@ class BaselineReason(StrEnum):
     NOTHING_TO_TEST = "baseline.nothing_to_test"
     NOTHING_WHILE_WAITING = "baseline.nothing_while_waiting"
     TOO_SOON = "baseline.too_soon"
-    SHOWN_BY_TEST = "baseline.shown_by_test"
-    STANDARD_NOT_SHOWN = "baseline.standard_not_shown"
     TEST_NOT_YET = "baseline.test_not_yet"
     RESULT_WITH_PAIN = "baseline.result_with_pain"
     RESULT_AT_OTHER_LOAD = "baseline.result_at_other_load"

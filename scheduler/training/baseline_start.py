@@ -5,7 +5,12 @@ from collections.abc import Sequence
 from scheduler.catalogue.values import Measure
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.baseline_reasons import BaselineReason
-from scheduler.training.baseline_values import BaselinePlan, BaselineResult, BaselineTest
+from scheduler.training.baseline_values import (
+    BaselinePlan,
+    BaselineResult,
+    BaselineTest,
+    Shows,
+)
 from scheduler.training.endurance_time import time_at_other_load_s
 from scheduler.training.gates import starting_stage
 from scheduler.training.rulebook import Rulebook
@@ -49,10 +54,19 @@ def open_tests(
     return Decision(value=ready, reasons=waiting)
 
 
-def _is_shown(plan: BaselinePlan, result: BaselineResult) -> bool:
+def shown_by(plan: BaselinePlan, result: BaselineResult) -> tuple[Shows, ...]:
+    """Return the standards that a result shows: at the planned load, without pain above the stop.
+
+    What was done at another load counts in :func:`baseline_start` by the published curves.
+    """
     test = _test(plan, result)
-    has_load = (result.rung or test.rung) == test.rung
-    return has_load and result.value >= test.shows[0].at and result.pain <= plan.stop.pain_above
+    if (result.rung or test.rung) != test.rung or result.pain > plan.stop.pain_above:
+        return ()
+    return tuple(one for one in test.shows if result.value >= one.at)
+
+
+def _is_shown(plan: BaselinePlan, result: BaselineResult) -> bool:
+    return bool(shown_by(plan, result))
 
 
 def _test(plan: BaselinePlan, result: BaselineResult) -> BaselineTest:

@@ -20,6 +20,11 @@ class TestsWhy(StrEnum):
     RETURN = "return"
     COACH = "coach"
 
+    @property
+    def is_first(self) -> bool:
+        """True where the stage to begin with is looked for."""
+        return self is not TestsWhy.COACH
+
 
 class Begins(StrEnum):
     """When a round begins: with the next session, or in the next lighter week."""
