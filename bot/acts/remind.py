@@ -14,11 +14,12 @@ from storage.records.wire import MessageKind
 def remind(turn: Turn, person: Person, session_id: int) -> None:
     """Remind once, unless it was answered meanwhile."""
     session = training.session(turn.tx, session_id)
-    if session.is_test_day and session.trained_at is not None:
-        return
-    if session.is_open and not any(item.is_reported for item in session.items):
+    is_test = session.is_test_day
+    is_answered = (
+        session.has_results if is_test else any(item.is_reported for item in session.items)
+    )
+    if session.is_open and not is_answered:
         tongue = turn.tongue(person)
-        is_test = session.is_test_day
         turn.say(
             person,
             guided_tests.reminder(tongue) if is_test else reminding.evening(tongue),

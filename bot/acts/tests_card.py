@@ -55,7 +55,7 @@ def ask(
     if asked is None:
         return False
     _open(turn, person, session, asked)
-    question, taps = _question(turn, person, course, tests, session, asked)
+    question, taps = _question(turn, person, course, tests, session, asked, is_same=is_same)
     text = f"{told}\n\n{question}" if told else question
     if edit_message_id is not None:
         turn.change(person, edit_message_id, text, taps=taps)
@@ -174,6 +174,8 @@ def _question(
     tests: tuple[BaselineTest, ...],
     session: SessionRecord,
     asked: Asked,
+    *,
+    is_same: bool,
 ) -> tuple[str, TapRows]:
     tongue, facts = turn.tongue(person), facts_of(turn, tests, asked.test)
     if asked.is_reserve:
@@ -181,7 +183,7 @@ def _question(
     is_second = bool(course.of(asked.test.key))
     until = _rest_until(turn, person, course, session, is_second=is_second)
     taps = test_taps(turn, person, session, asked)
-    if is_second:
+    if is_second and is_same:
         return words.next_arm(tongue, facts, arm=asked.arm, rest_until=until), taps
     return words.test(tongue, facts, arm=asked.arm, rest_until=until), taps
 
