@@ -15,9 +15,8 @@ def remind(turn: Turn, person: Person, session_id: int) -> None:
     """Remind once, unless it was answered meanwhile."""
     session = training.session(turn.tx, session_id)
     is_test = session.is_test_day
-    is_answered = (
-        session.has_results if is_test else any(item.is_reported for item in session.items)
-    )
+    sent = [item for item in session.items if item.dose is not None]
+    is_answered = session.has_results if is_test else any(item.is_reported for item in sent)
     if session.is_open and not is_answered:
         tongue = turn.tongue(person)
         turn.say(
