@@ -12,7 +12,8 @@ from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement, Role, Sides
 from scheduler.pain.values import Level, Side
-from scheduler.reasons import Decision
+from scheduler.reasons import Decision, reason
+from scheduler.sources import CH
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
 from scheduler.training.gaps import Absence, Return, after_gap, sets_after_share
@@ -57,7 +58,17 @@ def dose_for(
         fresh = capacity.fresh_maximum(turn, known, facts=facts)
         facts = facts.model_copy(update={"fresh_maximum": fresh})
     decision = _by_estimate(turn, known, facts=facts, on=on)
-    return _or_try(turn, athlete, known, decision, facts=facts, on=on)
+    decision = _or_try(turn, athlete, known, decision, facts=facts, on=on)
+    return _with_share(decision, planned=item.planned_sets, left=facts.planned_sets)
+
+
+def _with_share(decision: Decision[Dose], *, planned: int, left: int) -> Decision[Dose]:
+    """Say that a day has fewer sets than its week planned: on a way back, or behind a gap."""
+    if left >= planned:
+        return decision
+    share_pct = round(100 * left / planned)
+    why = reason(DoseReason.SETS_SHARED, CH, share_pct=share_pct, sets=decision.value.sets)
+    return Decision(value=decision.value, reasons=(*decision.reasons, why))
 
 
 def _facts(

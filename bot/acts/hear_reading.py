@@ -7,6 +7,7 @@ from bot.acts import (
     hear_pain,
     pass_on,
     record_results,
+    remarks,
     tests_talk,
 )
 from bot.acts.other_training import record_activities
@@ -125,6 +126,8 @@ def _act(
         case Told():
             return _told(turn, person, event, reading, session, is_flagged=is_flagged)
         case Asked():
+            if session is not None and not is_flagged:
+                remarks.keep(turn, person, event, reading, on=session.on)
             return choose_reading.ask(turn, person, reading, event, found)
         case Correction():
             return change_result.correct(turn, person, reading, found.answered)
@@ -173,6 +176,8 @@ def _record(
     )
     if reading.asks_coach and not flags.candidates and not flags.asks_about_medicine:
         pass_on.words(turn, person, event)
+    elif not flags.candidates and not flags.asks_about_medicine:
+        remarks.keep(turn, person, event, reading, on=reading.day)
     return Outcome.CORRECTED if event.is_edit else Outcome.RECORDED
 
 

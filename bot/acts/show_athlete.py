@@ -9,6 +9,7 @@ from bot.acts import (
     find_athlete,
     give_back,
     limits,
+    remarks,
     week_figures,
     week_load,
 )
@@ -112,6 +113,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         returns=_returns(turn, athlete),
         changes=entries_for(turn, coach, changes[:CHANGES_SHOWN]),
         decisions=_decisions(turn, coach, named),
+        remarks=remarks.lines_for(turn, coach, person.id),
         waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
     )
 

@@ -5,7 +5,7 @@ from datetime import datetime, timedelta
 from bot.turn import Turn
 from bot.wording import outage
 from storage import buttons, inbox, outbox
-from storage.queries import due, people
+from storage.queries import due, people, remarks
 from storage.records.wire import MessageKind
 
 FORGET_EVERY = timedelta(hours=24)  # [h] ch: once a day is enough for what is kept seven days
@@ -27,6 +27,7 @@ def _forget(turn: Turn) -> None:
     inbox.forget_raw(tx, now=now, since=due.mark(tx, RAW_EMPTY_BEFORE))
     due.set_mark(tx, RAW_EMPTY_BEFORE, at=inbox.forgotten_until(tx, now=now))
     buttons.forget_buttons(tx, now=now)
+    remarks.forget_remarks(tx, now=now)
     outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
 

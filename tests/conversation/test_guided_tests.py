@@ -113,7 +113,14 @@ def test_left_and_right_are_asked_apart(stage: Stage):
 
 @pytest.mark.parametrize(
     ("text", "value"),
-    [("43", 43), ("43s", 43), ("1:05", 65), ("push-up hold 51", 51), ("12", 12), ("as planned", 57)],
+    [
+        ("43", 43),
+        ("43s", 43),
+        ("1:05", 65),
+        ("push-up hold 51", 51),
+        ("12", 12),
+        ("as planned", 57),
+    ],
 )
 def test_short_text_is_read_by_the_reader(stage: Stage, text: str, value: float):
     begun(stage)
