@@ -11,7 +11,7 @@ from scheduler.training.capacity import Capacity, noise_variance
 from scheduler.training.capacity_reading import decrement_factor
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.tries import reference_of
-from scheduler.training.values import Dose, Exposure, Quality
+from scheduler.training.values import AthleteProfile, Dose, Exposure, Quality
 from storage.queries import people
 from storage.records.training import ItemRecord
 
@@ -56,8 +56,8 @@ def _by_capacity(
 ) -> Estimate | None:
     movement = turn.house.library.movements[dose.movement_key]
     tested = tested_of(turn, athlete_id, [movement.key], before=None)
-    athlete = people.athlete(turn.tx, athlete_id) if alike or tested else None
-    if athlete is None:
+    body = _body(turn, athlete_id) if alike or tested else None
+    if body is None:
         return None
     known = capacity.Known(
         own=tuple(alike),
@@ -67,7 +67,7 @@ def _by_capacity(
     facts = DoseFacts(
         movement=movement,
         quality=Quality.MUSCULAR_ENDURANCE,
-        profile=athlete.profile.facts,
+        profile=body,
         planned_sets=1,
         weeks_trained=0,
     )
@@ -81,6 +81,16 @@ def _by_capacity(
         return None
     fresh = last_set / decrement_factor(known.own, rulebook=turn.house.rulebook)
     return Estimate(likely=fresh, spread_log=_spread(turn, stronger))
+
+
+def _body(turn: Turn, athlete_id: int) -> AthleteProfile | None:
+    """Return the facts of an athlete, read at most once a turn."""
+    if athlete_id not in turn.bodies:
+        athlete = people.athlete(turn.tx, athlete_id)
+        if athlete is None:
+            return None
+        turn.bodies[athlete_id] = athlete.profile.facts
+    return turn.bodies[athlete_id]
 
 
 def _spread(turn: Turn, known: Capacity) -> float:

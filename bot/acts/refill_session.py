@@ -174,7 +174,7 @@ def _pushes_beside(turn: Turn, person: Person, session_id: int) -> list[str]:
     """Cut each push that is still to come where the pull of its pair was eased just now."""
     session = training.session(turn.tx, session_id)
     items = sent_items(session)
-    decided = {
+    decided: dict[int, Decision[Dose]] = {
         item.id: Decision(value=item.dose, reasons=item.reasons)
         for item in items
         if item.dose is not None

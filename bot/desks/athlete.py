@@ -68,6 +68,7 @@ TAPS: dict[str, TapEntry] = {
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     """Hear what an athlete wrote: red flags first, in every state, then the open dialog."""
+    turn.bodies[person.id] = athlete.profile.facts
     flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
     is_flagged = bool(flags.candidates)
     dialog = buttons.dialog(turn.tx, event.chat_id)
