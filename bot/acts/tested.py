@@ -8,7 +8,7 @@ from scheduler.training.baseline_course import results_of
 from scheduler.training.baseline_start import counted_sets
 from scheduler.training.baseline_values import TestedSet
 from scheduler.training.standards import BaselineSet
-from scheduler.training.tested_sets import tested_best
+from scheduler.training.tested_sets import best_of_tests
 from scheduler.training.values import Best
 from storage.queries import first_tests
 
@@ -44,7 +44,7 @@ def best_tested(
 ) -> Best | None:
     """Return the tested best that a movement's first dose begins from."""
     found = tested_of(turn, athlete_id, [movement_key], before=before)
-    return tested_best(found, movement_key=movement_key)
+    return best_of_tests(found, movement_key=movement_key)
 
 
 def standards_tested(turn: Turn, athlete_id: int, *, since: date) -> tuple[BaselineSet, ...]:

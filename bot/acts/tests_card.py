@@ -3,14 +3,24 @@
 import math
 from datetime import time, timedelta
 
-from bot.acts.tests_course import Asked, Course, asked_next, course_of, last_tried, tests_of_session
+from bot.acts.tests_course import (
+    Asked,
+    Course,
+    asked_next,
+    course_of,
+    due_on,
+    last_tried,
+    tests_of_session,
+)
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import guided_tests as words
 from bot.wording.guided_tests import ArmDone, TestFacts
+from bot.wording.reason_figures import word
 from bot.wording.session import weekday
 from scheduler.calendar.zones import zone_named
 from scheduler.catalogue.values import Measure
 from scheduler.training.baseline_course import arms_tested
+from scheduler.training.baseline_reasons import BaselineReason
 from scheduler.training.baseline_values import BaselineTest, Ended
 from storage import buttons
 from storage.queries import people
@@ -293,4 +303,14 @@ def opening(turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
         stop=course.plan.stop,
         coach=coach.name,
         is_first=course.round.why.is_first,
+        spared=_spared(turn, person, athlete, course, session),
     )
+
+
+def _spared(
+    turn: Turn, person: Person, athlete: Athlete, course: Course, session: SessionRecord
+) -> list[str]:
+    """Name what is not tested today since something that it loads is looked after."""
+    why = due_on(turn, athlete, course, on=session.on).reasons
+    keys = [str(one.figures["key"]) for one in why if one.code == BaselineReason.RESTED_NOT_TESTED]
+    return list(dict.fromkeys(word(turn.tongue(person), key) for key in keys))

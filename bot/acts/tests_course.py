@@ -9,7 +9,7 @@ from bot.acts.pain_picture import picture_of
 from bot.turn import Turn
 from scheduler.pain.values import LeftOut, Side
 from scheduler.reasons import Decision
-from scheduler.training.baseline_course import TestsOfDay, arms_open, arms_tested, tests_due
+from scheduler.training.baseline_course import TestsOfDay, arms_open, arms_tested, what_is_due
 from scheduler.training.baseline_values import Attempt, BaselinePlan, BaselineTest, Ended
 from storage.queries import first_tests
 from storage.records.first_tests import AttemptRecord, TestRound
@@ -73,7 +73,7 @@ def due_on(
     turn: Turn, athlete: Athlete, course: Course, *, on: date
 ) -> Decision[TestsOfDay | None]:
     """Decide what is tested on a day."""
-    return tests_due(
+    return what_is_due(
         course.plan,
         course.attempts,
         on=on,

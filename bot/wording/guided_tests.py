@@ -56,6 +56,7 @@ def intro(
     stop: TestStop,
     coach: str,
     is_first: bool,
+    spared: Sequence[str] = (),
 ) -> str:
     """Open the session: what it is for, when a set is over, the warm-up, what comes."""
     what = (
@@ -77,6 +78,7 @@ def intro(
             ),
             "",
             *(tongue.say("{n}. {name}", n=n, name=name) for n, name in enumerate(names, start=1)),
+            *([passed_over(tongue, spared)] if spared else []),
             "",
             clip_wish(tongue, coach=coach),
         ]

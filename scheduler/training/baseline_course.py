@@ -72,7 +72,7 @@ def results_of(plan: BaselinePlan, attempts: Sequence[Attempt]) -> tuple[Baselin
     return tuple(found)
 
 
-def tests_due(
+def what_is_due(
     plan: BaselinePlan,
     attempts: Sequence[Attempt],
     *,

@@ -13,7 +13,7 @@ from scheduler.training.rulebook import Rulebook
 from scheduler.training.values import Best
 
 
-def tested_best(tested: Sequence[TestedSet], *, movement_key: str) -> Best | None:
+def best_of_tests(tested: Sequence[TestedSet], *, movement_key: str) -> Best | None:
     """Return what first doses begin from: the latest test of a movement, of the weaker arm.
 
     What was left is not added: a dose begins from what was really done (CH).
