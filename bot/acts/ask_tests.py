@@ -13,7 +13,7 @@ from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_tests as words
-from bot.wording import guided_tests as athlete_words
+from bot.wording import tests_found as athlete_words
 from bot.wording.reasons import say_reason
 from scheduler.training.baseline_course import arms_open
 from scheduler.training.baseline_reasons import BaselineReason

@@ -5,7 +5,7 @@ from datetime import date
 from bot.acts.pass_on import tell_coach
 from bot.acts.send_session import reminder_taps
 from bot.turn import Turn
-from bot.wording import guided_tests, reminding
+from bot.wording import reminding, tests_found
 from storage.queries import people, training
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -21,7 +21,7 @@ def remind(turn: Turn, person: Person, session_id: int) -> None:
         tongue = turn.tongue(person)
         turn.say(
             person,
-            guided_tests.reminder(tongue) if is_test else reminding.evening(tongue),
+            tests_found.reminder(tongue) if is_test else reminding.evening(tongue),
             kind=MessageKind.REMINDER,
             taps=reminder_taps(turn.tongue(person), session),
             subject=f"session:{session_id}",

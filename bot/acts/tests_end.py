@@ -8,7 +8,7 @@ from bot.acts.tests_card import arms_done, facts_of
 from bot.acts.tests_course import Course
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_tests
-from bot.wording import guided_tests as words
+from bot.wording import tests_found as words
 from bot.wording.movement_names import movement_name
 from bot.wording.reason_figures import word
 from bot.wording.tongue import Tongue

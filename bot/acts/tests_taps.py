@@ -10,6 +10,7 @@ from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import guided_tests as words
+from bot.wording import tests_found
 from scheduler.pain.values import Side
 from scheduler.training.baseline_course import arms_open
 from scheduler.training.baseline_values import BaselineTest, Ended
@@ -149,7 +150,7 @@ def stop_today(turn: Turn, person: Person, session: SessionRecord) -> None:
         buttons.close_question(turn.tx, person.chat_id)
     athlete = people.athlete(turn.tx, person.id)
     on = guided_tests.next_day(turn, athlete, after=session.on) if athlete is not None else None
-    turn.say(person, words.stopped(turn.tongue(person), next_on=on))
+    turn.say(person, tests_found.stopped(turn.tongue(person), next_on=on))
 
 
 def left(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outcome:

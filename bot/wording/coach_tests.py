@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.wording import doses
-from bot.wording.guided_tests import ArmDone, TestFacts, line_found
+from bot.wording.guided_tests import ArmDone, TestFacts
 from bot.wording.labels import label
+from bot.wording.tests_found import line_found
 from bot.wording.tongue import Marked, Tongue
 from scheduler.training.values import ReserveAnswer
 

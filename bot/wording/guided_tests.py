@@ -2,10 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, time
+from datetime import time
 
 from bot.wording import doses, labels
-from bot.wording.dates import day
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import HAND_WEIGHTS, Loading, Measure, Movement
 from scheduler.pain.values import Side
@@ -181,7 +180,7 @@ def best(tongue: Tongue, facts: TestFacts, *, arm: Side) -> str:
     if facts.measure is Measure.REPS:
         first = tongue.say(
             "Then your best{arm}{load}: {amount} are enough.",
-            arm=_arm(tongue, arm),
+            arm=arm_words(tongue, arm),
             load=Marked(load),
             amount=amount,
         )
@@ -189,14 +188,14 @@ def best(tongue: Tongue, facts: TestFacts, *, arm: Side) -> str:
     if facts.measure is Measure.CARRY_M:
         first = tongue.say(
             "Then your best{arm}{load}: {amount} are enough.",
-            arm=_arm(tongue, arm),
+            arm=arm_words(tongue, arm),
             load=Marked(load),
             amount=amount,
         )
         return "\n".join([first, tongue.say("How many metres? Tap, or write the number.")])
     first = tongue.say(
         "Then your best{arm}{load}: start at :00 and end at {clock} on your clock at the latest.",
-        arm=_arm(tongue, arm),
+        arm=arm_words(tongue, arm),
         load=Marked(load),
         clock=clock(facts.mark),
     )
@@ -233,7 +232,8 @@ def _easy(tongue: Tongue, facts: TestFacts) -> str:
     )
 
 
-def _arm(tongue: Tongue, arm: Side) -> str:
+def arm_words(tongue: Tongue, arm: Side) -> str:
+    """Name the arm of a set, empty where both work at once."""
     if arm is Side.LEFT:
         return tongue.say(", left arm")
     return tongue.say(", right arm") if arm is Side.RIGHT else ""
@@ -260,7 +260,7 @@ def done(
     tongue: Tongue, facts: TestFacts, arms: Sequence[ArmDone], reserve: ReserveAnswer | None
 ) -> str:
     """Play one test back in one line, arm by arm, with what was left."""
-    said = " · ".join(part for one in arms if (part := _arm_done(tongue, facts, one)))
+    said = " · ".join(part for one in arms if (part := arm_done(tongue, facts, one)))
     line = tongue.say(
         "{n}. {name}: <b>{results}</b>",
         n=facts.number,
@@ -272,7 +272,8 @@ def done(
     return line
 
 
-def _arm_done(tongue: Tongue, facts: TestFacts, one: ArmDone) -> str:
+def arm_done(tongue: Tongue, facts: TestFacts, one: ArmDone) -> str:
+    """Write what one arm did."""
     if one.value is None:
         said = tongue.say("stopped, it hurt") if one.is_hurt else tongue.say("left out")
     else:
@@ -313,15 +314,6 @@ def which_value(tongue: Tongue, facts: TestFacts) -> str:
     return tongue.say("{name}: what did you get?", name=facts.movement.name)
 
 
-def stopped(tongue: Tongue, *, next_on: date | None) -> str:
-    """The athlete goes on another day."""
-    if next_on is None:
-        return tongue.say("Fine. The rest of the tests comes with your next session.")
-    return tongue.say(
-        "Fine. The rest of the tests comes with your session on {day}.", day=day(tongue, next_on)
-    )
-
-
 def no_test_now(tongue: Tongue) -> str:
     """A button of a test that is over."""
     return tongue.say("That test is behind you. /today shows what is next.")
@@ -336,107 +328,4 @@ def passed_over(tongue: Tongue, names: Sequence[str]) -> str:
     """What is not tested today since something it loads is looked after."""
     return tongue.say(
         "Not tested today, since it loads what hurts: {names}.", names=", ".join(names)
-    )
-
-
-def more_to_come(tongue: Tongue, *, next_on: date | None, names: Sequence[str]) -> str:
-    """The second day is still to come."""
-    what = ", ".join(names)
-    if next_on is None:
-        return tongue.say("Still to test, with one of your next sessions: {names}.", names=what)
-    return tongue.say(
-        "Still to test, from {day} on: {names}.", day=day(tongue, next_on), names=what
-    )
-
-
-def found(
-    tongue: Tongue,
-    lines: Sequence[str],
-    *,
-    changes: Sequence[str],
-    coach: str,
-    is_again: bool,
-) -> str:
-    """Say what the tests found, in plain words, and what becomes of it."""
-    if not lines:
-        return tongue.say(
-            "The tests are closed without a result. Training goes on carefully, from the easy end."
-        )
-    use = (
-        tongue.say("Your next doses know it. {coach} has the results too.", coach=coach)
-        if is_again
-        else tongue.say(
-            "Your first doses begin well below this, on purpose. "
-            "{coach} has the results too and looks at where you begin.",
-            coach=coach,
-        )
-    )
-    return "\n".join(
-        [tongue.say("<b>The tests are done.</b> This is what they found:"), *lines,
-         *(["", *changes] if changes else []), "", use]
-    )  # fmt: skip
-
-
-def line_found(tongue: Tongue, facts: TestFacts, arms: Sequence[ArmDone]) -> str:
-    """Write one test's result without its number."""
-    said = " · ".join(part for one in arms if (part := _arm_done(tongue, facts, one)))
-    load = load_of(tongue, facts)
-    return tongue.say(
-        "· {name}{load}: {results}",
-        name=facts.movement.name,
-        load=Marked(load),
-        results=Marked(said),
-    )
-
-
-def change_found(
-    tongue: Tongue, facts: TestFacts, *, side: Side, was: float, now: float, is_real: bool | None
-) -> str:
-    """Compare with the test before; real only beyond what two tests wander by themselves."""
-    fillings = {
-        "name": facts.movement.name,
-        "arm": _arm(tongue, side),
-        "was": doses.amount(tongue, facts.measure, was),
-        "now": doses.amount(tongue, facts.measure, now),
-    }
-    if is_real:
-        return tongue.say("{name}{arm}: {was}, now {now}. A real change.", **fillings)
-    if is_real is False:
-        return tongue.say(
-            "{name}{arm}: {was}, now {now}. Within what tests wander by themselves.", **fillings
-        )
-    return tongue.say("{name}{arm}: {was}, now {now}.", **fillings)
-
-
-def asked_by_coach(tongue: Tongue, *, coach: str, is_in_lighter_week: bool) -> str:
-    """The coach asks for tests."""
-    if is_in_lighter_week:
-        return tongue.say(
-            "{coach} asks for tests in your next lighter week. "
-            "A session of it turns into tests, and I lead you through.",
-            coach=coach,
-        )
-    return tongue.say(
-        "{coach} asks for tests. Your next session turns into them, and I lead you through.",
-        coach=coach,
-    )
-
-
-def called_off(tongue: Tongue, *, coach: str) -> str:
-    """The coach took the tests back."""
-    return tongue.say("{coach} called the tests off. Your sessions go on as planned.", coach=coach)
-
-
-def begins_with_tests(tongue: Tongue) -> str:
-    """The first sessions are tests."""
-    return tongue.say(
-        "Your first one or two sessions are tests: a few sets with the figures that you reach. "
-        "I lead you through, one at a time."
-    )
-
-
-def reminder(tongue: Tongue) -> str:
-    """The one reminder of a day of tests."""
-    return tongue.say(
-        "Today's tests are still open. Tap to begin. If not today, they wait for your next session."
     )

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, time
 from typing import Any
 
-from bot.wording import guided_tests
+from bot.wording import tests_found
 from bot.wording.dates import day
 from bot.wording.intake import NAMES, TOPICS, answered, shown
 from bot.wording.labels import label
@@ -56,7 +56,7 @@ def begins(
     )
     ask = tongue.say("/help says what I understand. Anything else you write goes to {coach}.",
                      coach=coach)  # fmt: skip
-    tests = [guided_tests.begins_with_tests(tongue)] if has_tests else []
+    tests = [tests_found.begins_with_tests(tongue)] if has_tests else []
     return "\n\n".join([when, *tests, lesson, ask])
 
 

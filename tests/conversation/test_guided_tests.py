@@ -14,12 +14,19 @@ from bot.acts.dose_today import dose_for
 from bot.acts.tested import best_tested
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level
-from storage.queries import care, first_tests, training
+from storage.queries import care, first_tests
 from storage.records.people import AthleteState
 from storage.records.training import SessionState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+from tests.conversation.tested_days import (
+    WEDNESDAY,
+    attempts,
+    begun,
+    do,
+    first_day,
+    second_day,
+)
 
-WEDNESDAY = MONDAY + timedelta(days=2)
 FRIDAY = MONDAY + timedelta(days=4)
 TUESDAY_AFTER = MONDAY + timedelta(days=8)
 
@@ -31,37 +38,6 @@ def stage(tmp_path: Path) -> Stage:
     with stage.turn() as turn:
         assert guided_tests.open_first(turn, stage.person, stage.athlete)
     return stage
-
-
-def begun(stage: Stage) -> Stage:
-    stage.go_to(MONDAY, 7)
-    stage.tap("Start")
-    return stage
-
-
-def attempts(stage: Stage):
-    with stage.turn() as turn:
-        latest = first_tests.rounds(turn.tx, stage.person.id)[0]
-        return [
-            (one.key, one.side.value, one.value, one.ended.value)
-            for one in first_tests.attempts_of(turn.tx, latest.id)
-        ]
-
-
-def do(stage: Stage, *labels: str) -> None:
-    for label in labels:
-        stage.later(minutes=2)
-        stage.tap(label)
-
-
-def first_day(stage: Stage) -> None:
-    do(begun(stage), "57", "5", "38", "38", "10", "50", "0")
-
-
-def second_day(stage: Stage) -> None:
-    do(stage, "5", "Nothing hurt")
-    stage.go_to(WEDNESDAY, 7)
-    stage.tap("Start")
 
 
 def test_the_first_session_is_a_test_and_its_own_items_are_left_out(stage: Stage):
@@ -169,11 +145,24 @@ def test_that_hurt_ends_the_test_and_asks_for_the_place_before_the_next_one(stag
     assert "Where does it hurt?" in stage.screen()[-1].text
     do(stage, "Wrist", "Left", "4", "None of these", "None of these")
     assert stage.picture().level is Level.EASE
-    # what loads the wrist is not tested: the hang and the overhead hold grip, the hold extends
-    with stage.turn() as turn:
-        session = training.open_sessions(turn.tx, stage.person.id)[0]
-    assert "Test " not in stage.screen()[-1].text or "Push-up" not in stage.screen()[-1].text
-    assert session.is_pain_answered
+    # COMMON PRACTICE: a wrist leaves out extension and grip, which all that was left of the day
+    # asks for: nothing more is tested, and the session's own questions follow
+    assert "How hard was the whole session?" in stage.screen()[-1].text
+    stage.tap("4")
+    # what was told is not asked again at the end
+    assert "Did anything hurt" not in "\n".join(stage.texts()[-3:])
+    stage.go_to(WEDNESDAY, 7)
+    assert "tests" not in stage.screen()[-1].text.split("\n")[0]
+
+
+def test_a_little_pain_ends_its_test_and_the_next_one_follows(stage: Stage):
+    begun(stage)
+    # COMMON PRACTICE: an upper back leaves out pulls and carries, so the overhead hold stays
+    do(stage, "That hurt", "Upper back", "Both", "1")
+    while "None of these" in stage.screen()[-1].buttons:
+        do(stage, "None of these")
+    assert attempts(stage) == [("1.push_up_hold", "both", None, "hurt")]
+    assert "Test 2 of 2: One-arm overhead hold" in stage.screen()[-1].text
 
 
 def test_pain_in_words_keeps_the_figure_and_ends_the_test(stage: Stage):
@@ -334,100 +323,3 @@ def test_nobody_who_waits_for_the_coach_is_tested(tmp_path: Path):
     with stage.turn() as turn:
         assert first_tests.round_open(turn.tx, waits.id) is None
         assert care.audit_of(turn.tx, waits.id, what=("tests.opened",)) == ()
-
-
-# asked for by the coach
-
-
-def ask_tests(stage: Stage, label: str = "With the next session") -> None:
-    stage.write("/tests ines", chat_id=COACH_CHAT)
-    stage.tap(label, chat_id=COACH_CHAT)
-
-
-@pytest.fixture
-def trained(tmp_path: Path) -> Stage:
-    """Ines, who trains, and whom nobody has asked for tests."""
-    return Stage(tmp_path)
-
-
-def test_the_coach_sees_what_would_be_tested_before_asking(trained: Stage):
-    assert trained.write("/tests ines", chat_id=COACH_CHAT) is Outcome.COMMAND
-    said = trained.last(COACH_CHAT)
-    assert "day 1: Push-up hold, up to 57 s" in said
-    assert "day 1: One-arm overhead hold with 6 kg, up to 38 s" in said
-    assert "When?" in said
-    with trained.turn() as turn:
-        assert first_tests.round_open(turn.tx, trained.person.id) is None
-
-
-def test_asked_for_the_athlete_is_told_and_it_can_be_taken_back(trained: Stage):
-    ask_tests(trained)
-    assert "Mara asks for tests" in trained.last()
-    assert trained.audit("tests.opened")[-1].actor_id == trained.coach.id
-    trained.tap("Call them off", chat_id=COACH_CHAT)
-    assert "called the tests off" in trained.last()
-    trained.go_to(MONDAY, 7)
-    assert "day A" in trained.screen()[-1].text
-
-
-def test_a_call_off_gives_the_session_back_that_is_out(trained: Stage):
-    ask_tests(trained)
-    trained.go_to(MONDAY, 8)
-    before = trained.session_on(MONDAY)
-    trained.write("/tests ines", chat_id=COACH_CHAT)
-    trained.tap("Call them off", chat_id=COACH_CHAT)
-    after = trained.session_on(MONDAY)
-    assert (before.letter, after.letter) == ("T", "A")
-    assert after.state is SessionState.SENT
-    assert all(item.dose is not None for item in after.items)
-    assert "All as planned" in trained.screen()[-1].buttons
-
-
-def test_in_a_lighter_week_waits_for_one(trained: Stage):
-    ask_tests(trained, "In the next lighter week")
-    trained.go_to(MONDAY, 7)
-    assert "day A" in trained.screen()[-1].text
-    with trained.turn() as turn:
-        week = training.week(turn.tx, trained.person.id, MONDAY)
-        assert week is not None
-        training.change_week(turn.tx, week.id, is_lighter=True)
-    trained.go_to(WEDNESDAY, 7)
-    assert "Wednesday, tests" in trained.screen()[-1].text
-
-
-def test_a_second_ask_shows_how_far_the_first_one_is(trained: Stage):
-    ask_tests(trained)
-    trained.go_to(MONDAY, 7)
-    do(trained, "Start", "57", "5")
-    trained.write("/tests ines", chat_id=COACH_CHAT)
-    assert "tests are on, 1 of " in trained.last(COACH_CHAT)
-    # an old button does not open a second round
-    count = len(trained.audit("tests.opened"))
-    assert trained.tap("With the next session", chat_id=COACH_CHAT) is Outcome.STALE_TAP
-    assert len(trained.audit("tests.opened")) == count
-
-
-def test_a_later_round_is_compared_by_the_published_detectable_change(stage: Stage):
-    first_day(stage)
-    second_day(stage)
-    while "Skip it" in stage.screen()[-1].buttons:
-        do(stage, "Skip it", "Rather not")
-    stage.go_to(FRIDAY, 21)
-    stage.write("/tests ines", chat_id=COACH_CHAT)
-    stage.tap("With the next session", chat_id=COACH_CHAT)
-    stage.go_to(MONDAY + timedelta(days=7), 7)
-    assert "Tests again" in stage.screen()[-1].text
-    # the hold was 57 s with 5 left: 25 s with 0 left is less by more than both looks wander,
-    # 1.96 sqrt(2) of a look's error (PUBLISHED hopkins2000); 35 and 38 with 10 left is not
-    do(stage, "Start", "25", "0", "35", "35", "10")
-    while "Skip it" in stage.screen()[-1].buttons:
-        do(stage, "Skip it", "Rather not")
-    do(stage, "5", "Nothing hurt")
-    stage.go_to(MONDAY + timedelta(days=9), 7)
-    do(stage, "Start")
-    while "Skip it" in stage.screen()[-1].buttons:
-        do(stage, "Skip it", "Rather not")
-    said = "\n".join(stage.texts())
-    assert "Push-up hold: 57 s, now 25 s. A real change." in said
-    assert "One-arm overhead hold, left arm: 38 s, now 35 s. Within what tests wander" in said
-    assert "Since the last tests" in stage.screen(COACH_CHAT)[-1].text

@@ -10,7 +10,7 @@ from scheduler.training.training_reasons import DoseReason
 from scheduler.training.values import Quality
 from tests.training.athletes import PULL_UP, PUSH_UP_HOLD, RULEBOOK, codes, dose
 
-MOST = RULEBOOK.weeks.push_to_pull.most  # COMMON PRACTICE: 1.1 pushes for a pull
+MOST = RULEBOOK.weeks.push_to_pull.most or 0.0  # COMMON PRACTICE: 1.1 pushes for a pull
 EASED = (reason(DoseReason.EASE_CUT, "cp", sets=2),)
 
 
