@@ -96,6 +96,16 @@ def attempts_of(tx: Session, round_id: int) -> tuple[AttemptRecord, ...]:
     return tuple(AttemptRecord.model_validate(row) for row in rows)
 
 
+def attempts_in(tx: Session, session_id: int) -> tuple[AttemptRecord, ...]:
+    """Return the attempts of one session as they stand, the earliest first."""
+    rows = tx.exec(
+        select(TestAttemptRow)
+        .where(TestAttemptRow.session_id == session_id, col(TestAttemptRow.replaced_at).is_(None))
+        .order_by(col(TestAttemptRow.id))
+    )
+    return tuple(AttemptRecord.model_validate(row) for row in rows)
+
+
 def movements_of_session(tx: Session, session_id: int) -> frozenset[str]:
     """Return what was tested in a session, by key."""
     query = select_columns(ATTEMPTS.c.movement_key).where(
