@@ -10,7 +10,9 @@ from sqlmodel import Session
 from bot.wording.tongue import Template, Tongue, tongue_of
 from scheduler.catalogue.library import Library
 from scheduler.pain.picture import PainPicture
+from scheduler.training.baseline_values import TestedSet
 from scheduler.training.rulebook import Rulebook
+from scheduler.training.values import AthleteProfile
 from storage import buttons, outbox
 from storage.records.people import Person
 from storage.records.wire import MessageKind, Operation
@@ -48,13 +50,19 @@ class Turn:
     """Everything an act needs. Whatever it says is sent only if its transaction commits.
 
     ``pictures`` are the pain pictures drawn in this turn, by athlete; whoever records an event
-    takes the athlete's out (:func:`bot.acts.pain_picture.record_event`).
+    takes the athlete's out (:func:`bot.acts.pain_picture.record_event`). ``tested`` likewise are
+    the tested sets read in this turn (:mod:`bot.acts.tested`), and ``bodies`` the facts of athletes
+    as the turn found them, for whoever only asks about the body.
     """
 
     tx: Session
     now: datetime
     house: House
     pictures: dict[int, PainPicture] = field(default_factory=dict, compare=False, repr=False)
+    bodies: dict[int, AthleteProfile] = field(default_factory=dict, compare=False, repr=False)
+    tested: dict[int, tuple[TestedSet, ...]] = field(
+        default_factory=dict, compare=False, repr=False
+    )
 
     def tongue(self, person: Person) -> Tongue:
         """Return the person's own language and formats."""

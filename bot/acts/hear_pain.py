@@ -121,7 +121,7 @@ def _denied(turn: Turn, person: Person, event: Wrote, question: OpenQuestion | N
     begun = [
         one
         for one in training.open_sessions(turn.tx, person.id)
-        if any(item.is_reported for item in one.items)
+        if (one.has_results if one.is_test_day else any(item.is_reported for item in one.items))
     ]
     if begun:
         pain_talk.close_question_of(turn, person, begun[0].id)

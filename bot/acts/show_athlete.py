@@ -7,6 +7,7 @@ from bot.acts import (
     decide_proposal,
     give_back,
     limits,
+    remarks,
     week_figures,
     week_load,
 )
@@ -100,6 +101,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         returns=_returns(turn, athlete),
         changes=entries_for(turn, coach, changes[:CHANGES_SHOWN]),
         decisions=_decisions(turn, coach, named),
+        remarks=remarks.lines_for(turn, coach, person.id),
         waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
     )
 

@@ -25,6 +25,7 @@ from bot.acts import (
     show_season,
     show_why,
     swap_item,
+    tests_taps,
     weekly_question,
 )
 from bot.desks.entry import Command, TapEntry
@@ -67,6 +68,7 @@ TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.ATHLETE, act)
     for name, act in {
         **session_taps.TAPS,
+        **tests_taps.TAPS,
         **swap_item.TAPS,
         **cant_today.TAPS,
         **choose_reading.TAPS,
@@ -89,6 +91,7 @@ TAPS: dict[str, TapEntry] = {
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     """Hear what an athlete wrote: red flags first, in every state, then the open dialog."""
+    turn.bodies[person.id] = athlete.profile.facts
     flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
     is_flagged = bool(flags.candidates)
     dialog = buttons.dialog(turn.tx, event.chat_id)

@@ -8,6 +8,7 @@ from typing import Any
 from bot.acts import (
     answer_alert,
     approve_batch,
+    ask_tests,
     ask_why,
     change_season,
     change_stage,
@@ -119,6 +120,7 @@ COMMANDS: dict[str, Command] = {
         Command("dose", "a dose by hand, with a reason", set_dose.command),
         Command("rest", "leave out what loads a place, with a reason", rest_place.command),
         Command("pause", "a break for an athlete, and its end", pause_athlete.command),
+        Command("tests", "guided tests, with what is tested", ask_tests.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
         Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
@@ -152,6 +154,7 @@ _ACTS: dict[str, TapAct] = {
     "coach.stage_leave": change_stage.leave,
     "coach.stage_back": change_stage.take_back,
     **give_back.TAPS,
+    **ask_tests.TAPS,
     **decide_standard.TAPS,
     **set_upkeep.TAPS,
     **show_coming.TAPS,

@@ -29,6 +29,12 @@ REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 WHAT: Mapping[str, Template] = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
+    "tests.opened": "Tests asked for",
+    "tests.none": "Nothing could be tested",
+    "tests.sent": "Session turned into tests",
+    "tests.stopped": "Tests stopped, the rest another day",
+    "tests.done": "Tests done",
+    "tests.called_off": "Tests called off",
     "season.changed": "Season changed",
     "movement.swapped": "Swapped for a day by the athlete",
     "session.early": "Session sent early",

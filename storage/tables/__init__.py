@@ -11,8 +11,16 @@ SQLModel.metadata.naming_convention = {
     "pk": "pk_%(table_name)s",
 }
 
-from storage.tables import care, leaving, people, safety, training, wire  # noqa: E402 (after the names)
+from storage.tables import (  # noqa: E402 (after the names)
+    care,
+    first_tests,
+    leaving,
+    people,
+    safety,
+    training,
+    wire,
+)
 
 metadata = SQLModel.metadata
 
-__all__ = ["care", "leaving", "metadata", "people", "safety", "training", "wire"]
+__all__ = ["care", "first_tests", "leaving", "metadata", "people", "safety", "training", "wire"]
