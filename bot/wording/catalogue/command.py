@@ -27,6 +27,7 @@ def catalogue(
         list[Path] | None,
         typer.Argument(help='JSON files to take in: {"English text": "its translation", …}'),
     ] = None,
+    *,
     language: Annotated[str, typer.Option(help="which language the files are in")] = "es",
     safety: Annotated[
         bool, typer.Option("--safety", help="mark the texts of these files as safety texts")
