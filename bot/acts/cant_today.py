@@ -20,7 +20,7 @@ from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.training import SessionRecord, SessionState
 
-PAUSE = re.compile(r"(\d{1,2})\s*(d|day|days|w|week|weeks)\b", re.IGNORECASE)
+PAUSE = re.compile(r"(\d{1,2})\s*(d|days?|d[ií]as?|w|weeks?|semanas?)\b", re.IGNORECASE)
 BREAKS = ("well", "trained", "ill")
 LONGEST_PAUSE_WEEKS = 26  # [weeks] ch: a longer break is a new beginning, to be talked over
 
@@ -134,7 +134,7 @@ def pause(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     if athlete is None:
         return Outcome.COMMAND
     today = local_today(turn, person)
-    if rest.strip().lower() in {"off", "end", "stop"} or (
+    if rest.strip().lower() in {"off", "end", "stop", "fin"} or (
         not rest and athlete.state is AthleteState.PAUSED
     ):
         return end_pause(turn, person, athlete)
@@ -217,7 +217,7 @@ def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: T
 
 def _pause_end(found: re.Match[str], today: date) -> date | None:
     number = int(found.group(1))
-    days = number * 7 if found.group(2).lower().startswith("w") else number
+    days = number * 7 if found.group(2).lower().startswith(("w", "s")) else number
     return today + timedelta(days=days) if 0 < days <= LONGEST_PAUSE_WEEKS * 7 else None
 
 

@@ -19,7 +19,10 @@ from storage.records.wire import Dialog
 KIND = course.KIND
 TAPS = intake_taps.TAPS
 COACH_TAPS = intake_taps.COACH_TAPS
-FOR_THE_COACH = re.compile(r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching)\b")
+FOR_THE_COACH = re.compile(
+    r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching"
+    r"|duelen?|dol[ií]an?|doli[oó]|dolor|dolores|doloridos?|doloridas?|molestias?|molestan?)\b"
+)
 """A question, or something that hurts: no answer to ours, and not to be lost either."""
 BACK_WORDS = frozenset({"back", "go back"})
 DONE_WORDS = frozenset({"done", "that's all", "thats all", "ready"})

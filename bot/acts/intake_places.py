@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from difflib import get_close_matches
 
-from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, tidy
+from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, bare, tidy
 from bot.reading.days import MONTHS
 from scheduler.calendar.zones import zone_names
 
@@ -19,8 +19,8 @@ MONTH = "|".join(sorted(MONTHS, key=len, reverse=True))
 ISO = re.compile(r"\b(?P<year>\d{4})-(?P<month>\d{1,2})-(?P<day>\d{1,2})\b")
 DOTTED = re.compile(r"\b(?P<day>\d{1,2})\.\s?(?P<month>\d{1,2})\.\s?(?P<year>\d{4})\b")
 DAY_FIRST = re.compile(
-    rf"\b(?P<day>\d{{1,2}})(?:st|nd|rd|th)?\.? (?:of )?(?P<month>{MONTH})\b\.?,?"
-    r"(?: (?P<year>\d{4}))?"
+    rf"\b(?P<day>\d{{1,2}})(?:st|nd|rd|th)?\.? (?:of |de )?(?P<month>{MONTH})\b\.?,?"
+    r"(?: (?:de )?(?P<year>\d{4}))?"
 )
 MONTH_FIRST = re.compile(
     rf"\b(?P<month>{MONTH})\.? (?P<day>\d{{1,2}})(?:st|nd|rd|th)?\b,?(?: (?P<year>\d{{4}}))?"
@@ -131,4 +131,4 @@ def _city(name: str) -> str:
 
 
 def _folded(text: str) -> str:
-    return tidy(text.replace("_", " ").replace("-", " "))
+    return bare(text.replace("_", " ").replace("-", " "))

@@ -6,7 +6,7 @@ import pytest
 
 from bot.reading.known import KnownItem, KnownSession, ReadingContext
 from bot.reading.reply import read
-from bot.reading.values import Asked, Recorded
+from bot.reading.values import Reading, Recorded
 from bot.wording.catalogue.spoken import ALSO_CALLED
 from bot.wording.movement_names import name_of, names_to_read
 from bot.wording.tongue import tongue_of
@@ -30,7 +30,7 @@ def item_of(movement: Movement, number: int) -> KnownItem:
     )
 
 
-def read_beside_another(text: str, movement: Movement) -> object:
+def read_beside_another(text: str, movement: Movement) -> Reading:
     """Read a line in a session with a second item of another direction, alike where one is."""
     others = [one for one in MOVEMENTS if one.direction != movement.direction]
     other = next((one for one in others if one.measure is movement.measure), others[0])
@@ -66,7 +66,7 @@ def test_no_two_movements_share_their_spanish_name():
 @pytest.mark.parametrize("text", ["con 20 kg 12 11", "de 12 11", "la 12 11", "y 12 11"])
 def test_a_small_word_of_many_names_names_nothing(text):
     reading = read_beside_another(text, default_library().movements["bar_hang"])
-    assert isinstance(reading, Asked) or "items" not in type(reading).model_fields
+    assert not isinstance(reading, Recorded)
 
 
 def test_the_english_names_are_still_understood():
