@@ -25,7 +25,8 @@ WORDS: Mapping[str, str] = {
     "listo": "done", "lista": "done", "ya esta": "done", "hecho": "done", "eso es todo": "done",
     "esta bien": "looks right", "todo bien": "looks right", "correcto": "correct",
     "sin fecha": "no date", "sin prueba": "no event", "sin meta": "no goal",
-    "menor": "minor", "adulto": "adult", "adulta": "adult", "hombres": "men", "hombre": "men",
+    "anos o mas": "or older", "menos de 18": "under 18", "menor": "minor", "adulto": "adult",
+    "adulta": "adult", "hombres": "men", "hombre": "men",
     "mujeres": "women", "mujer": "women", "tabla de hombres": "men", "tabla de mujeres": "women",
     "lo decide mi coach": "coach", "decide mi coach": "coach", "que decida mi coach": "coach",
     # clock
