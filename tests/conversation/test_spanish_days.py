@@ -13,7 +13,7 @@ from storage.records.training import SessionState
 from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, MONDAY, Stage
 
 ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
-WEDNESDAY = date(2026, 3, 4)
+NEXT_MONDAY = date(2026, 3, 9)
 ENGLISH = re.compile(
     r"\b(?:the|and|with|your|you|hold|hang|press-down|session|set|sets|next|pain|arm|left|right|"
     r"wrist|nothing|today|week|coach looks|reps? left|stop|done|shoulder|row|pull|push|reach)\b"
@@ -121,3 +121,43 @@ def test_somebody_who_counts_in_pounds_is_told_pounds_and_answers_in_pounds(tmp_
     assert stage.write(f"{number}) {told.split()[0]} x {figures}") in {Outcome.RECORDED}
     done = stage.session_on(MONDAY).items[number - 1].sets
     assert {one.done.rung.load_kg for one in done if one.done.rung} <= {load_kg}
+
+
+def test_a_week_with_pain_a_digest_and_questions_leaves_no_english(stage: Stage):
+    stage.write(ALL)
+    for left in ("15", "15", "3", "3", "6"):
+        stage.tap(left)
+    stage.tap("Algo me duele")
+    stage.tap("Muñeca")
+    stage.tap("Izquierdo")
+    stage.tap("4")
+    stage.tap("Nada de esto")
+    stage.go_to(NEXT_MONDAY, 12)
+    for command in ("/pain", "/why", "/pause 1 semana", "/pause off"):
+        stage.write(command)
+    name = stage.person.name
+    for command in (
+        "/roster",
+        f"/who {name}",
+        f"/audit {name}",
+        f"/clear {name}",
+        f"/giveback {name} motivo",
+        f"/upkeep {name}",
+        f"/shown {name} motivo",
+        f"/note {name} nota",
+        "/emergency",
+        "/invite",
+        "/tell",
+        "/nonsense",
+        "/who nadie",
+    ):
+        stage.write(command, chat_id=COACH_CHAT)
+    assert english_in(stage, ATHLETE_CHAT) == []
+    assert english_in(stage, COACH_CHAT) == []
+    assert any("sesiones" in text for text in stage.texts(COACH_CHAT))
+
+
+def test_the_look_for_english_finds_it_where_it_is(tmp_path: Path):
+    stage = Stage(tmp_path)
+    stage.go_to(MONDAY, 7)
+    assert english_in(stage, ATHLETE_CHAT) != []
