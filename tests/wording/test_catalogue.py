@@ -72,6 +72,8 @@ words.get(key, "a default of no template")
 tongue.say(ROWS.get(key, "a fallback"))
 tongue.say("<b>{name}</b> · {n}")
 turn.say(person, "said already")
+self.turn.say(person, "said already too")
+clips.count(tongue, facts.clips, "of another function")
 """
     assert found_in(code) == {
         *("a row", "another row", "a pair", "a result", "another result", "one choice"),
