@@ -28,6 +28,7 @@ DEMO_COMMANDS = (
     "demo_scenario.readings.cli",
     "demo_scenario.two_years.cli",
     "demo_scenario.vignettes.cli",
+    "demo_scenario.learning.command",
 )
 USER_FAULTS = (SetUpError, OperatorError, NewerDatabaseError, ZoneDataError, WrongFileError)
 

@@ -110,7 +110,10 @@ class SimulatedAthlete(Player):
             library=self._library,
             goes_beyond=self.entry.goes_beyond,
         )
-        self._report(session)
+        if self._done:
+            self._report(session)
+        else:
+            self._cant(session)  # all of it was taken out since
 
     def _report(self, session: SeenSession) -> None:
         habit = self.entry.habits[self.trained % len(self.entry.habits)]

@@ -31,7 +31,7 @@ def add_to(app: typer.Typer) -> None:
 
 
 def demo(
-    weeks: Annotated[int, typer.Option(min=1, max=12, help="how many weeks to play")] = 4,
+    weeks: Annotated[int, typer.Option(min=1, max=60, help="how many weeks to play")] = 4,
     seed: Annotated[int, typer.Option(help="the same seed plays the same weeks")] = 7,
     out: Annotated[Path, typer.Option(help="folder for chats, database and summary")] = Path(
         "demo_output"

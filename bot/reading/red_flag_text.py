@@ -77,11 +77,18 @@ def shaped(
     return Text(tuple(words), " ".join(words), tuple(starts), tuple(spans))
 
 
+def plain_letters(message: str) -> str:
+    """Return the message in lower case without accents and apostrophes, its signs kept."""
+    return _plain(message[:LONGEST_TEXT])[0]
+
+
 def _plain(message: str) -> tuple[str, list[int]]:
     """Return lower-case letters without accents and apostrophes, each with its place."""
     letters: list[str] = []
     places: list[int] = []
     for place, letter in enumerate(message):
+        if len(letters) >= LONGEST_TEXT:
+            break  # some signs are written out as many letters
         if letter in APOSTROPHES:
             continue
         if letter in LAUGHS or letter in SENTENCE_SIGNS or letter in COMMA_SIGNS:

@@ -6,10 +6,11 @@ reader names signs, never conditions, and its lists must be checked by a clinici
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
 
+from bot.reading.red_flag_learnt import Weights, doubt_in, features, reads_harmless, weights
 from bot.reading.red_flag_pain import PainWords, read_pain_words
 from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
 from bot.reading.red_flag_scope import (
@@ -97,9 +98,10 @@ def read_red_flags(text: str) -> RedFlagReading:
         text: the message, up to 4096 characters; what goes beyond is not looked at.
 
     """
-    readings = [_read(text, words) for words in LANGUAGES.values()]
+    seen = _seen_in_every_language(text)
+    readings = [_read(one) for one in seen]
     return RedFlagReading(
-        candidates=_best([c for reading in readings for c in reading.candidates]),
+        candidates=_joined(readings, text, seen, weights()),
         asks_about_medicine=any(reading.asks_about_medicine for reading in readings),
         pain=next((reading.pain for reading in readings if reading.pain), None),
         is_in_hang=any(reading.is_in_hang for reading in readings),
@@ -107,17 +109,35 @@ def read_red_flags(text: str) -> RedFlagReading:
     )
 
 
-def _read(message: str, words: WordSet) -> RedFlagReading:
-    text = shaped(
-        message,
-        mending=words.mending,
-        written_out=words.written_out,
-        stems=words.stems,
-        joined=words.joined,
-    )
-    seen = Seen(message=message, text=text, words=words)
+def features_of(text: str) -> frozenset[str]:
+    """Return what the third net compares of a message."""
+    return _features(text, _seen_in_every_language(text))
+
+
+def _features(text: str, seen: Sequence["Seen"]) -> frozenset[str]:
+    return features(text, (concept for one in seen for concept in one.concepts_met()))
+
+
+def _seen_in_every_language(message: str) -> list["Seen"]:
+    return [
+        Seen(
+            message=message,
+            text=shaped(
+                message,
+                mending=words.mending,
+                written_out=words.written_out,
+                stems=words.stems,
+                joined=words.joined,
+            ),
+            words=words,
+        )
+        for words in LANGUAGES.values()
+    ]
+
+
+def _read(seen: "Seen") -> RedFlagReading:
     candidates = [
-        candidate for rule in RULES_OF[words.language] if (candidate := _applied(rule, seen))
+        candidate for rule in RULES_OF[seen.words.language] if (candidate := _applied(rule, seen))
     ]
     return RedFlagReading(
         candidates=_best(_narrowed(candidates, seen)),
@@ -126,6 +146,37 @@ def _read(message: str, words: WordSet) -> RedFlagReading:
         is_in_hang=bool(seen.counting("numb") and seen.counting("hang")),
         is_no_report=seen.is_told_of_nothing,
     )
+
+
+def candidates_of(text: str, learnt: Weights) -> tuple[FlagCandidate, ...]:
+    """Return what a message raises with other weights than those that come with the reader."""
+    seen = _seen_in_every_language(text)
+    return _joined([_read(one) for one in seen], text, seen, learnt)
+
+
+def _joined(
+    readings: Sequence[RedFlagReading], text: str, seen: Sequence["Seen"], learnt: Weights
+) -> tuple[FlagCandidate, ...]:
+    """Join the languages, and add the doubt of the third net.
+
+    What is stated but reads like harmless messages is asked about first, but for what is private.
+    """
+    likely = learnt.likelihoods(_features(text, seen))
+    kept = [c for reading in readings for c in reading.candidates]
+    if reads_harmless(likely):
+        kept = [
+            one if RED_FLAGS[one.flag].is_private else replace(one, certainty=Stated.ASKED)
+            for one in kept
+        ]
+    doubt = doubt_in(likely)
+    # What a rule names it names better; only a graver level is added to it.
+    if doubt is not None and not any(_level(c.flag) >= _level(doubt) for c in kept):
+        kept.append(FlagCandidate(doubt, Stated.ASKED, (0, len(text))))
+    return _best(kept)
+
+
+def _level(flag: RedFlag) -> Level:
+    return RED_FLAGS[flag].level
 
 
 class Seen:
@@ -178,6 +229,15 @@ class Seen:
         """Return the hits that count, of any of the concepts parted by ``|``."""
         hits = [hit for name in names.split("|") for hit in self._of(name) if hit.counts]
         return sorted(hits, key=lambda hit: hit.first)[:MOST_HITS]
+
+    def concepts_met(self) -> list[str]:
+        """Return every concept that the message meets, apart where it counts and where not."""
+        met = []
+        for name in self.words.concepts:
+            if hits := self._of(name):
+                counts = any(hit.counts for hit in hits)
+                met.append(f"{self.words.language}{'+' if counts else '-'}{name}")
+        return met
 
     def _of(self, name: str) -> list[Hit]:
         if name not in self._hits:

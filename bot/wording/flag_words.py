@@ -42,6 +42,8 @@ FLAGS: Mapping[RedFlag, Template] = {
     RedFlag.REST_NOT_FALLING: "pain that has not fallen in 14 days of rest",
     RedFlag.KEEPS_COMING_BACK: "pain that keeps coming back",
     RedFlag.TINGLING_PASSED: "tingling that passed",
+    RedFlag.UNCLEAR_EMERGENCY: "words that may tell of an emergency",
+    RedFlag.UNCLEAR_SIGN: "words that may tell of a sign to be looked at",
 }
 
 

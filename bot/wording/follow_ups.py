@@ -34,11 +34,13 @@ QUESTIONS: Mapping[FollowUp, Template] = {
     FollowUp.CAN_GRIP: "Since the fall: swelling, or a grip that is gone?",
     FollowUp.NIGHTS: "Does it hurt at night or at rest, whatever you do, on two nights or more?",
     FollowUp.FEELING_ILL: "Do you feel ill with it: lost weight, night sweats?",
+    FollowUp.UNLIKE_TRAINING: "Is it new, sudden or strange, unlike what training does to you?",
     FollowUp.NONE_ASKED: "Is there anything else that worries you about it?",
 }
 OTHER_ANSWERS: tuple[Template, Template] = ("Yes, or not sure", "No")
 ANSWERS: Mapping[FollowUp, tuple[Template, Template]] = {
     FollowUp.CHEST_INSIDE_OR_MUSCLE: ("Inside, or not sure", "The muscle, when I press or move it"),
     FollowUp.NUMB_FOR_HOW_LONG: ("Yes, or it came back", "No, gone within minutes"),
+    FollowUp.UNLIKE_TRAINING: ("Yes, or not sure", "No, nothing of that kind"),
     FollowUp.SAFE_RIGHT_NOW: ("Yes", "No, that is not what I meant"),
 }

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from scheduler.pain.events import Certainty, FlagAnswered, FlagRaised
-from scheduler.pain.red_flags import RED_FLAGS, FlagRule, RedFlag, Stops
+from scheduler.pain.red_flags import LEARNT, RED_FLAGS, FlagRule, RedFlag, Stops
 from scheduler.pain.values import Region, Site, regions_of
 
 TINGLING_AGAIN_WITHIN = timedelta(days=90)  # [d] ch: a second passing tingle so soon is "again"
@@ -79,10 +79,12 @@ def answer_flag(flags: tuple[OpenFlag, ...], event: FlagAnswered) -> tuple[OpenF
 def alert_wait(flag: RedFlag, certainty: Certainty, *, is_in_hang: bool = False) -> timedelta:
     """Return how long the coach's alert waits for the athlete's tap.
 
-    Ten minutes for an unanswered chest question, and for a tingle in a hang that may be gone
-    already; else nothing. The athlete and the training never wait (ch).
+    Ten minutes for an unanswered chest question, for a tingle in a hang that may be gone
+    already, and for what only reads like a sign; else nothing. The athlete and the training
+    never wait (ch).
     """
-    may_pass = flag is RedFlag.CHEST_INSIDE or (flag is RedFlag.NUMB_OR_WEAK and is_in_hang)
+    may_pass = flag in LEARNT | {RedFlag.CHEST_INSIDE}
+    may_pass |= flag is RedFlag.NUMB_OR_WEAK and is_in_hang
     is_waiting = may_pass and certainty is Certainty.ASKED
     return CHEST_ALERT_WAIT if is_waiting else timedelta(0)
 

@@ -52,6 +52,8 @@ class RedFlag(StrEnum):
     REST_NOT_FALLING = "rest_not_falling"
     KEEPS_COMING_BACK = "keeps_coming_back"
     TINGLING_PASSED = "tingling_passed"
+    UNCLEAR_EMERGENCY = "unclear_emergency"
+    UNCLEAR_SIGN = "unclear_sign"
 
 
 class Stops(StrEnum):
@@ -94,6 +96,7 @@ class FollowUp(StrEnum):
     CAN_GRIP = "can_grip"
     NIGHTS = "nights"
     FEELING_ILL = "feeling_ill"
+    UNLIKE_TRAINING = "unlike_training"
     NONE_ASKED = "none_asked"
 
 
@@ -177,7 +180,11 @@ RED_FLAGS: Mapping[RedFlag, FlagRule] = {
     RedFlag.TINGLING_PASSED: _clinician(
         CONVENIENT, CP, FollowUp.NUMB_FOR_HOW_LONG, stops=Stops.ITEM
     ),
+    RedFlag.UNCLEAR_EMERGENCY: _emergency(CH, FollowUp.UNLIKE_TRAINING),
+    RedFlag.UNCLEAR_SIGN: _clinician(TODAY, CH, FollowUp.UNLIKE_TRAINING),
 }
+LEARNT = frozenset({RedFlag.UNCLEAR_EMERGENCY, RedFlag.UNCLEAR_SIGN})
+"""Signs that no rule names: a message reads like those that carry one, and the athlete is asked."""
 
 
 def severity(flag: RedFlag) -> tuple[int, int]:

@@ -1,0 +1,128 @@
+"""The third net: a message that reads like those that carry a sign, though no rule names it.
+
+A rule knows the words that it was given. People avoid them: "my arm stops at my chin since the
+fall". So every message is also compared with thousands of lines that were written for it, each
+with what a careful reader made of it, by the weights that were learnt from them (logistic
+regression over words, parts of words and the reader's own concepts). It asks and never states:
+the athlete answers by a tap, and until then the doubt counts.
+
+The weights lie beside this file (``learnt_signs.tsv``); ``holdwell learn`` makes them anew.
+"""
+
+import math
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache
+from importlib.resources import files
+
+from bot.reading.red_flag_text import plain_letters
+from scheduler.pain.red_flags import RedFlag
+
+WORDS_IN_A_ROW = 3  # [words] ch: longer rows are too rare to learn from
+LONGEST_WORD = 40  # [letters] ch: no word is longer; what is, would cost time
+PART_LETTERS = (3, 4, 5)  # [letters] ch: parts of words meet slips and endings
+SIGN_FROM = (
+    0.5  # [likelihood] ch: from here a message is asked about (see ``holdwell learn --check``)
+)
+EMERGENCY_SHARE = 0.3  # [share of the signs' likelihood] ch: from here as an emergency
+HARMLESS_FROM = 0.5  # [likelihood] ch: from here a sign said outright is asked about first
+PIECE = re.compile(r"[^\W\d_]+|\d+|[.?!,]")
+
+
+class Group(StrEnum):
+    """What a message may carry."""
+
+    HARMLESS = "harmless"
+    CLINICIAN = "clinician"
+    EMERGENCY = "emergency"
+    CRISIS = "crisis"
+
+
+@dataclass(frozen=True)
+class Weights:
+    """What was learnt: for each group its start, for each feature what it adds to each group."""
+
+    groups: tuple[Group, ...]
+    starts: tuple[float, ...]
+    of_feature: Mapping[str, tuple[float, ...]]
+
+    def likelihoods(self, features: Iterable[str]) -> dict[Group, float]:
+        """Return how likely each group is, from 0 to 1, together 1."""
+        known = [found for one in features if (found := self.of_feature.get(one))]
+        scale = 1 / math.sqrt(len(known)) if known else 0.0
+        sums = [
+            start + scale * sum(one[at] for one in known) for at, start in enumerate(self.starts)
+        ]
+        most = max(sums)
+        parts = [math.exp(one - most) for one in sums]
+        return {group: part / sum(parts) for group, part in zip(self.groups, parts, strict=True)}
+
+
+def features(message: str, concepts: Iterable[str]) -> frozenset[str]:
+    """Return what is compared: words in a row, parts of words, and the concepts met."""
+    pieces = [
+        "0" if piece.isdigit() else piece[:LONGEST_WORD]
+        for piece in PIECE.findall(plain_letters(message))
+    ]
+    rows = {
+        " ".join(pieces[at : at + length])
+        for length in range(1, WORDS_IN_A_ROW + 1)
+        for at in range(len(pieces) - length + 1)
+    }
+    parts = {
+        f"~{word[at : at + length]}"
+        for word in (f"_{piece}_" for piece in set(pieces) if piece.isalpha())
+        for length in PART_LETTERS
+        for at in range(len(word) - length + 1)
+    }
+    return frozenset(rows | parts | {f"={concept}" for concept in concepts})
+
+
+def read_weights(lines: Iterable[str]) -> Weights:
+    """Read the table: groups, starts, then one feature a line with its weights in hundredths."""
+    table = iter(lines)
+    groups = tuple(Group(one) for one in next(table).rstrip("\n").split("\t")[1:])
+    starts = tuple(float(one) for one in next(table).rstrip("\n").split("\t")[1:])
+    of_feature = {}
+    for line in table:
+        name, *weights = line.rstrip("\n").split("\t")
+        of_feature[name] = tuple(int(one) / 100 for one in weights)
+    return Weights(groups, starts, of_feature)
+
+
+def write_weights(learnt: Weights) -> str:
+    """Write the table that :func:`read_weights` reads."""
+    lines = [
+        "\t".join(["feature", *learnt.groups]),
+        "\t".join(["start", *(str(one) for one in learnt.starts)]),
+        *(
+            "\t".join([name, *(str(round(100 * one)) for one in row)])
+            for name, row in sorted(learnt.of_feature.items())
+        ),
+    ]
+    return "\n".join(lines) + "\n"
+
+
+@cache
+def weights() -> Weights:
+    """Return the weights that come with the reader."""
+    with (files("bot.reading") / "learnt_signs.tsv").open(encoding="utf-8") as table:
+        return read_weights(table)
+
+
+def doubt_in(likely: Mapping[Group, float]) -> RedFlag | None:
+    """Return the sign to ask about, None where the message reads like harmless ones."""
+    sign = 1 - likely[Group.HARMLESS]
+    if sign < SIGN_FROM:
+        return None
+    if likely[Group.CRISIS] >= EMERGENCY_SHARE * sign:
+        return RedFlag.SELF_HARM
+    grave = likely[Group.EMERGENCY] + likely[Group.CRISIS]
+    return RedFlag.UNCLEAR_EMERGENCY if grave >= EMERGENCY_SHARE * sign else RedFlag.UNCLEAR_SIGN
+
+
+def reads_harmless(likely: Mapping[Group, float]) -> bool:
+    """Tell whether a message reads so much like harmless ones that a stated sign is asked first."""
+    return likely[Group.HARMLESS] >= HARMLESS_FROM
