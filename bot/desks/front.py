@@ -43,7 +43,7 @@ def handle(turn: Turn, event: Event) -> Outcome:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
             return join.use_link(turn, event, secret, person, menu_of=menu_of)
         case _ if person is None:
-            return _stranger(turn, event.chat_id)
+            return _stranger(turn, event)
         case Tapped():
             return _tapped(turn, person, event)
         case Wrote():
@@ -118,6 +118,7 @@ def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     return athlete_desk.see(turn, person, athlete, event)
 
 
-def _stranger(turn: Turn, chat_id: int) -> Outcome:
-    turn.say_to_chat(chat_id, plain.stranger(), kind=MessageKind.NOTICE)
+def _stranger(turn: Turn, event: Event) -> Outcome:
+    text = plain.stranger(turn.tongue_with(event))
+    turn.say_to_chat(event.chat_id, text, kind=MessageKind.NOTICE)
     return Outcome.STRANGER

@@ -161,3 +161,10 @@ def test_the_look_for_english_finds_it_where_it_is(tmp_path: Path):
     stage = Stage(tmp_path)
     stage.go_to(MONDAY, 7)
     assert english_in(stage, ATHLETE_CHAT) != []
+
+
+def test_a_stranger_is_answered_in_the_language_of_their_own_screen(stage: Stage):
+    stage.write("hola", chat_id=777, language_code="es-MX")
+    assert stage.rows(777)[-1].payload["text"].startswith("Este es un bot de entrenamiento privado")
+    stage.write("hello", chat_id=778, language_code=None)
+    assert stage.rows(778)[-1].payload["text"].startswith("This is a private coaching bot")
