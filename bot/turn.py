@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlmodel import Session
 
+from bot.events import Event, Wrote
 from bot.wording.tongue import Template, Tongue, tongue_of
 from scheduler.catalogue.library import Library
 from scheduler.pain.picture import PainPicture
@@ -67,6 +68,11 @@ class Turn:
     def tongue(self, person: Person) -> Tongue:
         """Return the person's own language and formats."""
         return tongue_of(person.language, units=person.units, decimal_mark=person.decimal_mark)
+
+    def tongue_with(self, event: Event) -> Tongue:
+        """Return the language that somebody unknown has set their own screen to."""
+        code = event.language_code if isinstance(event, Wrote) else None
+        return tongue_of((code or "")[:2].lower())
 
     def say(
         self,

@@ -260,7 +260,7 @@ def _answer_number(
 ) -> None:
     before = pain_picture.picture_of(turn, athlete)
     key = pain_report.amend(turn, athlete, question.subject["report"], score=mention.score)
-    pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score} of 10")
+    pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score}/10")
     if key is not None:
         session_id = question.subject.get("session")
         pain_talk.go_on(turn, person, athlete, key, session_id=session_id)

@@ -93,6 +93,19 @@ WHAT: Mapping[str, Template] = {
     "dose.down": "Dose down",
     "week.drawn": "Week planned",
     "week.redrawn": "Week planned anew",
+    "movement.swapped": "Movement swapped",
+    "break.begins": "Break begun",
+    "break.ends": "Break ended",
+    "break.was": "How the break was",
+    "result.changed": "Result changed",
+    "result.taken_back": "Result taken back",
+    "result.other_arm": "Result moved to the other arm",
+    "session.called_off": "Session called off",
+    "session.nothing_left": "Nothing left of a session",
+    "intake.finished": "Questions answered",
+    "intake.minor": "Under 18: guardian asked for",
+    "intake.guardian_agreed": "Guardian agreed",
+    "athlete.agreed": "Terms agreed to",
 }
 
 

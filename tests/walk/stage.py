@@ -56,7 +56,7 @@ class WalkStage:
         with self.database.transaction() as tx:
             self._make_people(tx)
         for chat_id, name in NAMES.items():
-            self.on_phone[chat_id] = self.server.people.add(chat_id, name, has_started=True)
+            self.on_phone[chat_id] = self.server.people.add(chat_id, name, self.language)
         await self.settle()
 
     async def end(self) -> None:
