@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from bot.turn import Turn
 from scheduler.catalogue.values import Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
-from scheduler.training.capacity import Capacity, estimate
+from scheduler.training.capacity import Capacity, Observation, estimate
 from scheduler.training.capacity_reading import decrement_factor, observe, resistance_kg
 from scheduler.training.capacity_targets import sure_target
 from scheduler.training.dose_bounds import target_bounds
@@ -86,6 +86,14 @@ def capacities(
 def _capacity(
     turn: Turn, known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
 ) -> Capacity | None:
+    looks = looks_of(known, arm=arm, facts=facts, reference_kg=reference_kg)
+    return estimate(looks, rulebook=turn.house.rulebook)
+
+
+def looks_of(
+    known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
+) -> list[Observation]:
+    """Return every usable look at an arm's capacity, the earliest first."""
     looks = (
         observe(
             exposure,
@@ -96,7 +104,7 @@ def _capacity(
         )
         for movement, exposure in known.kin
     )
-    return estimate([one for one in looks if one is not None], rulebook=turn.house.rulebook)
+    return [one for one in looks if one is not None]
 
 
 def reach(

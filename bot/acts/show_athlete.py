@@ -5,10 +5,13 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import (
+    balance_picture,
     decide_proposal,
     find_athlete,
     give_back,
+    history_picture,
     limits,
+    season_picture,
     week_figures,
     week_load,
 )
@@ -24,6 +27,7 @@ from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
+from bot.wording import pictures as picture_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
 from bot.wording.pages import pages_of
 from scheduler.calendar.zones import zone_named
@@ -187,4 +191,9 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
     if held_places(turn, named.athlete):
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
     page = [Tap(handover_words.label(tongue), "coach.handover", about)]
-    return [*rows, row, *([page] if picture_of(turn, named.athlete).regions else [])]
+    pictures = [
+        Tap(picture_words.history_label(tongue), history_picture.ACT, about),
+        Tap(picture_words.season_label(tongue), season_picture.ACT, about),
+        Tap(picture_words.balance_label(tongue), balance_picture.ACT, about),
+    ]
+    return [*rows, row, pictures, *([page] if picture_of(turn, named.athlete).regions else [])]

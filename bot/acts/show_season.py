@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from bot.acts import find_athlete
+from bot.acts import find_athlete, season_picture
 from bot.acts.checklist import local_today
 from bot.acts.season import outlook_of, season_of
 from bot.events import Tapped, Wrote
@@ -23,6 +23,7 @@ def own(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     if athlete is not None:
         text = _season(turn, turn.tongue(person), person, athlete)
         turn.say(person, text)
+        season_picture.send(turn, person, person, athlete)
     return Outcome.COMMAND
 
 

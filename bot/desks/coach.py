@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from bot.acts import (
     answer_alert,
+    balance_picture,
     change_season,
     change_stage,
     clear_pain,
@@ -16,13 +17,16 @@ from bot.acts import (
     emergency_number,
     give_back,
     handover,
+    history_picture,
     intake,
     invite,
     join,
+    season_picture,
     set_upkeep,
     show_athlete,
     show_audit,
     show_roster,
+    team_pictures,
     tell_athlete,
 )
 from bot.acts.find_athlete import subject_id
@@ -105,6 +109,10 @@ _ACTS: dict[str, TapAct] = {
     "coach.invite_other": invite.invite_other,
     **emergency_number.TAPS,
     **handover.TAPS,
+    **history_picture.TAPS,
+    **season_picture.TAPS,
+    **balance_picture.TAPS,
+    **team_pictures.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,

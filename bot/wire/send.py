@@ -10,9 +10,10 @@ from sqlmodel import Session
 from telegram import Bot
 from telegram.error import TelegramError
 
+from bot.pictures.studio import Studio
 from bot.wire.faults import Fault, Meaning, understand
 from bot.wire.pace import Pace
-from bot.wire.requests import perform
+from bot.wire.requests import Performed, perform
 from scheduler.calendar.clocks import Clock
 from storage import outbox
 from storage.database import Database
@@ -45,8 +46,10 @@ class Sender:
         pace: Pace,
         on_blocked: BlockedHook,
         on_refused: RefusedHook,
+        studio: Studio | None = None,
     ) -> None:
         """Keep what is needed; the hooks tell whom it concerns, in the same transaction."""
+        self._studio = studio or Studio()
         self._database = database
         self._bot = bot
         self._clock = clock
@@ -86,13 +89,14 @@ class Sender:
         try:
             await asyncio.gather(*self._tasks, return_exceptions=True)
         finally:
+            self._studio.close()
             with self._database.transaction() as tx:
                 self._settle(tx)
 
     def _launch(self) -> datetime | None:
         """Start what may leave now; return when to look again, None to be woken."""
         now = self._clock.now()
-        room = min(IN_FLIGHT - len(self._tasks), self._pace.room(now=now))
+        room = min(IN_FLIGHT - self._in_flight(), self._pace.room(now=now))
         if room <= 0 and not self._ended:
             return self._look_again_at(None, now)
         with self._database.transaction() as tx:
@@ -100,15 +104,20 @@ class Sender:
             leaving = self._claim(tx, now, room) if room > 0 else []
             later = outbox.next_due_at(tx, after=now)
         for outgoing in leaving:
-            self._pace.spend(outgoing.chat_id, now=now)
+            self._pace.spend(outgoing.chat_id, now=now, messages=_messages(outgoing))
             task = asyncio.create_task(self._deliver(outgoing))
             self._tasks[task] = outgoing
             task.add_done_callback(self._finished)
         return self._look_again_at(later, now)
 
+    def _in_flight(self) -> int:
+        """Count what is on its way. Pictures are not: they stand in line to be drawn, a moment
+        of the transport each, and nobody's reply waits behind them."""
+        return sum(not outgoing.operation.is_drawn for outgoing in self._tasks.values())
+
     def _look_again_at(self, later: datetime | None, now: datetime) -> datetime | None:
         """Return when a wait ends first: a row's own, its chat's, or everybody's."""
-        if len(self._tasks) >= IN_FLIGHT:
+        if self._in_flight() >= IN_FLIGHT:
             return None  # the first to end wakes us
         if self._pace.room(now=now) <= 0:
             return self._pace.next_room_at(now=now)
@@ -147,14 +156,13 @@ class Sender:
         """Make the call, and return how to write down what came of it."""
         began_at = self._clock.now()
         try:
-            message_id = await perform(self._bot, outgoing)
+            performed = await perform(self._bot, outgoing, studio=self._studio)
         except TelegramError as error:
             return partial(self._failed, outgoing, understand(error), since=began_at)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)
             fault = Fault(meaning=Meaning.REFUSED, detail=type(error).__name__)
             return partial(self._failed, outgoing, fault, since=began_at)
-        at = self._clock.now()
-        return partial(outbox.mark_sent, outbox_id=outgoing.id, at=at, message_id=message_id)
+        return partial(_sent, outgoing, performed, at=self._clock.now())
 
     def _failed(self, outgoing: Outgoing, fault: Fault, tx: Session, *, since: datetime) -> None:
         now = self._clock.now()
@@ -208,6 +216,29 @@ class Sender:
         outbox.put_back(
             tx, outgoing.id, not_before=self._clock.now(), is_doubtful=False, fault="moved"
         )
+
+
+def _sent(outgoing: Outgoing, performed: Performed, tx: Session, *, at: datetime) -> None:
+    """Write down what arrived; words of a picture that was not drawn are said next."""
+    outbox.mark_sent(tx, outgoing.id, at=at, message_id=performed.message_id)
+    for message_id, subject in performed.further:
+        outbox.note_sent(tx, outgoing, message_id=message_id, subject=subject, at=at)
+    for words in performed.left_to_say:
+        outbox.put(
+            tx,
+            chat_id=outgoing.chat_id,
+            operation=Operation.SEND,
+            kind=outgoing.kind,
+            payload=words,
+            now=at,
+            subject=words.get("subject"),
+            useful_until=outgoing.useful_until,
+        )
+
+
+def _messages(outgoing: Outgoing) -> int:
+    """Return how many messages an operation becomes: an album counts as its pictures."""
+    return len(outgoing.payload.get("pictures", ())) or 1
 
 
 def _pause_s(outgoing: Outgoing) -> float:

@@ -16,6 +16,13 @@ class Operation(StrEnum):
     COPY = "copy"
     MENU = "menu"
     DOCUMENT = "document"
+    PHOTO = "photo"
+    ALBUM = "album"
+
+    @property
+    def is_drawn(self) -> bool:
+        """True where pictures are drawn before it leaves."""
+        return self in {Operation.PHOTO, Operation.ALBUM}
 
 
 class MessageKind(StrEnum):
