@@ -39,7 +39,7 @@ LEFT_PX, RIGHT_PX = 122, 40  # [px] ch: room for figures at the side
 UPPER_PX = (286, 776)  # [px] ch: top and bottom of what was done
 LOWER_PX = (892, 1072)  # [px] ch: top and bottom of pain
 KEY_TOP_PX, KEY_LINE_PX = 176, 44  # [px] ch
-MARKER_PX = 20  # [px] ch
+MARKER_PX, BAR_PX = 20, 40  # [px] ch: a bar shows on both sides of a marker upon it
 HEADROOM = 1.12  # [1] ch: above the highest value
 DAY = timedelta(days=1)
 SCORES = (0, 5, 10)  # [of 10] ch
@@ -76,7 +76,7 @@ def _panel(figure: Figure, span_px: tuple[int, int], picture: HistoryPicture) ->
     for side in ("top", "right", "left"):
         axes.spines[side].set_visible(False)
     axes.spines["bottom"].set(color=INK, linewidth=points(3))
-    axes.tick_params(length=0, pad=points(8), labelcolor=INK)
+    axes.tick_params(length=0, pad=points(14), labelcolor=INK)
     first, last = picture.first, max(picture.last, picture.first + DAY)
     pad = max((last - first) / 40, DAY / 2)
     axes.set_xlim(first.toordinal() - pad / DAY, last.toordinal() + pad / DAY)
@@ -105,7 +105,7 @@ def _course(axes: Axes, picture: HistoryPicture) -> None:
 def _days(axes: Axes, picture: HistoryPicture) -> None:
     alike = [one for one in picture.days if not one.is_other_load]
     other = [one for one in picture.days if one.is_other_load]
-    _marks(axes, [(one.on, one.asked) for one in picture.days], ASKED, px=40)
+    _marks(axes, [(one.on, one.asked) for one in picture.days], ASKED, px=BAR_PX)
     _marks(axes, [(one.on, one.done) for one in alike], DONE)
     _marks(axes, [(one.on, one.done) for one in other], DONE_OTHER_LOAD)
 
@@ -175,12 +175,8 @@ def _pain(axes: Axes, page: Axes, picture: HistoryPicture) -> None:
 
 def _named_days(axes: Axes, ticks: Sequence[Tick]) -> None:
     axes.set_xticks([tick.on.toordinal() for tick in ticks], [tick.words for tick in ticks])
-    labels = axes.get_xticklabels()
-    for label in labels:
+    for label in axes.get_xticklabels():
         label.set(fontproperties=font(), fontsize=points(BODY_PX), color=INK, parse_math=False)
-    if len(labels) > 1:  # the outer ones stay on the paper
-        labels[0].set_horizontalalignment("left")
-        labels[-1].set_horizontalalignment("right")
 
 
 def _keys(page: Axes, picture: HistoryPicture) -> None:
@@ -204,12 +200,15 @@ def _keys(page: Axes, picture: HistoryPicture) -> None:
 def _in_a_row(page: Axes, y: float, keys: Sequence[tuple[Shape, str]], *, from_x: float) -> None:
     x = from_x
     for shape, words in keys:
+        is_bar = shape.marker == "_"
+        wide = BAR_PX if is_bar else MARKER_PX
         page.plot(
-            [x + 14], [y],
-            marker=shape.marker, markersize=points(40 if shape.marker == "_" else MARKER_PX),
-            markeredgewidth=points(5 if shape.marker == "_" else 3),
+            [x + wide / 2 + 4], [y],
+            marker=shape.marker,
+            markersize=points(wide),
+            markeredgewidth=points(5 if is_bar else 3),
             markeredgecolor=shape.colour,
             markerfacecolor=shape.colour if shape.is_filled else "#FFFFFF",
         )  # fmt: skip
-        text = write(page, x + 38, y, words)
-        x += 38 + width_px(text) + 40
+        text = write(page, x + wide + 18, y, words)
+        x += wide + 18 + width_px(text) + 40

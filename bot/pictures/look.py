@@ -18,6 +18,7 @@ from matplotlib.text import Text
 
 WIDTH_PX = 1080  # [px] ch: as wide as a phone's screen; a chat scales it down
 DPI = 100  # [px/in] ch: only pixels count here
+COMPRESSION = 3  # [0-9] ch: half the time of the usual 6, for a tenth more bytes
 HATCH_PT = 1.8  # [pt] ch: stripes that are still seen when a chat scales the picture down
 MARGIN_PX = 44  # [px] ch
 BODY_PX = 28  # [px] ch: the smallest print is 24, a third of a phone's own letters when scaled
@@ -166,5 +167,6 @@ def plate(axes: Axes, x: float, y: float, width: float, height: float, *, fill: 
 def png(figure: Figure) -> bytes:
     """Return the picture as the bytes of a PNG."""
     buffer = io.BytesIO()
-    figure.savefig(buffer, format="png", dpi=DPI, facecolor=PAPER)
+    squeezed = {"compress_level": COMPRESSION}
+    figure.savefig(buffer, format="png", dpi=DPI, facecolor=PAPER, pil_kwargs=squeezed)
     return buffer.getvalue()

@@ -67,8 +67,7 @@ def picture(
         looks_more=plain(tongue.say("and {n} more", n=more)) if more else "",
         rest_head=plain(tongue.say("As planned: sessions, stage")),
         rest=tuple(
-            _short(one, number)
-            for number, one in enumerate(rest[: room.rest], len(looks) + 1)
+            _short(one, number) for number, one in enumerate(rest[: room.rest], len(looks) + 1)
         ),
         rest_more=plain(tongue.say("and {n} more", n=more_rest)) if more_rest else "",
     )
