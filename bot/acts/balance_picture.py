@@ -36,7 +36,7 @@ def shot_of(turn: Turn, to: Person, person: Person) -> Shot:
     figures = week_figures.figures_of(turn, sessions)
     tongue = turn.tongue(to)
     return Shot(
-        picture=words.picture(tongue, figures, monday=monday),
+        picture=words.picture(tongue, figures, name=person.name, monday=monday),
         caption=words.caption(tongue, figures, name=person.name, monday=monday),
         subject=subject_of(person),
     )

@@ -1,6 +1,7 @@
 """One movement of one athlete as a picture: capacity, asked and done, pain beneath."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -87,7 +88,8 @@ def foremost_shot(turn: Turn, to: Person, person: Person, athlete: Athlete) -> S
 def shot_of(turn: Turn, to: Person, person: Person, athlete: Athlete, movement: Movement) -> Shot:
     """Gather one movement's picture in the reader's words."""
     tongue, today = turn.tongue(to), local_today(turn, person)
-    facts = facts_of(turn, person, athlete, movement, today=today)
+    found = facts_of(turn, person, athlete, movement, today=today)
+    facts = replace(found, is_named=to.id != person.id)
     first = min([one.on for one in (*facts.days, *facts.pain)], default=today)
     return Shot(
         picture=HistoryPicture(

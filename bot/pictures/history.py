@@ -154,7 +154,7 @@ def _pain(axes: Axes, page: Axes, picture: HistoryPicture) -> None:
     axes.set_ylim(0, 10.5)
     axes.set_yticks(SCORES)
     _across(axes)
-    write(page, MARGIN_PX, LOWER_PX[0] - 40, words.pain, is_bold=True)
+    title = write(page, MARGIN_PX, LOWER_PX[0] - 40, words.pain, is_bold=True)
     scores = [(one.on.toordinal(), one.score) for one in picture.pain]
     for x, score in scores:
         axes.plot([x, x], [0, score], color=SOFT, linewidth=points(3), zorder=2)
@@ -169,7 +169,7 @@ def _pain(axes: Axes, page: Axes, picture: HistoryPicture) -> None:
         page,
         LOWER_PX[0] - 40,
         [(PAIN_OF_SESSION, words.pain_of_session), (PAIN_OF_MORNING, words.pain_of_morning)],
-        from_x=MARGIN_PX + 330,
+        from_x=MARGIN_PX + width_px(title) + 36,
     )
 
 

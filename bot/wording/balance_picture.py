@@ -6,7 +6,7 @@ from bot.pictures.values import BalancePicture, BalanceRow, BalanceSide
 from bot.wording import coach_week
 from bot.wording.coach_pain import direction_word
 from bot.wording.coach_week import SetCount, WeekFigures
-from bot.wording.pictures import caption_of, plain, short_day
+from bot.wording.pictures import caption_of, named, plain, short_day
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Arm, Chain, Direction
 
@@ -18,11 +18,11 @@ PAIRS = (
 """Opposites of one day, as the catalogue pairs them."""
 
 
-def picture(tongue: Tongue, figures: WeekFigures, *, monday: date) -> BalancePicture:
+def picture(tongue: Tongue, figures: WeekFigures, *, name: str, monday: date) -> BalancePicture:
     """Write the picture."""
     return BalancePicture(
         title=plain(tongue.say("Sets of the week")),
-        subtitle=plain(_span(tongue, monday)),
+        subtitle=named(name, plain(_span(tongue, monday))),
         planned=plain(tongue.say("planned")),
         done=plain(tongue.say("done")),
         nothing=plain(tongue.say("No sets planned this week.")),

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bot.pictures.values import CoursePoint, HistoryDay, HistoryWords, PainDay
 from bot.wording import doses
 from bot.wording.labels import label
-from bot.wording.pictures import caption_of, plain, short_day
+from bot.wording.pictures import caption_of, named, plain, short_day
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Measure, Movement
 from scheduler.pain.values import Side
@@ -15,7 +15,10 @@ from scheduler.training.values import Dose
 
 @dataclass(frozen=True)
 class MovementHistory:
-    """What one movement's picture is made of; ``arm`` is the weaker one where each has its own."""
+    """What one movement's picture is made of; ``arm`` is the weaker one where each has its own.
+
+    ``is_named``: the name stands on the picture, for a reader who has many athletes.
+    """
 
     name: str
     movement: Movement
@@ -24,19 +27,20 @@ class MovementHistory:
     days: Sequence[HistoryDay]
     course: Sequence[CoursePoint]
     pain: Sequence[PainDay]
+    is_named: bool = False
 
 
 def words(tongue: Tongue, facts: MovementHistory) -> HistoryWords:
-    """Write what stands on the picture; the person's name is in the caption alone."""
+    """Write what stands on the picture."""
     return HistoryWords(
         title=plain(tongue.say("{name}", name=facts.movement.name)),
-        subtitle=plain(_subtitle(tongue, facts)),
+        subtitle=named(facts.name if facts.is_named else "", plain(_subtitle(tongue, facts))),
         unit=_unit(tongue, facts.movement.measure),
         asked=plain(tongue.say("asked")),
         done=plain(tongue.say("done, last set")),
         other_load=plain(tongue.say("done, other load")),
         likely=plain(tongue.say("at the limit, with its likely range")),
-        pain=plain(tongue.say("Pain, 0 to 10")),
+        pain=plain(tongue.say("Pain anywhere, 0 to 10")),
         pain_of_session=plain(tongue.say("that day")),
         pain_of_morning=plain(tongue.say("next morning")),
         no_pain=plain(tongue.say("No pain reported.")),

@@ -15,7 +15,7 @@ CAPTION_UNITS = 1000  # [UTF-16 units] botapi: sendPhoto, caption, at most 1024
 TICKS_MOST = 5  # [days] ch: what fits beneath a picture
 SCRIPTS = ("LATIN", "GREEK", "CYRILLIC", "ARMENIAN", "GEORGIAN", "HEBREW", "ARABIC")
 """The alphabets whose letters the pictures' font has, and joins as they should be."""
-LEFT_AWAY = frozenset({"So", "Sk", "Sm", "Cf", "Cs", "Co", "Cn", "Cc"})
+LEFT_AWAY = frozenset({"So", "Sk", "Cf", "Cs", "Co", "Cn", "Cc"})
 """Kinds of signs that are no part of a name's reading: emoji, joiners, controls."""
 
 
@@ -39,6 +39,12 @@ def shown_name(name: str, number: int) -> str:
     )
     flat = " ".join(kept.split())
     return flat if is_drawable(flat) else f"#{number}"
+
+
+def named(name: str, words: str) -> str:
+    """Put a name in front of a subtitle, where there is one that can be drawn."""
+    shown = shown_name(name, 0)
+    return " · ".join(part for part in ("" if shown == "#0" else shown, words) if part)
 
 
 def caption_of(lines: Sequence[str], *, more: str = "") -> str:

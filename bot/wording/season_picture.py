@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.pictures.values import SeasonKey, SeasonPicture, SeasonTile
-from bot.wording.pictures import caption_of, is_drawable, plain, short_day, shown_name
+from bot.wording.pictures import caption_of, is_drawable, named, plain, short_day, shown_name
 from bot.wording.tongue import Tongue
 from scheduler.training.season_values import SeasonBlock, SeasonEvent, SeasonWeekKind
 
@@ -52,12 +52,15 @@ def picture(tongue: Tongue, facts: SeasonPictureFacts) -> SeasonPicture:
     events = [one for one in facts.events if weeks[0].monday <= one.on <= last]
     return SeasonPicture(
         title=plain(tongue.say("The season")),
-        subtitle=plain(
-            tongue.say(
-                "{first} to {last}",
-                first=short_day(tongue, weeks[0].monday),
-                last=short_day(tongue, last),
-            )
+        subtitle=named(
+            facts.name,
+            plain(
+                tongue.say(
+                    "{first} to {last}",
+                    first=short_day(tongue, weeks[0].monday),
+                    last=short_day(tongue, last),
+                )
+            ),
         ),
         now=plain(tongue.say("this week")),
         stage=plain(tongue.say("stage")),

@@ -40,13 +40,13 @@ NAMES = (
 )
 WORDS = HistoryWords(
     title="Bar hang",
-    subtitle="plus 8 kg on the body · the weaker arm, left",
+    subtitle="Ana Lark · plus 8 kg on the body · the weaker arm, left",
     unit="seconds",
     asked="asked",
     done="done, last set",
     other_load="done, other load",
     likely="at the limit, with its likely range",
-    pain="Pain, 0 to 10",
+    pain="Pain anywhere, 0 to 10",
     pain_of_session="that day",
     pain_of_morning="next morning",
     no_pain="No pain reported.",
