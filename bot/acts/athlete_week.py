@@ -14,6 +14,7 @@ from bot.acts.bests import Best, bests_between
 from bot.turn import ALBUM_MOST, Shot, Turn
 from bot.wording import team_picture as team_words
 from bot.wording.limits import Change
+from bot.writer import log_fault
 from scheduler.pain.values import Level
 from storage.queries import people, training
 from storage.records.people import Athlete, Person
@@ -86,13 +87,21 @@ def gather(open_turn: OpenTurn, coach_id: int, on: date) -> Generator[None, None
     shots: dict[int, Shot] = {}
     for member in [one for one in team_words.in_order(members) if one.needs_a_look][:ALBUM_MOST]:
         athlete_id = member.roster.athlete_id
-        with open_turn() as turn:
-            coach, pair = people.person(turn.tx, coach_id), _pair(turn, athlete_id)
-            shot = history_picture.foremost_shot(turn, coach, *pair) if pair else None
-            if shot is not None:
-                shots[athlete_id] = shot
+        shot = _shot(open_turn, coach_id, athlete_id)
+        if shot is not None:
+            shots[athlete_id] = shot
         yield
     return Gathered(on=on, weeks=weeks, shots=shots)
+
+
+def _shot(open_turn: OpenTurn, coach_id: int, athlete_id: int) -> Shot | None:
+    try:
+        with open_turn() as turn:
+            coach, pair = people.person(turn.tx, coach_id), _pair(turn, athlete_id)
+            return history_picture.foremost_shot(turn, coach, *pair) if pair else None
+    except Exception as fault:  # noqa: BLE001 (one picture's fault never costs the digest)
+        log_fault(f"P{athlete_id}-picture", fault)
+        return None
 
 
 def _pair(turn: Turn, athlete_id: int) -> tuple[Person, Athlete] | None:

@@ -11,6 +11,7 @@ from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
 from bot.wording.pages import pages_of
+from bot.writer import log_fault
 from scheduler.calendar.wall_time import due_instant
 from scheduler.calendar.zones import zone_named
 from scheduler.pain.values import Level
@@ -46,6 +47,22 @@ def send_digest(
     )
     for page in pages_of(over):
         turn.say(coach, page, kind=MessageKind.DIGEST, useful_until=until)
+    try:
+        with turn.tx.begin_nested():
+            _send_pictures(turn, coach, on, weeks, gathered, until=until)
+    except Exception as fault:  # noqa: BLE001 (the digest is worth more than its pictures)
+        log_fault(f"P{coach.id}-pictures", fault)
+
+
+def _send_pictures(
+    turn: Turn,
+    coach: Person,
+    on: date,
+    weeks: Mapping[int, AthleteWeek],
+    gathered: Gathered,
+    *,
+    until: datetime,
+) -> None:
     first, last = on - WEEK, on - timedelta(days=1)
     levels = {athlete_id: week.level for athlete_id, week in weeks.items()}
     team_pictures.send(
