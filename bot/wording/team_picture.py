@@ -46,7 +46,7 @@ def in_order(members: Sequence[TeamMember]) -> list[TeamMember]:
 def picture(
     tongue: Tongue, members: Sequence[TeamMember], *, first: date, last: date
 ) -> TeamPicture:
-    """Write the picture; who finds no room is counted, and named in the caption's digest."""
+    """Write the picture; who finds no room on it is counted."""
     ordered = in_order(members)
     looks = [one for one in ordered if one.needs_a_look]
     rest = [one for one in ordered if not one.needs_a_look]
@@ -88,7 +88,12 @@ def caption(tongue: Tongue, members: Sequence[TeamMember], *, first: date, last:
     planned = tongue.say("As planned: {n}.", n=rest)
     lines = [_line(tongue, one, number) for number, one in enumerate(looks, 1)]
     heading = [tongue.say("Need a look: {n}.", n=len(looks))]
-    return caption_of([head, planned, *heading, *lines], more="…")
+    numbered = [
+        tongue.say("{number} is {name}.", number=drawn, name=one.roster.name)
+        for number, one in enumerate(ordered[len(looks) :], len(looks) + 1)
+        if (drawn := shown_name(one.roster.name, number)).startswith("#")
+    ]
+    return caption_of([head, planned, *heading, *lines, *numbered], more="…")
 
 
 def _counts(tongue: Tongue, members: Sequence[TeamMember], *, looks: int) -> tuple[TeamCount, ...]:
