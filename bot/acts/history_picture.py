@@ -90,7 +90,7 @@ def shot_of(turn: Turn, to: Person, person: Person, athlete: Athlete, movement: 
     tongue, today = turn.tongue(to), local_today(turn, person)
     found = facts_of(turn, person, athlete, movement, today=today)
     facts = replace(found, is_named=to.id != person.id)
-    first = min([one.on for one in (*facts.days, *facts.pain)], default=today)
+    first = min([*(one.on for one in facts.days), *(one.on for one in facts.pain)], default=today)
     return Shot(
         picture=HistoryPicture(
             words=words.words(tongue, facts),

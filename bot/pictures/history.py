@@ -5,6 +5,7 @@ from datetime import date, timedelta
 
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
+from matplotlib.ticker import MaxNLocator
 
 from bot.pictures.look import (
     BODY_PX,
@@ -134,7 +135,7 @@ def _values(axes: Axes, page: Axes, picture: HistoryPicture) -> None:
         + [1.0]
     )
     axes.set_ylim(0, highest * HEADROOM)
-    axes.yaxis.get_major_locator().set_params(nbins=TICKS_FROM_TOP, integer=True)  # type: ignore[attr-defined]
+    axes.yaxis.set_major_locator(MaxNLocator(nbins=TICKS_FROM_TOP, integer=True))
     _across(axes)
     write(page, MARGIN_PX, UPPER_PX[0] - 24, picture.words.unit, px=SMALL_PX, colour=SOFT)
     if not picture.days:

@@ -1,8 +1,8 @@
 """The weekly digest of a full team with its pictures, while the team writes.
 
 Sixty athletes with a year of history each; some hurt. The digest falls due while replies come in:
-how long from that instant until the last picture has arrived, how long the replies took meanwhile,
-and how much memory the bot and the process that draws took.
+how long from the round that finds it due until the last picture has arrived, how long the replies
+took meanwhile, and how much memory the bot and the process that draws took.
 """
 
 import asyncio
@@ -19,6 +19,7 @@ from sqlmodel import col, select
 from bot.acts import history_picture, pain_picture
 from bot.acts.timing import timing_of
 from bot.pictures.studio import Studio
+from bot.rounds import tick
 from bot.turn import Turn
 from demo_scenario.benchmarks.past_years import write_years_of_team
 from demo_scenario.benchmarks.report import Line, percentile
@@ -109,13 +110,14 @@ async def digested(folder: Path) -> Digested:
             stage.crowd.write_at(REPLIES_PER_S, int(REPLIES_PER_S * PATIENCE_S))
         )
         ended_at = await _until_pictures(stage)
+        began_at = max(due_at, _round_began_at(stage.database))
         writing.cancel()
         await asyncio.sleep(1.0)  # what was written last is answered too
         said = json.loads(await stage.stop())
-        meanwhile = _received_between(stage.database, due_at, ended_at)
+        meanwhile = _received_between(stage.database, began_at, ended_at)
         sent = [one for one in stage.crowd.platform.requests if one.method.lower() in PICTURE_CALLS]
     return Digested(
-        work_s=(ended_at - due_at).total_seconds(),
+        work_s=(ended_at - began_at).total_seconds(),
         pictures=sum(len(json.loads(one.params.get("media", "[0]"))) for one in sent),
         took_ms=tuple(ms for inbox_id, ms in said["took_ms"] if inbox_id in meanwhile),
         mib=tuple(kib / 1024 for kib in said["at_end"]["kib"]),
@@ -131,6 +133,15 @@ async def _until_pictures(stage: Stage) -> datetime:
                 return one.at
         await asyncio.sleep(LOOK_EVERY_S)
     raise TimeoutError("the digest's album never came")
+
+
+def _round_began_at(database: Database) -> datetime:
+    """Return when the round began that found the digest due: up to a minute behind its time."""
+    with database.transaction() as tx:
+        began_at = due.mark(tx, tick.LAST_ROUND)
+    if began_at is None:  # pragma: no cover - the digest came from one
+        raise LookupError("no round was run")
+    return began_at
 
 
 def _received_between(database: Database, since: datetime, until: datetime) -> set[int]:
@@ -183,7 +194,7 @@ def lines_of(found: Digested, *, count: int, drawn_s: float) -> list[Line]:
     mib = " + ".join(f"{one:.0f}" for one in found.mib)
     return [
         Line(
-            f"digest of {ATHLETES} athletes, due to last of {found.pictures} pictures",
+            f"digest of {ATHLETES} athletes, to the last of {found.pictures} pictures",
             f"{WORK_MOST_S:.0f} s",
             f"{found.work_s:.1f} s",
             found.work_s <= WORK_MOST_S,

@@ -1,7 +1,7 @@
 """The house as a process of its own that says at its end how much memory it and its worker took.
 
 Run as ``python -m demo_scenario.benchmarks.digest_bot house PLAN``. Nothing heavy is loaded here:
-the process that draws loads this module too, as it loads the command's in the real bot.
+the process that draws loads this module too, as it loads ``bot.command`` in the real bot.
 """
 
 import sys

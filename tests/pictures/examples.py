@@ -20,7 +20,6 @@ from bot.pictures.values import (
     TeamPicture,
     TeamRow,
     TeamShort,
-    Tick,
 )
 from bot.wording.pictures import shown_name, ticks
 from bot.wording.tongue import Tongue
@@ -115,7 +114,7 @@ def season(weeks: int, *, has_events: bool = True) -> SeasonPicture:
                 stage=1 + number // 9 % 5,
                 week_kind=kinds[number % len(kinds)],
                 is_now=number == 2,
-                event={10: "main", 5: "other"}.get(number) if has_events else None,  # type: ignore[arg-type]
+                event={10: "main", 5: "other"}.get(number) if has_events else None,
             )
             for number in range(weeks)
         ),
@@ -226,4 +225,3 @@ ALL = {
     "team_sixty_look": team(looks=60, rest=0),
     "team_half_half": team(looks=30, rest=30),
 }
-TICK = Tick(on=FIRST, words="5 Jan")

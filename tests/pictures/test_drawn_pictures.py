@@ -86,7 +86,7 @@ def test_no_two_texts_overlap(picture: Picture):
 @every
 def test_no_print_is_smaller_than_a_phone_can_show(picture: Picture):
     for text, _ in texts_of(drawn(picture)):
-        assert text.get_fontsize() >= points(PRINT_LEAST_PX), text.get_text()
+        assert float(text.get_fontsize()) >= points(PRINT_LEAST_PX), text.get_text()
     assert SMALL_PX >= PRINT_LEAST_PX
 
 

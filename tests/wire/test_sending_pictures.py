@@ -1,6 +1,5 @@
 """Pictures leave as photos and albums, drawn in a process beside the loop; or else their words."""
 
-
 from bot.pictures.studio import Studio
 from bot.pictures.values import BalancePicture, BalanceRow, BalanceSide
 from demo_scenario.loopback.faults import Refusal
@@ -137,11 +136,12 @@ async def test_a_photo_that_the_platform_refuses_is_handed_on(wire):
 @on_wire
 async def test_the_worker_starts_with_the_first_picture_and_ends_with_the_sender(wire):
     studio = Studio()
-    assert not studio.is_open
+    seen = [studio.is_open]
     png = await studio.draw(PICTURE.model_dump(mode="json"))
-    assert studio.is_open
+    seen.append(studio.is_open)
     assert png.startswith(b"\x89PNG")  # PUBLISHED: the signature of the format
     studio.close()
-    assert not studio.is_open
+    seen.append(studio.is_open)
+    assert seen == [False, True, False]
     assert (await studio.draw(PICTURE.model_dump(mode="json"))) == png
     studio.close()
