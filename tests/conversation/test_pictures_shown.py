@@ -7,12 +7,13 @@ from typing import Any
 
 import pytest
 
-from bot.acts import history_picture, send_digest
+from bot.acts import history_picture, refused_message, send_digest
 from bot.outcomes import Outcome
 from bot.pictures.values import PICTURE, HistoryPicture, Picture, SeasonPicture, TeamPicture
 from scheduler.pain.values import Level, Urgency
 from storage.queries import people
 from storage.records.people import AthleteState, Person
+from storage.records.wire import Outgoing
 from storage.tables.wire import OutboxRow
 from tests.conversation.coach_bench import COACH_CHAT, Bench
 from tests.conversation.done_sessions import did
@@ -97,8 +98,8 @@ def test_the_season_and_the_weeks_balance_come_by_their_buttons(bench: Bench):
     assert season.payload["picture"]["kind"] == "season"
     assert "the season" in season.payload["caption"]
     assert balance.payload["picture"]["kind"] == "balance"
-    # DERIVED: this week's one session, 3 sets of the hang and 3 of the hinge hold
-    assert "3 done" in balance.payload["caption"] or ": 3 " in balance.payload["caption"]
+    # DERIVED: this week's one session, 3 sets each of a vertical pull and of a vertical push
+    assert "push : pull 3 : 3 planned, 3 : 3 done" in balance.payload["caption"]
 
 
 def test_an_athlete_sees_the_own_season_as_words_and_as_a_picture(bench: Bench):
@@ -173,6 +174,31 @@ def test_pictures_of_an_athlete_who_went_to_another_coach_are_not_sent(bench: Be
     bench.tap("More pictures")
     assert len(photos(bench)) == 1
     assert "no more pictures" in bench.last()
+
+
+def test_what_the_platform_refuses_as_a_picture_is_said_in_words(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    trained(bench, ana)
+    bench.write("/who ana")
+    bench.tap("Season")
+    (row,) = photos(bench)
+    with bench.turn() as turn:
+        refused_message.refused(turn, Outgoing.model_validate(row))
+    assert bench.last() == f"{row.payload['caption']}\nThe picture itself could not be drawn."
+    assert bench.rows()[-1].subject == f"athlete:{ana.id}"
+
+
+def test_a_picture_that_cannot_be_gathered_costs_no_digest(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    trained(bench, ana)
+    bench.alert(ana)
+    with bench.turn() as turn:
+        people.change_person(turn.tx, ana.id, zone="Nowhere/AtAll")
+    bench.later(days=6)
+    with bench.turn() as turn:
+        send_digest.send_digest(turn, bench.coach, date(2026, 3, 9))
+    assert "Alerts" in bench.last()
+    assert photos(bench) == []
 
 
 def test_a_coach_without_athletes_gets_no_team_picture(bench: Bench):
