@@ -98,6 +98,11 @@ class Holdwell:
         """True when nothing waits, nothing is being done and nothing is in flight."""
         return self.writer.is_idle and self.sender.is_idle and not self.receiver.is_answering
 
+    @property
+    def is_drawing(self) -> bool:
+        """True while a picture is drawn, beside the loop and by the real clock."""
+        return self.sender.is_drawing
+
     async def start(self) -> None:
         """Migrate, meet the platform, recover what was in flight, and begin to work."""
         migrate(self.database.engine)

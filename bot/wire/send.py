@@ -69,6 +69,11 @@ class Sender:
         """True when nothing is in flight, all is written down and nothing new was announced."""
         return not self._tasks and not self._ended and not self._wake.is_set()
 
+    @property
+    def is_drawing(self) -> bool:
+        """True while a picture is drawn or sent: that takes time of the real clock."""
+        return any(outgoing.operation.is_drawn for outgoing in self._tasks.values())
+
     def recover(self) -> int:
         """Put back what was in flight when the process ended, marked as doubtful."""
         with self._database.transaction() as tx:
