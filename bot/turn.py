@@ -8,6 +8,8 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.events import Event, Wrote
+from bot.pictures.values import Picture
+from bot.wording.pictures import not_drawn
 from bot.wording.tongue import Template, Tongue, tongue_of
 from scheduler.catalogue.library import Library
 from scheduler.pain.picture import PainPicture
@@ -29,6 +31,17 @@ class Tap:
 
 
 TapRows = Sequence[Sequence[Tap]]
+
+ALBUM_MOST = 10  # [pictures] botapi: sendMediaGroup, media
+
+
+@dataclass(frozen=True)
+class Shot:
+    """A picture to be: its facts, the same in words, and what it is about."""
+
+    picture: Picture
+    caption: str
+    subject: str | None = None
 
 
 @dataclass(frozen=True)
@@ -145,6 +158,60 @@ class Turn:
             payload = {"page": dict(page), "file_name": file_name, "caption": caption}
             self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
+    def send_picture(
+        self,
+        to: Person,
+        shot: Shot,
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        taps: TapRows = (),
+        useful_until: datetime | None = None,
+    ) -> None:
+        """Send a picture with the same in words; its facts are kept here, drawn when it leaves."""
+        if to.chat_id is None:
+            return
+        payload = self._shot(to, shot)
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        self._put(
+            to.chat_id,
+            Operation.PHOTO,
+            payload,
+            kind=kind,
+            subject=shot.subject,
+            useful_until=useful_until,
+        )
+
+    def send_album(
+        self,
+        to: Person,
+        shots: Sequence[Shot],
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        useful_until: datetime | None = None,
+    ) -> None:
+        """Send several pictures side by side, in albums of at most ten."""
+        if to.chat_id is None:
+            return
+        for start in range(0, len(shots), ALBUM_MOST):
+            group = shots[start : start + ALBUM_MOST]
+            self._put(
+                to.chat_id,
+                Operation.ALBUM,
+                {"pictures": [self._shot(to, one) for one in group]},
+                kind=kind,
+                subject=group[0].subject,
+                useful_until=useful_until,
+            )
+
+    def _shot(self, to: Person, shot: Shot) -> dict[str, Any]:
+        return {
+            "picture": shot.picture.model_dump(mode="json"),
+            "caption": shot.caption,
+            "instead": not_drawn(self.tongue(to)),
+            "subject": shot.subject,
+        }
+
     def fetch(self, of: Person, *, file_id: str, name: str, purpose: str) -> None:
         """Fetch a file that the person sent; it arrives as an event, for ``purpose``."""
         if of.chat_id is not None:
@@ -183,6 +250,7 @@ class Turn:
         *,
         kind: MessageKind = MessageKind.REPLY,
         subject: str | None = None,
+        useful_until: datetime | None = None,
     ) -> None:
         outbox.put(
             self.tx,
@@ -192,6 +260,7 @@ class Turn:
             payload=payload,
             now=self.now,
             subject=subject,
+            useful_until=useful_until,
         )
 
     def _rows(self, to: Person, chat_id: int, taps: TapRows) -> list[list[tuple[str, str]]]:

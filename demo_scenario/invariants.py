@@ -16,7 +16,15 @@ from storage.tables.care import AlertRow
 from storage.tables.wire import DueRow, InboxRow, InboxState, OutboxRow, OutboxState
 
 ONCE_ONLY = (MessageKind.SESSION.value, MessageKind.REMINDER.value)
-SHOWN = (Operation.SEND.value, Operation.COPY.value)
+SHOWN = tuple(
+    one.value
+    for one in (
+        Operation.SEND,
+        Operation.COPY,
+        Operation.PHOTO,
+        Operation.ALBUM,
+    )  # album: a row each
+)
 
 
 @dataclass(frozen=True, slots=True)

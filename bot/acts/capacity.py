@@ -9,7 +9,7 @@ from bot.turn import Turn
 from scheduler.catalogue.values import Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
 from scheduler.training.baseline_values import TestedSet
-from scheduler.training.capacity import Capacity, estimate
+from scheduler.training.capacity import Capacity, Observation, estimate
 from scheduler.training.capacity_reading import decrement_factor, observe, resistance_kg
 from scheduler.training.capacity_targets import sure_target
 from scheduler.training.dose_bounds import target_bounds
@@ -98,20 +98,27 @@ def capacities(
 def _capacity(
     turn: Turn, known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
 ) -> Capacity | None:
-    rulebook = turn.house.rulebook
+    looks = looks_of(turn, known, arm=arm, facts=facts, reference_kg=reference_kg)
+    return estimate(looks, rulebook=turn.house.rulebook)
+
+
+def looks_of(
+    turn: Turn, known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
+) -> list[Observation]:
+    """Return every usable look at an arm's capacity, tests among them, the earliest first."""
     at: dict[str, Any] = {
         "arm": arm,
         "body_mass_kg": facts.profile.body_mass_kg,
         "reference_kg": reference_kg,
     }
     trained = [observe(exposure, movement=movement, **at) for movement, exposure in known.kin]
-    factor = decrement_factor(known.own, rulebook=rulebook)
+    factor = decrement_factor(known.own, rulebook=turn.house.rulebook)
     tested = [
         observe_tested(one, movement=movement, decrement=factor, **at)
         for movement, one in known.tested
     ]
     looks = [one for one in (*tested, *trained) if one is not None]
-    return estimate(sorted(looks, key=lambda one: one.on), rulebook=rulebook)
+    return sorted(looks, key=lambda one: one.on)
 
 
 def reach(

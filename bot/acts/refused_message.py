@@ -17,6 +17,9 @@ KINDS = frozenset({MessageKind.ALERT, MessageKind.SAFETY})
 
 def refused(turn: Turn, outgoing: Outgoing) -> None:
     """Write it anew without markup and buttons; what is refused again goes to the owners."""
+    if outgoing.operation.is_drawn:
+        _say_in_words(turn, outgoing)
+        return
     if outgoing.kind not in KINDS or "text" not in outgoing.payload:
         return
     person = people.person_in_chat(turn.tx, outgoing.chat_id)
@@ -52,6 +55,24 @@ def refused(turn: Turn, outgoing: Outgoing) -> None:
             kind=MessageKind.ALERT,
             payload={"text": said, PLAIN: True},
             now=turn.now,
+        )
+
+
+def _say_in_words(turn: Turn, outgoing: Outgoing) -> None:
+    """A picture that the platform will not take: what it shows is said."""
+    for one in outgoing.payload.get("pictures") or [outgoing.payload]:
+        outbox.put(
+            turn.tx,
+            chat_id=outgoing.chat_id,
+            operation=Operation.SEND,
+            kind=outgoing.kind,
+            payload={
+                "text": f"{one['caption']}\n{one['instead']}",
+                "buttons": one.get("buttons", []),
+            },
+            now=turn.now,
+            subject=one.get("subject"),
+            useful_until=outgoing.useful_until,
         )
 
 

@@ -17,6 +17,13 @@ class Operation(StrEnum):
     MENU = "menu"
     DOCUMENT = "document"
     FETCH = "fetch"
+    PHOTO = "photo"
+    ALBUM = "album"
+
+    @property
+    def is_drawn(self) -> bool:
+        """True where pictures are drawn before it leaves."""
+        return self in {Operation.PHOTO, Operation.ALBUM}
 
 
 class MessageKind(StrEnum):
