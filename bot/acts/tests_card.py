@@ -14,9 +14,10 @@ from bot.acts.tests_course import (
 )
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import guided_tests as words
+from bot.wording.dates import weekday
 from bot.wording.guided_tests import ArmDone, TestFacts
+from bot.wording.movement_names import name_of
 from bot.wording.reason_figures import word
-from bot.wording.session import weekday
 from scheduler.calendar.zones import zone_named
 from scheduler.catalogue.values import Measure
 from scheduler.training.baseline_course import arms_tested
@@ -132,8 +133,9 @@ def ask_again(
     asked = Asked(test=test, arm=arms_tested(test)[0])
     _open(turn, person, session, asked)
     text = words.best(turn.tongue(person), facts_of(turn, tests, test), arm=asked.arm)
-    name = turn.house.library.movements[test.movement_key].name
-    text = words.asked_again(turn.tongue(person), name=name, question=text)
+    tongue = turn.tongue(person)
+    name = name_of(tongue, turn.house.library.movements[test.movement_key])
+    text = words.asked_again(tongue, name=name, question=text)
     taps = test_taps(turn, person, session, asked)
     if message_id is None:
         turn.say(person, text, taps=taps)

@@ -216,12 +216,12 @@ def _is_alike(one: TestedSet, other: TestedSet) -> bool:
 
 def say_more_to_come(turn: Turn, person: Person, course: Course, *, next_on: date | None) -> None:
     """Say which tests are still to come, and when."""
-    names = _names_to_come(course)
+    names = _names_to_come(turn.tongue(person), course)
     if names:
         text = words.more_to_come(turn.tongue(person), next_on=next_on, names=names)
         turn.say(person, text)
 
 
-def _names_to_come(course: Course) -> Sequence[str]:
+def _names_to_come(tongue: Tongue, course: Course) -> Sequence[str]:
     open_tests = [test for test in course.plan.tests if arms_open(test, course.attempts)]
-    return list(dict.fromkeys(movement_name(test.movement_key) for test in open_tests))
+    return list(dict.fromkeys(movement_name(tongue, test.movement_key) for test in open_tests))

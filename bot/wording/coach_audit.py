@@ -264,7 +264,7 @@ def _swap(tongue: Tongue, before: Facts, after: Facts) -> str:
     """Write which movement gave way to which, and why."""
     if "movement" not in before:
         return ""
-    names = (movement_name(str(one["movement"])) for one in (before, after))
+    names = (movement_name(tongue, str(one["movement"])) for one in (before, after))
     change = _pair(tongue, *names)
     why = REASONS.get(str(after.get("why", "")))
     if why is None:
@@ -275,7 +275,7 @@ def _swap(tongue: Tongue, before: Facts, after: Facts) -> str:
 def _setting(tongue: Tongue, before: Facts, after: Facts) -> str:
     """Write a changed setting; private words are not kept here."""
     key, old, new = str(after["setting"]), before.get("value"), after.get("value")
-    name = tongue.say(NAMES.get(key, key))
+    name = tongue.say(NAMES[key]) if key in NAMES else key
     if old is None or new is None or key not in NAMES:
         return name
     change = _pair(tongue, shown(tongue, key, old), shown(tongue, key, new))

@@ -104,7 +104,7 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     }
     if shown.get("is_by_test"):
         return tongue.say(
-            "{name} {sets} Ã {target}{unit}{load}; best {best}{unit}, shown in a test", **same
+            "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test", **same
         )
     return tongue.say(
         "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",

@@ -1,17 +1,18 @@
 """Guided tests as the coach reads and asks for them."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from bot.wording import doses
 from bot.wording.guided_tests import ArmDone, TestFacts
 from bot.wording.labels import label
+from bot.wording.movement_names import name_of
 from bot.wording.tests_found import line_found
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.training.values import ReserveAnswer
 
 EXAMPLE = "/tests Robin"
-ENDS = {
+ENDS: Mapping[str, Template] = {
     "could_not": "could not do it",
     "no_equipment": "no equipment",
     "tired": "too tired",
@@ -69,7 +70,7 @@ def _line(tongue: Tongue, one: ResultFacts) -> str:
     if not one.arms:
         why = one.skipped_because
         said = tongue.say("not reached") if why is None else tongue.say(ENDS.get(why, ENDS[""]))
-        return tongue.say("· {name}: {why}", name=one.test.movement.name, why=said)
+        return tongue.say("· {name}: {why}", name=name_of(tongue, one.test.movement), why=said)
     line = line_found(tongue, one.test, one.arms)
     if one.reserve is not None:
         line += " · " + doses.reserve_given(tongue, one.test.measure, one.reserve)
@@ -138,7 +139,7 @@ def test_line(tongue: Tongue, test: TestFacts, *, day: int) -> str:
     return tongue.say(
         "· day {day}: {name}{load}, up to {amount}",
         day=day,
-        name=test.movement.name,
+        name=name_of(tongue, test.movement),
         load=Marked(load),
         amount=doses.amount(tongue, test.measure, test.mark),
     )

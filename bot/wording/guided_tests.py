@@ -1,11 +1,12 @@
 """Guided tests as the athlete reads them: one test a message, its figures, what was found."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import time
 
 from bot.wording import doses, labels
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.movement_names import common_fault, how_to, name_of
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import HAND_WEIGHTS, Loading, Measure, Movement
 from scheduler.pain.values import Side
 from scheduler.training.baseline_values import TestStop
@@ -14,7 +15,7 @@ from scheduler.training.values import ReserveAnswer, Rung
 MINUTE_S = 60  # [s] definition
 EASY_SHARE = 1 / 3  # [fraction of the mark] ch: an easy set before the test
 EASY_STEP_S = 5  # [s] ch: nobody counts single seconds to warm up
-REASONS = {
+REASONS: Mapping[str, Template] = {
     "could_not": "Could not do it",
     "no_equipment": "Not here: no equipment",
     "tired": "Too tired for it today",
@@ -154,13 +155,12 @@ def value_label(tongue: Tongue, measure: Measure, value: float) -> str:
 
 def test(tongue: Tongue, facts: TestFacts, *, arm: Side, rest_until: time | None) -> str:
     """Write one test: rest, how it is done, an easy set first, then the best, and its mark."""
-    head = tongue.say(
-        "<b>Test {n} of {of}: {name}</b>", n=facts.number, of=facts.of, name=facts.movement.name
-    )
+    name = name_of(tongue, facts.movement)
+    head = tongue.say("<b>Test {n} of {of}: {name}</b>", n=facts.number, of=facts.of, name=name)
     how = tongue.say(
         "{how} Often seen: {fault}",
-        how=tongue.say(facts.movement.how_to),
-        fault=tongue.say(facts.movement.common_fault),
+        how=how_to(tongue, facts.movement),
+        fault=common_fault(tongue, facts.movement),
     )
     lines = [head, how, "", _easy(tongue, facts)]
     if rest_until is not None:
@@ -264,7 +264,7 @@ def done(
     line = tongue.say(
         "{n}. {name}: <b>{results}</b>",
         n=facts.number,
-        name=facts.movement.name,
+        name=name_of(tongue, facts.movement),
         results=Marked(said),
     )
     if reserve is not None:
@@ -296,7 +296,7 @@ def reserve_question(tongue: Tongue, facts: TestFacts) -> str:
 
 def why_skip(tongue: Tongue, facts: TestFacts) -> str:
     """Ask why a test is left out."""
-    return tongue.say("{name}: why leave it out?", name=facts.movement.name)
+    return tongue.say("{name}: why leave it out?", name=name_of(tongue, facts.movement))
 
 
 def how_to_answer(tongue: Tongue, facts: TestFacts) -> str:
@@ -304,14 +304,14 @@ def how_to_answer(tongue: Tongue, facts: TestFacts) -> str:
     example = facts.mark - 2 if facts.mark > 4 else facts.mark
     return tongue.say(
         "I did not get a figure for {name}. Send it like <code>{example}</code>, or tap.",
-        name=facts.movement.name,
+        name=name_of(tongue, facts.movement),
         example=example,
     )
 
 
 def which_value(tongue: Tongue, facts: TestFacts) -> str:
     """Ask which figure was meant."""
-    return tongue.say("{name}: what did you get?", name=facts.movement.name)
+    return tongue.say("{name}: what did you get?", name=name_of(tongue, facts.movement))
 
 
 def no_test_now(tongue: Tongue) -> str:

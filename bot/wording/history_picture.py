@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bot.pictures.values import CoursePoint, HistoryDay, HistoryWords, PainDay
 from bot.wording import doses
 from bot.wording.labels import label
+from bot.wording.movement_names import name_of
 from bot.wording.pictures import caption_of, named, plain, short_day
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Measure, Movement
@@ -33,7 +34,7 @@ class MovementHistory:
 def words(tongue: Tongue, facts: MovementHistory) -> HistoryWords:
     """Write what stands on the picture."""
     return HistoryWords(
-        title=plain(tongue.say("{name}", name=facts.movement.name)),
+        title=plain(tongue.say("{name}", name=name_of(tongue, facts.movement))),
         subtitle=named(facts.name if facts.is_named else "", plain(_subtitle(tongue, facts))),
         unit=_unit(tongue, facts.movement.measure),
         asked=plain(tongue.say("asked")),
@@ -50,7 +51,9 @@ def words(tongue: Tongue, facts: MovementHistory) -> HistoryWords:
 
 def caption(tongue: Tongue, facts: MovementHistory) -> str:
     """Say what the picture shows to whoever cannot see it."""
-    head = tongue.say("<b>{name}</b> · {movement}", name=facts.name, movement=facts.movement.name)
+    head = tongue.say(
+        "<b>{name}</b> · {movement}", name=facts.name, movement=name_of(tongue, facts.movement)
+    )
     subtitle = _subtitle(tongue, facts)
     lines = [head, *([subtitle] if subtitle else [])]
     if not facts.days:

@@ -5,8 +5,9 @@ from collections.abc import Sequence
 from datetime import date
 from html import unescape
 
+from babel.dates import format_date
+
 from bot.pictures.values import Tick
-from bot.wording.dates import SHORT_MONTHS
 from bot.wording.labels import label
 from bot.wording.pages import utf16_units
 from bot.wording.tongue import Tongue
@@ -61,7 +62,7 @@ def caption_of(lines: Sequence[str], *, more: str = "") -> str:
 
 def short_day(tongue: Tongue, on: date) -> str:
     """Write a day without its weekday: ``24 Nov``."""
-    return tongue.say("{day} {month}", day=on.day, month=tongue.say(SHORT_MONTHS[on.month - 1]))
+    return format_date(on, "d MMM", locale=tongue.locale)
 
 
 def ticks(tongue: Tongue, first: date, last: date) -> tuple[Tick, ...]:

@@ -1,17 +1,17 @@
 """A season in words: on the picture, and as its caption."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.pictures.values import SeasonKey, SeasonPicture, SeasonTile
 from bot.wording.pictures import caption_of, is_drawable, named, plain, short_day, shown_name
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.training.season_values import SeasonBlock, SeasonEvent, SeasonWeekKind
 
 TILES_MOST = 40  # [weeks] ch: five rows of eight
 DAYS_TO_SUNDAY = timedelta(days=6)
-KEYS = {
+KEYS: Mapping[SeasonWeekKind, Template] = {
     SeasonWeekKind.ORDINARY: "training",
     SeasonWeekKind.LIGHTER: "lighter, fewer sets",
     SeasonWeekKind.BAND_ONLY: "away with a band",

@@ -6,6 +6,7 @@ from datetime import date
 from bot.wording import doses
 from bot.wording.dates import day
 from bot.wording.guided_tests import ArmDone, TestFacts, arm_done, arm_words, load_of
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Marked, Tongue
 from scheduler.pain.values import Side
 
@@ -63,7 +64,7 @@ def line_found(tongue: Tongue, facts: TestFacts, arms: Sequence[ArmDone]) -> str
     load = load_of(tongue, facts)
     return tongue.say(
         "· {name}{load}: {results}",
-        name=facts.movement.name,
+        name=name_of(tongue, facts.movement),
         load=Marked(load),
         results=Marked(said),
     )
@@ -74,7 +75,7 @@ def change_found(
 ) -> str:
     """Compare with the test before; real only beyond what two tests wander by themselves."""
     fillings = {
-        "name": facts.movement.name,
+        "name": name_of(tongue, facts.movement),
         "arm": arm_words(tongue, side),
         "was": doses.amount(tongue, facts.measure, was),
         "now": doses.amount(tongue, facts.measure, now),

@@ -47,7 +47,7 @@ def counted(stage: Stage) -> Iterator[list[str]]:
 def estimates(stage: Stage, on) -> dict[str, Estimate | None]:
     session = stage.session_on(on)
     with stage.turn() as turn:
-        known = known_session(turn, session)
+        known = known_session(turn, turn.tongue(stage.person), session)
     keys = {str(item.id): item.movement_key for item in session.items}
     return {keys[item.ref]: item.estimate for item in known.items}
 

@@ -4,7 +4,7 @@ import ast
 
 import pytest
 
-from bot.wording import session as words
+from bot.wording import how_to as how_to_words
 from bot.wording.catalogue.extraction import sources
 from bot.wording.catalogue.upkeep import CODE
 from bot.wording.reasons import SENTENCES, say_reason
@@ -13,8 +13,14 @@ from scheduler.catalogue.library import default_library
 from scheduler.reasons import Reason
 
 LIBRARY = default_library()
-IN_ENGLISH_ON_PURPOSE = {"bot/wording/movement_names.py"}
-"""Where the library's own name is what is looked up."""
+IN_ENGLISH_ON_PURPOSE = {
+    "bot/wording/movement_names.py",
+    "bot/acts/export_data.py",
+    "bot/acts/find_movement.py",
+    "bot/acts/tests_reading.py",
+    "bot/reading/team_file.py",
+}
+"""Where the library's own name is looked up, or kept in data that is the same for everybody."""
 
 
 def names_a_movement_itself(node: ast.AST) -> bool:
@@ -41,9 +47,9 @@ def test_no_text_takes_a_movements_name_past_the_catalogue():
 
 
 def test_how_to_is_spanish_for_a_spanish_reader():
-    said = words.how_to(tongue_of("es"), LIBRARY.movements["bar_hang"])
+    said = how_to_words.how_to(tongue_of("es"), LIBRARY.movements["bar_hang"])
     assert said.startswith("<b>Suspensión en barra</b>\nCuelga de una barra")
-    assert "Se ve a menudo:" in said
+    assert "Fallo frecuente:" in said
 
 
 def test_an_explanation_stays_two_sentences_and_nothing_is_shouted():
