@@ -21,6 +21,7 @@ from bot.rounds import tick
 from bot.turn import House, Turn
 from bot.wire.edge import event_from
 from bot.wire.faults import understand
+from bot.wire.fetch import Documents
 from bot.wire.pace import Pace
 from bot.wire.receive import OperatorError, Receiver
 from bot.wire.send import Sender
@@ -32,6 +33,7 @@ from scheduler.training.rulebook import default_rulebook
 from storage import buttons
 from storage.database import Database
 from storage.migrate import migrate
+from storage.queries import people
 from storage.records.wire import Outgoing, Received
 
 log = logging.getLogger(__name__)
@@ -75,6 +77,9 @@ class Holdwell:
             on_blocked=self._on_blocked,
             on_refused=self._on_refused,
         )
+        self.documents = Documents(
+            bot=self.bot, clock=self.clock, is_wanted=_sends_files, on_fetched=self._fetched
+        )
         self.writer = Writer(
             database=self.database,
             clock=self.clock,
@@ -83,6 +88,7 @@ class Holdwell:
             tell_set_aside=self._tell_set_aside,
             tick=self._tick,
             on_written=self.sender.wake,
+            files=self.documents,
         )
         self.receiver = Receiver(
             database=self.database,
@@ -96,7 +102,12 @@ class Holdwell:
     @property
     def is_idle(self) -> bool:
         """True when nothing waits, nothing is being done and nothing is in flight."""
-        return self.writer.is_idle and self.sender.is_idle and not self.receiver.is_answering
+        return (
+            self.writer.is_idle
+            and self.sender.is_idle
+            and self.documents.is_idle
+            and not self.receiver.is_answering
+        )
 
     async def start(self) -> None:
         """Migrate, meet the platform, recover what was in flight, and begin to work."""
@@ -131,6 +142,7 @@ class Holdwell:
         for task in self._tasks:
             task.cancel()
         await asyncio.gather(*self._tasks, return_exceptions=True)
+        await self.documents.stop()
         with contextlib.suppress(TimeoutError):
             await asyncio.wait_for(self.sender.drain(), DRAIN_S)
         with contextlib.suppress(TelegramError, RuntimeError):
@@ -144,7 +156,15 @@ class Holdwell:
         return Turn(tx=tx, now=now, house=self._house)
 
     def _read(self, received: Received) -> Event:
-        return event_from(received.raw or "", self.bot, received_at=received.received_at)
+        return event_from(
+            received.raw or "",
+            self.bot,
+            received_at=received.received_at,
+            fetched=self.documents.of(received),
+        )
+
+    def _fetched(self) -> None:
+        self.writer.wake()
 
     def _handle(self, tx: Session, event: Event, now: datetime) -> str:
         return front.handle(self.turn(tx, now), event).value
@@ -162,6 +182,12 @@ class Holdwell:
 
     def _tick(self, now: Callable[[], datetime]) -> Iterator[None]:
         return tick.steps(self.database, now, self.turn)
+
+
+def _sends_files(tx: Session, chat_id: int) -> bool:
+    """Tell whether text files from this chat are fetched: a coach's or an owner's are."""
+    person = people.person_in_chat(tx, chat_id)
+    return person is not None and (person.is_coach or person.is_owner)
 
 
 def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:

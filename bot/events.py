@@ -11,6 +11,7 @@ class Media(StrEnum):
 
     PHOTO = "photo"
     VIDEO = "video"
+    VIDEO_NOTE = "video_note"
     VOICE = "voice"
     STICKER = "sticker"
     DOCUMENT = "document"
@@ -45,15 +46,42 @@ class Tapped(_Event):
 
 
 class SentMedia(_Event):
-    """Anything that is not text; relayed by reference, never downloaded."""
+    """Anything that is not text; relayed by reference, never downloaded.
+
+    ``file_id`` is the platform's reference by which it can be sent again, ``sent_as`` the
+    platform's name of its kind: photo, video, animation, ...
+    """
 
     message_id: int
     media: Media
     caption: str = ""
     album_id: str | None = None
+    is_forwarded: bool = False
     reply_to_message_id: int | None = None
+    file_id: str | None = None
+    sent_as: str = ""
     latitude: float | None = None
     longitude: float | None = None
+
+
+class FileFault(StrEnum):
+    """Why a text file could not be read."""
+
+    TOO_LARGE = "too_large"
+    NOT_TEXT = "not_text"
+    NOT_FETCHED = "not_fetched"
+
+
+class SentFile(_Event):
+    """A text file (CSV, YAML) of a coach or an owner: its content is here, or why it is not."""
+
+    message_id: int
+    name: str
+    text: str = ""
+    fault: FileFault | None = None
+    caption: str = ""
+    is_forwarded: bool = False
+    reply_to_message_id: int | None = None
 
 
 class BlockedUs(_Event):
@@ -76,4 +104,4 @@ class NotForUs(_Event):
     why: str
 
 
-Event = Wrote | Tapped | SentMedia | BlockedUs | UnblockedUs | ChatMoved | NotForUs
+Event = Wrote | Tapped | SentMedia | SentFile | BlockedUs | UnblockedUs | ChatMoved | NotForUs

@@ -3,8 +3,9 @@
 import asyncio
 import logging
 import traceback
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from datetime import datetime
+from typing import Protocol
 
 from sqlmodel import Session
 
@@ -26,6 +27,29 @@ Tick = Callable[[Callable[[], datetime]], Iterator[None]]
 """Begins a round: asked the time at each step, it pauses behind each person."""
 
 
+class Files(Protocol):
+    """What updates may need before they can be handled: files that are on their way."""
+
+    @property
+    def held_chats(self) -> Collection[int]:
+        """Return the chats that wait for one."""
+        ...
+
+    def ready(self, tx: Session, waiting: Sequence[Received]) -> Sequence[Received]:
+        """Return what can be handled now."""
+        ...
+
+
+class NoFiles:
+    """Nothing is fetched, and nothing waits for it."""
+
+    held_chats: Collection[int] = ()
+
+    def ready(self, _tx: Session, waiting: Sequence[Received]) -> Sequence[Received]:
+        """Return everything."""
+        return waiting
+
+
 class Writer:
     """Handles stored updates one at a time, each in one transaction, and runs the ticks."""
 
@@ -39,6 +63,7 @@ class Writer:
         tell_set_aside: TellSetAside,
         tick: Tick,
         on_written: Callable[[], None],
+        files: Files | None = None,
     ) -> None:
         """Keep what is needed; ``on_written`` wakes the sender."""
         self._database = database
@@ -48,6 +73,7 @@ class Writer:
         self._tell_set_aside = tell_set_aside
         self._tick = tick
         self._on_written = on_written
+        self._files: Files = files or NoFiles()
         self._wake = asyncio.Event()
         self._tick_asked = False
         self._busy = False
@@ -87,11 +113,12 @@ class Writer:
         return handled > 0 or is_tick
 
     async def _handle_waiting(self) -> int:
-        """Handle one batch of what waits, and return how many that were."""
+        """Handle one batch of what waits, and return how many were looked at."""
         with self._database.transaction() as tx:
-            waiting = inbox.next_waiting(tx, most=BATCH)
-        for start in range(0, len(waiting), GROUP):
-            self._handle_group(waiting[start : start + GROUP])
+            waiting = inbox.next_waiting(tx, most=BATCH, but_chats=self._files.held_chats)
+            ready = self._files.ready(tx, waiting)
+        for start in range(0, len(ready), GROUP):
+            self._handle_group(ready[start : start + GROUP])
             self._on_written()
             await asyncio.sleep(0)  # the senders and the poll get their turn
         return len(waiting)

@@ -1,11 +1,11 @@
 """The durable inbox: stored first, confirmed after, handled in order, never lost, never twice."""
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlmodel import Session, col, func, select, update
+from sqlmodel import Session, col, func, not_, or_, select, update
 
 from storage.records.wire import Received
 from storage.tables.wire import InboxRow, InboxState
@@ -65,14 +65,18 @@ def has_spoken_since(tx: Session, chat_id: int, *, since: datetime) -> bool:
     )
 
 
-def next_waiting(tx: Session, *, most: int) -> tuple[Received, ...]:
-    """Return the oldest updates that wait, in the order in which they arrived."""
-    rows = tx.exec(
-        select(InboxRow)
-        .where(InboxRow.state == InboxState.WAITING)
-        .order_by(col(InboxRow.id))
-        .limit(most)
-    )
+def next_waiting(
+    tx: Session, *, most: int, but_chats: Collection[int] = ()
+) -> tuple[Received, ...]:
+    """Return the oldest updates that wait, in the order in which they arrived.
+
+    ``but_chats`` are held: something that they need first is on its way.
+    """
+    query = select(InboxRow).where(InboxRow.state == InboxState.WAITING)
+    if but_chats:
+        is_held = col(InboxRow.chat_id).in_(list(but_chats))
+        query = query.where(or_(col(InboxRow.chat_id).is_(None), not_(is_held)))
+    rows = tx.exec(query.order_by(col(InboxRow.id)).limit(most))
     return tuple(Received.model_validate(row) for row in rows)
 
 

@@ -91,7 +91,12 @@ def _beside_nothing(turn: Turn, person: Person, event: Wrote, flags: RedFlagRead
 def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
     """Listen for red flags in what stands behind a command; True when it raised any."""
     _, _, rest = event.text.partition(" ")
-    flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)
+    return listen_to(turn, person, athlete, rest, message_id=event.message_id)
+
+
+def listen_to(turn: Turn, person: Person, athlete: Athlete, words: str, *, message_id: int) -> bool:
+    """Listen for red flags in any words of an athlete; True when they raised any."""
+    flags = red_flag.listen(turn, person, athlete, words, message_id=message_id)
     return bool(flags.candidates)
 
 

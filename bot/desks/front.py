@@ -3,6 +3,7 @@
 from bot.acts import block_chat, join
 from bot.desks import athlete as athlete_desk
 from bot.desks import coach as coach_desk
+from bot.desks import files as file_desk
 from bot.desks import owner as owner_desk
 from bot.desks.entry import Command, TapEntry, has_role
 from bot.events import (
@@ -10,6 +11,7 @@ from bot.events import (
     ChatMoved,
     Event,
     NotForUs,
+    SentFile,
     SentMedia,
     Tapped,
     UnblockedUs,
@@ -37,7 +39,12 @@ def handle(turn: Turn, event: Event) -> Outcome:
             return block_chat.unblocked(turn, event.chat_id)
         case ChatMoved():
             return block_chat.moved(turn, event.chat_id, event.new_chat_id)
-    person = people.person_in_chat(turn.tx, event.chat_id)
+    return _from_chat(turn, event, people.person_in_chat(turn.tx, event.chat_id))
+
+
+def _from_chat(
+    turn: Turn, event: Wrote | Tapped | SentMedia | SentFile, person: Person | None
+) -> Outcome:
     match event:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
             return join.use_link(turn, event, secret, person, menu_of=menu_of)
@@ -47,6 +54,8 @@ def handle(turn: Turn, event: Event) -> Outcome:
             return _tapped(turn, person, event)
         case Wrote():
             return _wrote(turn, person, event)
+        case SentFile():
+            return _file(turn, person, event)
         case SentMedia():
             return _media(turn, person, event)
 
@@ -115,6 +124,15 @@ def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
         turn.say(person, plain.media_without_reader(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
     return athlete_desk.see(turn, person, athlete, event)
+
+
+def _file(turn: Turn, person: Person, event: SentFile) -> Outcome:
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is not None and athlete_desk.listen_to(
+        turn, person, athlete, event.caption, message_id=event.message_id
+    ):
+        return Outcome.SAFETY
+    return file_desk.hear(turn, person, event)
 
 
 def _stranger(turn: Turn, chat_id: int) -> Outcome:

@@ -14,11 +14,13 @@ from bot.events import (
     Event,
     Media,
     NotForUs,
+    SentFile,
     SentMedia,
     Tapped,
     UnblockedUs,
     Wrote,
 )
+from bot.wire.fetch import Fetched
 
 WANTED_UPDATES = (
     Update.MESSAGE,
@@ -32,8 +34,10 @@ class MalformedUpdateError(ValueError):
     """The stored update does not have the shape that the platform promises."""
 
 
-def event_from(raw: str, bot: Bot, *, received_at: datetime) -> Event:
-    """Read a stored raw update as one of our events.
+def event_from(
+    raw: str, bot: Bot, *, received_at: datetime, fetched: Fetched | None = None
+) -> Event:
+    """Read a stored raw update as one of our events; ``fetched`` is the text file it brings.
 
     Raises:
         MalformedUpdateError: when it cannot be read at all.
@@ -55,7 +59,10 @@ def event_from(raw: str, bot: Bot, *, received_at: datetime) -> Event:
     message = update.message or update.edited_message
     if message is None:
         return NotForUs(chat_id=0, at=received_at, why="unknown_update")
-    return _message(message, is_edit=update.message is None, received_at=received_at)
+    event = _message(message, is_edit=update.message is None, received_at=received_at)
+    if fetched is not None and isinstance(event, SentMedia) and message.document is not None:
+        return _file(event, message.document.file_name or "", fetched)
+    return event
 
 
 def tap_ids(updates: list[dict[str, Any]]) -> Iterator[str]:
@@ -119,7 +126,8 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
 def _media(message: Message, received_at: datetime, reply_to: int | None) -> SentMedia:
     kinds = {
         Media.PHOTO: message.photo,
-        Media.VIDEO: message.video or message.video_note or message.animation,
+        Media.VIDEO: message.video or message.animation,
+        Media.VIDEO_NOTE: message.video_note,
         Media.VOICE: message.voice or message.audio,
         Media.STICKER: message.sticker,
         Media.DOCUMENT: message.document,
@@ -127,6 +135,7 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
     }
     media = next((kind for kind, content in kinds.items() if content), Media.OTHER)
     place = message.location
+    sent_as, file_id = _reference(message)
     return SentMedia(
         chat_id=message.chat.id,
         at=received_at,
@@ -134,7 +143,38 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
         media=media,
         caption=message.caption or "",
         album_id=message.media_group_id,
+        is_forwarded=message.forward_origin is not None,
         reply_to_message_id=reply_to,
         latitude=place.latitude if place else None,
         longitude=place.longitude if place else None,
+        file_id=file_id,
+        sent_as=sent_as,
+    )
+
+
+def _reference(message: Message) -> tuple[str, str | None]:
+    """Return how a medium is sent again: the platform's name of its kind, and its file's id.
+
+    An animation carries a document too, for old apps, so it is looked for first.
+    """
+    named = {
+        "photo": message.photo[-1] if message.photo else None,
+        "video": message.video,
+        "animation": message.animation,
+        "document": message.document,
+    }
+    return next(((name, one.file_id) for name, one in named.items() if one), ("", None))
+
+
+def _file(event: SentMedia, name: str, fetched: Fetched) -> SentFile:
+    return SentFile(
+        chat_id=event.chat_id,
+        at=event.at,
+        message_id=event.message_id,
+        name=name,
+        text=fetched.text,
+        fault=fetched.fault,
+        caption=event.caption,
+        is_forwarded=event.is_forwarded,
+        reply_to_message_id=event.reply_to_message_id,
     )

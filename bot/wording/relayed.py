@@ -5,6 +5,7 @@ from bot.wording.tongue import Tongue
 KINDS = {
     "photo": "a picture",
     "video": "a clip",
+    "video_note": "a round video note",
     "voice": "a voice note",
     "sticker": "a sticker",
     "document": "a file",

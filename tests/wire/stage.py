@@ -21,6 +21,7 @@ from telegram.request import HTTPXRequest
 
 from bot.events import Event, Wrote
 from bot.wire.edge import event_from
+from bot.wire.fetch import Documents
 from bot.wire.pace import Pace
 from bot.wire.receive import Receiver
 from bot.wire.send import Sender
@@ -66,6 +67,7 @@ class Wire:
     tick: Callable[[datetime], None] | None = None
     steps: list[Callable[[], None]] = field(default_factory=list)
     on_blocked: Callable[[Session, int, datetime], None] | None = None
+    documents: Documents | None = None
 
     def __post_init__(self) -> None:
         self.sender = self.new_sender()
@@ -113,7 +115,7 @@ class Wire:
         """Wait until everything that can go on at this instant has come to rest."""
         async with asyncio.timeout(SETTLED_WITHIN_S):
             await let_others_run()
-            while not (self.sender.is_idle and self.writer.is_idle and self._is_platform_quiet()):
+            while not (self._is_idle() and self._is_platform_quiet()):
                 await asyncio.sleep(0.001)
                 await let_others_run()
 
@@ -123,6 +125,10 @@ class Wire:
             await let_others_run()
             while not self.writer.is_idle:
                 await let_others_run()
+
+    def _is_idle(self) -> bool:
+        fetching = self.documents is not None and not self.documents.is_idle
+        return self.sender.is_idle and self.writer.is_idle and not fetching
 
     def _is_platform_quiet(self) -> bool:
         polls = 1 if self.platform.polls.is_parked else 0

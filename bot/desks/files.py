@@ -1,0 +1,70 @@
+"""Text files that a coach sends: the caption's command, or the open question, says what for."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from bot.desks.entry import has_role
+from bot.events import SentFile
+from bot.outcomes import Outcome
+from bot.turn import Turn
+from bot.wording import files
+from storage import buttons
+from storage.queries import people
+from storage.records.people import Person, Role
+
+FileAct = Callable[[Turn, Person, SentFile], Outcome]
+
+
+@dataclass(frozen=True)
+class FileEntry:
+    """A file's act, and the role that its sender must have."""
+
+    role: Role
+    act: FileAct
+
+
+COMMANDS: dict[str, FileEntry] = {}
+"""By the command in the caption, without its slash; the act reads the rest of the caption."""
+
+QUESTIONS: dict[str, FileEntry] = {}
+"""By the kind of the question that is open in the chat and that a file answers."""
+
+
+def hear(turn: Turn, person: Person, event: SentFile) -> Outcome:
+    """Hand a file to its act; what it is for is never guessed from its content.
+
+    The caption of a forwarded file is somebody else's, so its command is not followed.
+    """
+    tongue = turn.tongue(person)
+    entry = _entry(turn, event)
+    is_athlete = people.athlete(turn.tx, person.id) is not None
+    if entry is None or not has_role(person, entry.role, is_athlete=is_athlete):
+        turn.say(person, files.for_nothing(tongue, name=event.name, commands=_commands(person)))
+        return Outcome.NOT_UNDERSTOOD
+    if event.fault is not None:
+        turn.say(person, files.unreadable(tongue, name=event.name, fault=event.fault.value))
+        return Outcome.NOT_UNDERSTOOD
+    return entry.act(turn, person, event)
+
+
+def command_in(caption: str, *, among: Mapping[str, object]) -> str | None:
+    """Return the command that a caption begins with, if it is one of these."""
+    word, *_ = caption.split(maxsplit=1) or [""]
+    name = word[1:].split("@", 1)[0].lower() if word.startswith("/") else ""
+    return name if name in among else None
+
+
+def _entry(turn: Turn, event: SentFile) -> FileEntry | None:
+    named = None if event.is_forwarded else command_in(event.caption, among=COMMANDS)
+    if named is not None:
+        return COMMANDS[named]
+    question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
+    return QUESTIONS.get(question.kind) if question is not None else None
+
+
+def _commands(person: Person) -> list[str]:
+    return [
+        f"/{name}"
+        for name, entry in COMMANDS.items()
+        if has_role(person, entry.role, is_athlete=False)
+    ]
