@@ -66,11 +66,14 @@ class Turn:
         subject: str | None = None,
         not_before: datetime | None = None,
         useful_until: datetime | None = None,
+        reply_to: int | None = None,
     ) -> int | None:
-        """Write a message to a person; None when they have no chat yet."""
+        """Write a message to a person, ``reply_to`` one of theirs; None when they have no chat."""
         if to.chat_id is None:
             return None
         payload: dict[str, Any] = {"text": text}
+        if reply_to is not None:
+            payload["reply_to"] = reply_to
         if taps:
             payload["buttons"] = self._rows(to, to.chat_id, taps)
         return outbox.put(
@@ -110,6 +113,24 @@ class Turn:
         if to.chat_id is not None:
             payload = {"from_chat_id": from_chat_id, "message_id": message_id}
             self._put(to.chat_id, Operation.COPY, payload, subject=subject)
+
+    def show_media(
+        self,
+        to: Person,
+        *,
+        sent_as: str,
+        file_id: str,
+        caption: str,
+        taps: TapRows = (),
+        subject: str | None = None,
+    ) -> None:
+        """Send a picture or clip that the platform keeps, by reference, with words under it."""
+        if to.chat_id is None:
+            return
+        payload: dict[str, Any] = {"sent_as": sent_as, "file_id": file_id, "text": caption}
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        self._put(to.chat_id, Operation.MEDIA, payload, subject=subject)
 
     def send_page(
         self,

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from bot.acts import (
     answer_alert,
+    answer_clip,
     change_season,
     change_stage,
     clear_pain,
@@ -28,17 +29,17 @@ from bot.acts import (
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
 from bot.desks.entry import Command, TapAct, TapEntry
-from bot.events import Wrote
+from bot.events import SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
-from bot.wording import coach_messages
+from bot.wording import coach_messages, plain
 from storage import buttons, outbox
 from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY})
+ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, answer_clip.WORDS})
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -63,6 +64,7 @@ COMMANDS: dict[str, Command] = {
         Command("roster", "who needs you first", show_roster.command),
         Command("who", "one athlete on one screen", show_athlete.command),
         Command("tell", "your words to one athlete", tell_athlete.command),
+        Command("clips", "clips that wait for your answer", answer_clip.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
         Command("season", "the season: events, travel, what fits", change_season.command),
         Command("clear", "clear what is left out, with a reason", clear_pain.command),
@@ -105,6 +107,7 @@ _ACTS: dict[str, TapAct] = {
     "coach.invite_other": invite.invite_other,
     **emergency_number.TAPS,
     **handover.TAPS,
+    **answer_clip.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -144,6 +147,10 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
     refused = _refused(turn, person, event)
     if refused is not None:
         return refused
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    if clip is not None:
+        about = {"clip": clip.id}
+        return answer_clip.hear_text(turn, person, about, event.text, waited=timedelta(0))
     replied, question = _replied_about(turn, event), _question(turn, event)
     if question is not None and replied in {None, question.subject.get("athlete")}:
         return _answer(turn, person, question, event)
@@ -154,6 +161,20 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
     return Outcome.NOT_UNDERSTOOD
 
 
+def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
+    """Take a coach's picture, clip or voice note: as a reply to a clip it goes to its athlete."""
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    if person.is_coach and clip is not None:
+        return answer_clip.hear_media(turn, person, clip, event)
+    turn.say(person, plain.media_without_reader(turn.tongue(person)))
+    return Outcome.NOT_UNDERSTOOD
+
+
+def is_media_for_coach(turn: Turn, event: SentMedia) -> bool:
+    """Tell whether a medium of somebody who also trains is meant for the coach's desk."""
+    return answer_clip.replied(turn, event.chat_id, event.reply_to_message_id) is not None
+
+
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
     about, waited = question.subject, turn.now - question.asked_at
     match question.kind:
@@ -161,6 +182,8 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
+        case answer_clip.WORDS:
+            return answer_clip.hear_text(turn, person, about, event.text, waited=waited)
         case _:
             return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
 
@@ -182,7 +205,10 @@ def _replied_about(turn: Turn, event: Wrote) -> int | None:
     found = outbox.sent_message(
         turn.tx, chat_id=event.chat_id, message_id=event.reply_to_message_id
     )
-    return subject_id(found[1]) if found else None
+    if found is None:
+        return None
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    return clip.athlete_id if clip is not None else subject_id(found[1])
 
 
 def _question(turn: Turn, event: Wrote) -> OpenQuestion | None:

@@ -120,9 +120,8 @@ def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
 
 def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     athlete = people.athlete(turn.tx, person.id)
-    if athlete is None:
-        turn.say(person, plain.media_without_reader(turn.tongue(person)))
-        return Outcome.NOT_UNDERSTOOD
+    if athlete is None or (person.is_coach and coach_desk.is_media_for_coach(turn, event)):
+        return coach_desk.see(turn, person, event)
     return athlete_desk.see(turn, person, athlete, event)
 
 

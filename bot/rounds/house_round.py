@@ -2,6 +2,7 @@
 
 from datetime import datetime, timedelta
 
+from bot.acts import take_clip
 from bot.turn import Turn
 from bot.wording import outage
 from storage import buttons, inbox, outbox
@@ -27,6 +28,7 @@ def _forget(turn: Turn) -> None:
     inbox.forget_raw(tx, now=now, since=due.mark(tx, RAW_EMPTY_BEFORE))
     due.set_mark(tx, RAW_EMPTY_BEFORE, at=inbox.forgotten_until(tx, now=now))
     buttons.forget_buttons(tx, now=now)
+    take_clip.forget(turn, now=now)
     outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
 

@@ -12,6 +12,7 @@ from telegram import (
     InlineKeyboardMarkup,
     InputFile,
     LinkPreviewOptions,
+    ReplyParameters,
 )
 from telegram.constants import ParseMode
 
@@ -36,6 +37,8 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
             return copied.message_id
         case Operation.DOCUMENT:
             return await _send_page(bot, outgoing.chat_id, payload)
+        case Operation.MEDIA:
+            return await _send_media(bot, outgoing.chat_id, payload)
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],
@@ -51,8 +54,30 @@ async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
         parse_mode=ParseMode.HTML,
         link_preview_options=NO_PREVIEW,
         reply_markup=_keyboard(payload),
+        reply_parameters=_replied(payload),
     )
     return sent.message_id
+
+
+async def _send_media(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    """Send a picture or clip that the platform keeps, by its reference."""
+    send = {"photo": bot.send_photo, "video": bot.send_video, "animation": bot.send_animation}
+    sent = await send[payload["sent_as"]](
+        chat_id,
+        payload["file_id"],
+        caption=payload["text"],
+        parse_mode=ParseMode.HTML,
+        reply_markup=_keyboard(payload),
+    )
+    return sent.message_id
+
+
+def _replied(payload: Mapping[str, Any]) -> ReplyParameters | None:
+    """Name the message that is replied to; one that is gone does not hold the answer back."""
+    message_id = payload.get("reply_to")
+    if message_id is None:
+        return None
+    return ReplyParameters(message_id, allow_sending_without_reply=True)
 
 
 async def _send_page(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:

@@ -49,6 +49,8 @@ WHAT = {
     "proposal.accepted": "Proposal accepted",
     "proposal.declined": "Proposal not taken yet",
     "coach.wrote": "Written to the athlete",
+    "clip.answered": "Clip answered",
+    "clips.asking": "Asking for clips switched",
     "coach.note": "Note",
     "athlete.invited": "Invited",
     "athlete.joined": "Joined",

@@ -37,8 +37,8 @@ class Profile(BaseModel):
     ``minutes`` [min] a session; ``events`` beside the intake's own main one (``event_on``);
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
-    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
-    elsewhere, every week.
+    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``asks_for_clips``: the bot
+    asks for one a week; ``regular_training`` elsewhere, every week.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -60,6 +60,7 @@ class Profile(BaseModel):
     lifted: frozenset[Direction] = frozenset()
     are_hangs_lifted: bool = False
     has_upkeep: bool = False
+    asks_for_clips: bool = False
     regular_training: tuple[RegularTraining, ...] = ()
     guardian: str | None = None
     country: str | None = None

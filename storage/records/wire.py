@@ -16,6 +16,7 @@ class Operation(StrEnum):
     COPY = "copy"
     MENU = "menu"
     DOCUMENT = "document"
+    MEDIA = "media"
 
 
 class MessageKind(StrEnum):
