@@ -27,13 +27,18 @@ class _Event(BaseModel):
 
 
 class Wrote(_Event):
-    """A text message, new or edited."""
+    """A text message, new or edited.
+
+    ``reply_to_file_id`` and ``reply_to_sent_as`` tell of a picture or clip that it answers.
+    """
 
     message_id: int
     text: str
     is_edit: bool = False
     is_forwarded: bool = False
     reply_to_message_id: int | None = None
+    reply_to_file_id: str | None = None
+    reply_to_sent_as: str = ""
     first_name: str = ""
     language_code: str | None = None
 

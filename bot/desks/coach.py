@@ -17,6 +17,7 @@ from bot.acts import (
     emergency_number,
     give_back,
     handover,
+    how_to,
     intake,
     invite,
     join,
@@ -28,7 +29,7 @@ from bot.acts import (
 )
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
-from bot.desks.entry import Command, TapAct, TapEntry
+from bot.desks.entry import Command, TapAct, TapEntry, command_in
 from bot.events import SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -71,6 +72,7 @@ COMMANDS: dict[str, Command] = {
         Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
         Command("shown", "decide a standard on a clip, with a reason", decide_standard.command),
         Command("upkeep", "easy bent-arm sets on or off, with a reason", set_upkeep.command),
+        Command("howto", "your own picture or clip of a movement", how_to.command),
         Command("note", "a note that only you see", coach_note.note),
         Command("audit", "what was decided, by whom, and why", show_audit.command),
         Command("emergency", "the number that safety messages name", emergency_number.command),
@@ -108,6 +110,7 @@ _ACTS: dict[str, TapAct] = {
     **emergency_number.TAPS,
     **handover.TAPS,
     **answer_clip.TAPS,
+    **how_to.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -162,7 +165,10 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
 
 
 def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
-    """Take a coach's picture, clip or voice note: as a reply to a clip it goes to its athlete."""
+    """Take a coach's picture, clip or voice note: for a how-to, or as an answer to a clip."""
+    if person.is_coach and _is_how_to(event):
+        _, _, rest = event.caption.strip().partition(" ")
+        return how_to.take(turn, person, rest, event)
     clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
     if person.is_coach and clip is not None:
         return answer_clip.hear_media(turn, person, clip, event)
@@ -172,7 +178,12 @@ def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
 
 def is_media_for_coach(turn: Turn, event: SentMedia) -> bool:
     """Tell whether a medium of somebody who also trains is meant for the coach's desk."""
-    return answer_clip.replied(turn, event.chat_id, event.reply_to_message_id) is not None
+    is_answer = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id) is not None
+    return is_answer or _is_how_to(event)
+
+
+def _is_how_to(event: SentMedia) -> bool:
+    return command_in(event.caption, among=COMMANDS) == how_to.COMMAND
 
 
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:

@@ -38,3 +38,10 @@ def has_role(person: Person, role: Role, *, is_athlete: bool) -> bool:
         Role.COACH: person.is_coach,
         Role.ATHLETE: is_athlete,
     }[role]
+
+
+def command_in(caption: str, *, among: Mapping[str, object]) -> str | None:
+    """Return the command that a caption begins with, if it is one of these."""
+    word, *_ = caption.split(maxsplit=1) or [""]
+    name = word[1:].split("@", 1)[0].lower() if word.startswith("/") else ""
+    return name if name in among else None

@@ -1,9 +1,9 @@
 """Text files that a coach sends: the caption's command, or the open question, says what for."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 
-from bot.desks.entry import has_role
+from bot.desks.entry import command_in, has_role
 from bot.events import SentFile
 from bot.outcomes import Outcome
 from bot.turn import Turn
@@ -45,13 +45,6 @@ def hear(turn: Turn, person: Person, event: SentFile) -> Outcome:
         turn.say(person, files.unreadable(tongue, name=event.name, fault=event.fault.value))
         return Outcome.NOT_UNDERSTOOD
     return entry.act(turn, person, event)
-
-
-def command_in(caption: str, *, among: Mapping[str, object]) -> str | None:
-    """Return the command that a caption begins with, if it is one of these."""
-    word, *_ = caption.split(maxsplit=1) or [""]
-    name = word[1:].split("@", 1)[0].lower() if word.startswith("/") else ""
-    return name if name in among else None
 
 
 def _entry(turn: Turn, event: SentFile) -> FileEntry | None:

@@ -120,7 +120,14 @@ def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
 
 def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     athlete = people.athlete(turn.tx, person.id)
-    if athlete is None or (person.is_coach and coach_desk.is_media_for_coach(turn, event)):
+    if athlete is None:
+        return coach_desk.see(turn, person, event)
+    if person.is_coach and coach_desk.is_media_for_coach(turn, event):
+        # A coach who trains is listened to as an athlete first.
+        if athlete_desk.listen_to(
+            turn, person, athlete, event.caption, message_id=event.message_id
+        ):
+            return Outcome.SAFETY
         return coach_desk.see(turn, person, event)
     return athlete_desk.see(turn, person, athlete, event)
 

@@ -110,6 +110,9 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
     reply_to = message.reply_to_message.message_id if message.reply_to_message else None
     if message.text is None:
         return _media(message, received_at, reply_to)
+    replied_as, replied_file = (
+        _reference(message.reply_to_message) if message.reply_to_message else ("", None)
+    )
     return Wrote(
         chat_id=chat_id,
         at=received_at,
@@ -118,6 +121,8 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
         is_edit=is_edit,
         is_forwarded=message.forward_origin is not None,
         reply_to_message_id=reply_to,
+        reply_to_file_id=replied_file,
+        reply_to_sent_as=replied_as,
         first_name=message.from_user.first_name if message.from_user else "",
         language_code=message.from_user.language_code if message.from_user else None,
     )
