@@ -30,13 +30,22 @@ TapRows = Sequence[Sequence[Tap]]
 
 @dataclass(frozen=True)
 class House:
-    """What every act may look at and nobody changes while the bot runs."""
+    """What every act may look at.
+
+    A coach may put other movements and numbers in force (:mod:`bot.acts.in_force`): the house as
+    it stands there knows the ``common`` one, which keeps what was made ``by_coach``, each with
+    the newest version of any file that it was made from.
+    """
 
     library: Library
     rulebook: Rulebook
     bot_name: str
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
+    common: "House | None" = field(default=None, compare=False, repr=False)
+    by_coach: dict[int, "tuple[int, House]"] = field(
+        default_factory=dict, compare=False, repr=False
+    )
 
 
 @dataclass(frozen=True)
@@ -131,6 +140,12 @@ class Turn:
         if taps:
             payload["buttons"] = self._rows(to, to.chat_id, taps)
         self._put(to.chat_id, Operation.MEDIA, payload, subject=subject)
+
+    def send_text_file(self, to: Person, content: str, *, file_name: str, caption: str) -> None:
+        """Send a text as a file; the outbox keeps it until it is forgotten with all texts."""
+        if to.chat_id is not None:
+            payload = {"content": content, "file_name": file_name, "caption": caption}
+            self._put(to.chat_id, Operation.DOCUMENT, payload)
 
     def send_page(
         self,

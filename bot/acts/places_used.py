@@ -27,12 +27,14 @@ def in_use(
             on=session.on,
             pair=item.pair,
             direction=item.direction,
-            movement_key=item.movement_key,
+            movement_key=successor.key,
             asked=decided.get((session.id, item.movement_key)) or _as_sent(item),
         )
         for session in past
         for item in session.items
-        if item.pair is not None and not item.is_left_out
+        if item.pair is not None
+        and not item.is_left_out
+        and (successor := turn.house.library.successor_of(item.movement_key)) is not None
     ]
     return movements_in_use(
         used,

@@ -36,7 +36,7 @@ async def perform(bot: Bot, outgoing: Outgoing) -> int | None:
             )
             return copied.message_id
         case Operation.DOCUMENT:
-            return await _send_page(bot, outgoing.chat_id, payload)
+            return await _send_file(bot, outgoing.chat_id, payload)
         case Operation.MEDIA:
             return await _send_media(bot, outgoing.chat_id, payload)
         case Operation.MENU:
@@ -80,11 +80,9 @@ def _replied(payload: Mapping[str, Any]) -> ReplyParameters | None:
     return ReplyParameters(message_id, allow_sending_without_reply=True)
 
 
-async def _send_page(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
-    """Draw the page beside the loop, and send it."""
-    from bot.pictures.handover_page import draw  # noqa: PLC0415  the drawing library is heavy
-
-    content = await asyncio.to_thread(draw, HandoverPage.model_validate(payload["page"]))
+async def _send_file(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    """Send a text as a file, or a page that is drawn beside the loop."""
+    content = payload["content"].encode() if "content" in payload else await _page(payload)
     sent = await bot.send_document(
         chat_id,
         InputFile(content, filename=payload["file_name"]),
@@ -92,6 +90,12 @@ async def _send_page(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
         parse_mode=ParseMode.HTML,
     )
     return sent.message_id
+
+
+async def _page(payload: Mapping[str, Any]) -> bytes:
+    from bot.pictures.handover_page import draw  # noqa: PLC0415  the drawing library is heavy
+
+    return await asyncio.to_thread(draw, HandoverPage.model_validate(payload["page"]))
 
 
 async def _edit(bot: Bot, outgoing: Outgoing) -> int | None:
