@@ -21,6 +21,7 @@ from bot.acts import (
     intake,
     invite,
     join,
+    replace_file,
     set_upkeep,
     show_athlete,
     show_audit,
@@ -40,7 +41,9 @@ from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
-ASKS = frozenset({tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, answer_clip.WORDS})
+ASKS = frozenset(
+    {tell_athlete.WRITE, clear_pain.ASK, clear_pain.DAY, answer_clip.WORDS, replace_file.WHY}
+)
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
@@ -73,6 +76,12 @@ COMMANDS: dict[str, Command] = {
         Command("shown", "decide a standard on a clip, with a reason", decide_standard.command),
         Command("upkeep", "easy bent-arm sets on or off, with a reason", set_upkeep.command),
         Command("howto", "your own picture or clip of a movement", how_to.command),
+        Command(
+            "movements", "your movements as files, and how to change them", replace_file.movements
+        ),
+        Command(
+            "standards", "your numbers as a file, and how to change them", replace_file.standards
+        ),
         Command("note", "a note that only you see", coach_note.note),
         Command("audit", "what was decided, by whom, and why", show_audit.command),
         Command("emergency", "the number that safety messages name", emergency_number.command),
@@ -111,6 +120,7 @@ _ACTS: dict[str, TapAct] = {
     **handover.TAPS,
     **answer_clip.TAPS,
     **how_to.TAPS,
+    **replace_file.TAPS,
     "alert.seen": answer_alert.seen,
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
@@ -193,6 +203,8 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
+        case replace_file.WHY:
+            return replace_file.hear_why(turn, person, about, event.text, waited=waited)
         case answer_clip.WORDS:
             return answer_clip.hear_text(turn, person, about, event.text, waited=waited)
         case _:

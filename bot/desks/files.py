@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from bot.acts import replace_file
 from bot.desks.entry import command_in, has_role
 from bot.events import SentFile
 from bot.outcomes import Outcome
@@ -10,6 +11,7 @@ from bot.turn import Turn
 from bot.wording import files
 from storage import buttons
 from storage.queries import people
+from storage.records.media import FileKind
 from storage.records.people import Person, Role
 
 FileAct = Callable[[Turn, Person, SentFile], Outcome]
@@ -23,10 +25,16 @@ class FileEntry:
     act: FileAct
 
 
-COMMANDS: dict[str, FileEntry] = {}
+COMMANDS: dict[str, FileEntry] = {
+    "movements": FileEntry(Role.COACH, replace_file.movements_file),
+    "standards": FileEntry(Role.COACH, replace_file.standards_file),
+}
 """By the command in the caption, without its slash; the act reads the rest of the caption."""
 
-QUESTIONS: dict[str, FileEntry] = {}
+QUESTIONS: dict[str, FileEntry] = {
+    replace_file.SENT[FileKind.MOVEMENTS]: FileEntry(Role.COACH, replace_file.movements_file),
+    replace_file.SENT[FileKind.STANDARDS]: FileEntry(Role.COACH, replace_file.standards_file),
+}
 """By the kind of the question that is open in the chat and that a file answers."""
 
 

@@ -1,0 +1,402 @@
+"""A coach's own movements and standards: checked, shown, confirmed, in force, taken back.
+
+All figures CHOSEN, unless said otherwise.
+"""
+
+from datetime import timedelta
+from itertools import count
+from pathlib import Path
+
+import pytest
+
+from bot.acts import draw_week, in_force
+from bot.events import FileFault, SentFile
+from bot.outcomes import Outcome
+from scheduler.catalogue.demand_lint import implied_demands
+from scheduler.catalogue.library import packaged_texts
+from scheduler.pain.values import Level, Side
+from scheduler.training.rulebook import packaged_text
+from storage.queries import file_versions, people
+from storage.records.media import FileKind
+from storage.records.people import Person
+from storage.records.wire import Operation
+from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+
+FILE = "vertical_push.yaml"
+_IDS = count(40_000)
+
+
+@pytest.fixture
+def stage(tmp_path: Path) -> Stage:
+    stage = Stage(tmp_path)
+    stage.go_to(MONDAY, 6)  # the week is drawn, its first session not sent
+    return stage
+
+
+def send(stage: Stage, text: str, caption: str, *, name: str = FILE, **facts) -> Outcome:
+    return stage.handle(
+        SentFile(
+            chat_id=COACH_CHAT,
+            at=stage.now,
+            message_id=next(_IDS),
+            name=name,
+            text=text,
+            caption=caption,
+            **facts,
+        )
+    )
+
+
+def without(text: str, key: str) -> str:
+    """Take one entry out of a file of movements."""
+    start = text.index(f"  - key: {key}\n")
+    end = text.find("\n  - key: ", start)
+    return text[:start] + (text[end + 1 :] if end > 0 else "")
+
+
+def library_of(stage: Stage, coach: Person | None = None):
+    with stage.turn() as turn:
+        return in_force.house_of(turn, (coach or stage.coach).id).library
+
+
+def versions(stage: Stage, name: str = FILE, kind: FileKind = FileKind.MOVEMENTS):
+    with stage.turn() as turn:
+        return file_versions.of_file(turn.tx, coach_id=stage.coach.id, kind=kind, name=name, most=9)
+
+
+SHRUG = """
+  - key: low_wall_shrug
+    name: Low wall shrug
+    direction: vertical_push
+    chain: closed
+    arm: straight
+    tempo: controlled
+    seconds_per_rep: 3
+    measure: reps
+    is_upright: true
+    family: low_wall_shrug
+    limiting_joint: shoulder
+    demands: [overhead, wrist_extension, elbow_extension]
+    position_rules: [elbows_bend]
+    how_to: Lean straight arms on a wall. Push the shoulders up, then let them sink.
+    common_fault: Your elbows bend as you push.
+    aliases: [low shrug]
+"""
+ADDED = packaged_texts()[FILE].rstrip() + "\n" + SHRUG
+
+
+def put(stage: Stage, text: str = ADDED, why: str = "a gentler shrug", **facts) -> None:
+    assert send(stage, text, f"/movements {why}", **facts) is Outcome.ASKED, stage.last(COACH_CHAT)
+    assert stage.tap("Put in force", chat_id=COACH_CHAT) is Outcome.COMMAND
+
+
+def test_the_files_in_force_are_sent_as_documents(stage: Stage) -> None:
+    stage.write("/movements", chat_id=COACH_CHAT)
+    files = [row for row in stage.rows(COACH_CHAT) if row.operation == Operation.DOCUMENT.value]
+    assert {row.payload["file_name"] for row in files} == set(packaged_texts())
+    assert {row.payload["content"] for row in files} == set(packaged_texts().values())
+    assert "/movements why you changed it" in stage.last(COACH_CHAT)
+    stage.write("/standards", chat_id=COACH_CHAT)
+    assert stage.rows(COACH_CHAT)[-2].payload["content"] == packaged_text()
+
+
+def test_an_added_movement_is_shown_and_in_force_after_the_tap(stage: Stage) -> None:
+    assert send(stage, ADDED, "/movements a gentler shrug") is Outcome.ASKED
+    assert "+ Low wall shrug" in stage.last(COACH_CHAT)
+    assert not library_of(stage).is_in_force("low_wall_shrug")
+    stage.tap("Put in force", chat_id=COACH_CHAT)
+    assert library_of(stage).is_in_force("low_wall_shrug")
+    (version,) = versions(stage)
+    assert (version.words, version.made_by_id) == ("a gentler shrug", stage.coach.id)
+    assert version.content == ADDED
+
+
+def test_without_a_reason_the_reason_is_asked_for_and_puts_it_in_force(stage: Stage) -> None:
+    send(stage, ADDED, "/movements")
+    assert "Write in one line why" in stage.last(COACH_CHAT)
+    stage.write("gentler for beginners", chat_id=COACH_CHAT)
+    assert versions(stage)[0].words == "gentler for beginners"
+
+
+def test_a_file_without_a_caption_answers_the_command(stage: Stage) -> None:
+    assert send(stage, ADDED, "") is Outcome.NOT_UNDERSTOOD
+    assert "/movements, /standards" in stage.last(COACH_CHAT)
+    stage.write("/movements", chat_id=COACH_CHAT)
+    assert send(stage, ADDED, "") is Outcome.ASKED
+
+
+def test_not_now_changes_nothing(stage: Stage) -> None:
+    send(stage, ADDED, "/movements a gentler shrug")
+    stage.tap("Not now", chat_id=COACH_CHAT)
+    assert versions(stage) == ()
+    assert not library_of(stage).is_in_force("low_wall_shrug")
+
+
+@pytest.mark.parametrize(
+    ("wrong", "said"),
+    [
+        # the library's own refusals: line, field, what is expected
+        (
+            ADDED.replace("arm: straight", "arm: bended", 1),
+            "line 11, movements.wall_overhead_hold.arm: expected",
+        ),
+        (ADDED.replace("    measure: reps\n    is_upright", "    is_upright"), "missing"),
+        (ADDED + SHRUG, "two movements have this key"),
+        (
+            ADDED.replace(
+                SHRUG, SHRUG.replace("[overhead, wrist_extension, elbow_extension]", "[]")
+            ),
+            "demands",
+        ),
+        ("movements: [", "line 1"),
+    ],
+    ids=["a word that is none", "a field missing", "a key twice", "demands missing", "no YAML"],
+)
+def test_a_wrong_file_is_refused_with_its_place_and_changes_nothing(
+    stage: Stage, wrong: str, said: str
+) -> None:
+    assert send(stage, wrong, "/movements try") is Outcome.NOT_UNDERSTOOD
+    assert f"<b>{FILE}</b> is not taken, and nothing was changed" in stage.last(COACH_CHAT)
+    assert FILE in stage.last(COACH_CHAT).split("\n", 1)[1]
+    assert said in stage.last(COACH_CHAT)
+    assert versions(stage) == ()
+
+
+def test_a_file_that_changes_nothing_is_said_so(stage: Stage) -> None:
+    assert send(stage, packaged_texts()[FILE], "/movements same") is Outcome.NOT_UNDERSTOOD
+    assert "changes nothing" in stage.last(COACH_CHAT)
+
+
+def test_a_copy_of_a_download_keeps_its_name(stage: Stage) -> None:
+    put(stage, name="Vertical_Push (2).yml")
+    assert len(versions(stage)) == 1
+
+
+def test_a_key_may_not_become_another_movement(stage: Stage) -> None:
+    put(stage)
+    other = ADDED.replace("family: low_wall_shrug", "family: another_family")
+    assert send(stage, other, "/movements try") is Outcome.NOT_UNDERSTOOD
+    assert "low_wall_shrug, family: expected low_wall_shrug as before" in stage.last(COACH_CHAT)
+    assert len(versions(stage)) == 1
+
+
+def test_what_was_changed_is_shown_with_whom_it_meets(stage: Stage) -> None:
+    movement = _planned(stage)
+    name = movement.name
+    file = _file_of(movement.key)
+    text = packaged_texts()[file].replace(movement.common_fault, "Your ribs lift.", 1)
+    send(stage, text, "/movements clearer", name=file)
+    assert f"~ {name}: common_fault" in stage.last(COACH_CHAT)
+    assert f"Ines: {name}" in stage.last(COACH_CHAT)
+
+
+def _planned(stage: Stage):
+    """Return a main movement of the week's first session."""
+    item = next(one for one in stage.session_on(MONDAY).items if one.pair is not None)
+    return stage.house.library.movements[item.movement_key]
+
+
+def _file_of(key: str) -> str:
+    return next(name for name, text in packaged_texts().items() if f"- key: {key}\n" in text)
+
+
+def _remove(stage: Stage, key: str) -> tuple[str, str]:
+    """Return the file without a movement that no ladder needs."""
+    file = _file_of(key)
+    return file, without(packaged_texts()[file], key)
+
+
+def _alone(stage: Stage):
+    """Return a planned movement that stands on no ladder and in no standard."""
+    named = {
+        key
+        for rows in stage.house.rulebook.standards.values()
+        for row in rows
+        for key in row.movements
+    }
+    for session in stage.sessions():
+        for item in session.items:
+            movement = stage.house.library.movements[item.movement_key]
+            if not (movement.easier or movement.harder) and movement.key not in named:
+                return session, movement
+    raise AssertionError("no planned movement stands alone")
+
+
+def test_a_removed_movement_stays_in_what_is_planned_and_is_drawn_no_more(stage: Stage) -> None:
+    session, movement = _alone(stage)
+    file, text = _remove(stage, movement.key)
+    put(stage, text, "not used here", name=file)
+    library = library_of(stage)
+    assert not library.is_in_force(movement.key)
+    assert library.movements[movement.key] == movement
+    stage.go_to(session.on, 8)
+    assert movement.name in "\n".join(stage.texts())
+    athlete = stage.athlete
+    with stage.turn() as turn:
+        own = in_force.turn_for(turn, stage.coach.id)
+        for ahead in (7, 14, 21):
+            monday = MONDAY + timedelta(days=ahead)
+            draw_week.draw(own, stage.person, athlete, monday=monday)
+    later = [one for one in stage.sessions() if one.on >= MONDAY + timedelta(days=7)]
+    assert later
+    assert all(item.movement_key != movement.key for one in later for item in one.items)
+
+
+def test_what_somebody_has_in_a_session_that_is_out_is_not_removed(stage: Stage) -> None:
+    session, movement = _alone(stage)
+    stage.go_to(session.on, 8)
+    file, text = _remove(stage, movement.key)
+    assert send(stage, text, "/movements try", name=file) is Outcome.NOT_UNDERSTOOD
+    assert f"Ines has {movement.name} in the session that is out" in stage.last(COACH_CHAT)
+    assert versions(stage, file) == ()
+
+
+def test_what_a_standard_asks_for_is_not_removed(stage: Stage) -> None:
+    file, text = _remove(stage, "farmer_carry")
+    text = text.replace("    harder: farmer_carry\n", "").replace("    easier: farmer_carry\n", "")
+    assert send(stage, text, "/movements try", name=file) is Outcome.NOT_UNDERSTOOD
+    assert "farmer_carry" in stage.last(COACH_CHAT)
+
+
+def test_a_change_does_not_bring_back_what_hurts(stage: Stage) -> None:
+    stage.write("left wrist 7/10")
+    assert stage.picture().level >= Level.REST
+    rested = stage.picture().rested
+    # A demand that the movement's other words do not imply, so that the library lets it go.
+    movement, implied = next(
+        (one, implied_demands(one))
+        for one in stage.house.library.movements.values()
+        if not (one.easier or one.harder)
+        and rested.hits(one, Side.LEFT)
+        and not rested.hits(one.model_copy(update={"demands": implied_demands(one)}), Side.LEFT)
+    )
+    file = _file_of(movement.key)
+    text = packaged_texts()[file]
+    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
+    kept = ", ".join(sorted(one.value for one in implied))
+    fewer = f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"
+    assert send(stage, fewer, "/movements try", name=file) is Outcome.NOT_UNDERSTOOD
+    assert f"{movement.name} is left out or eased for Ines" in stage.last(COACH_CHAT)
+    assert versions(stage, file) == ()
+
+
+def test_fewer_demands_are_pointed_out_where_nothing_hurts(stage: Stage) -> None:
+    movement = next(
+        one
+        for one in stage.house.library.movements.values()
+        if not (one.easier or one.harder) and one.demands - implied_demands(one)
+    )
+    file = _file_of(movement.key)
+    text = packaged_texts()[file]
+    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
+    kept = ", ".join(sorted(one.value for one in implied_demands(movement)))
+    fewer = f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"
+    assert send(stage, fewer, "/movements try", name=file) is Outcome.ASKED
+    assert "Fewer demands: pain there would no longer take it out." in stage.last(COACH_CHAT)
+
+
+def test_an_earlier_version_and_the_bots_own_are_taken_back(stage: Stage) -> None:
+    put(stage)
+    stage.later(days=1)
+    put(stage, ADDED.replace("Low wall shrug", "Wall shrug, low"), "another name")
+    assert library_of(stage).movements["low_wall_shrug"].name == "Wall shrug, low"
+    stage.write("/movements", chat_id=COACH_CHAT)
+    stage.tap(f"Versions of {FILE}", chat_id=COACH_CHAT)
+    assert "“another name”" in stage.last(COACH_CHAT)
+    # DERIVED: 6:00 in Madrid on the Monday, in the coach's own zone
+    stage.tap("Back to Mon 2 Mar, 06:00", chat_id=COACH_CHAT)
+    assert "name Wall shrug, low → Low wall shrug" in stage.last(COACH_CHAT)
+    stage.tap("Put in force", chat_id=COACH_CHAT)
+    assert library_of(stage).movements["low_wall_shrug"].name == "Low wall shrug"
+    stage.tap(f"Versions of {FILE}", chat_id=COACH_CHAT)
+    stage.tap("Back to the bot's own", chat_id=COACH_CHAT)
+    assert "− Low wall shrug" in stage.last(COACH_CHAT)
+    stage.tap("Put in force", chat_id=COACH_CHAT)
+    assert not library_of(stage).is_in_force("low_wall_shrug")
+    assert len(versions(stage)) == 4  # DERIVED: two sent, two taken back; nothing is overwritten
+
+
+def test_what_was_replaced_meanwhile_is_shown_anew(stage: Stage) -> None:
+    send(stage, ADDED, "/movements a gentler shrug")
+    put(stage, ADDED.replace("Low wall shrug", "Wall shrug, low"), "another name")
+    old = next(
+        token
+        for row in stage.rows(COACH_CHAT)
+        for line in row.payload.get("buttons", ())
+        for label, token in line
+        if label == "Put in force"
+    )
+    assert stage.tap_token(old, None, chat_id=COACH_CHAT) is Outcome.ASKED
+    assert "name Wall shrug, low → Low wall shrug" in stage.last(COACH_CHAT)
+    assert len(versions(stage)) == 1
+
+
+def test_each_coach_has_their_own(stage: Stage) -> None:
+    with stage.turn() as turn:
+        kit = people.add_person(
+            turn.tx, name="Kit", now=stage.now, chat_id=1001, is_coach=True, zone="Europe/Madrid"
+        )
+    put(stage)
+    assert library_of(stage).is_in_force("low_wall_shrug")
+    assert not library_of(stage, kit).is_in_force("low_wall_shrug")
+    # whoever takes an athlete over can still read what was trained
+    assert "low_wall_shrug" in library_of(stage, kit).movements
+
+
+def test_an_athletes_file_is_passed_on_as_before(stage: Stage) -> None:
+    outcome = stage.handle(
+        SentFile(
+            chat_id=2000, at=stage.now, message_id=1, name=FILE, text=ADDED, caption="/movements x"
+        )
+    )
+    assert outcome is Outcome.NOT_UNDERSTOOD
+    assert versions(stage) == ()
+
+
+@pytest.mark.parametrize("fault", list(FileFault))
+def test_a_file_that_could_not_be_read_is_said_so(stage: Stage, fault: FileFault) -> None:
+    assert send(stage, "", "/movements x", fault=fault) is Outcome.NOT_UNDERSTOOD
+    assert "Nothing was changed." in stage.last(COACH_CHAT)
+
+
+# the numbers
+
+
+def rulebook_of(stage: Stage):
+    with stage.turn() as turn:
+        return in_force.house_of(turn, stage.coach.id).rulebook
+
+
+def test_a_changed_number_is_shown_by_its_place_and_in_force_after_the_tap(stage: Stage) -> None:
+    text = packaged_text().replace(
+        "least_weeks: {value: 6, unit: weeks, source: ch}",
+        "least_weeks: {value: 7, unit: weeks, source: ch}",
+        1,
+    )
+    assert send(stage, text, "/standards slower start", name="rulebook.yaml") is Outcome.ASKED
+    assert "stages.rows.1.least_weeks.value: 6.0 → 7.0" in stage.last(COACH_CHAT)
+    stage.tap("Put in force", chat_id=COACH_CHAT)
+    least = rulebook_of(stage).stage(1).least_weeks
+    assert least is not None
+    assert least.whole == 7
+    assert stage.house.rulebook.stage(1).least_weeks != least
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        ("source: ch}", "source: hearsay}", "expected a key of the bibliography"),
+        ("value: 6, unit: weeks", "value: six, unit: weeks", "line"),
+        ("movements: [farmer_carry]", "movements: [farmer_walk]", "found farmer_walk"),
+        ("least: 4, most: 6", "least: 9, most: 6", "not above most"),
+    ],
+    ids=["no such source", "no number", "no such movement", "bounds crossed"],
+)
+def test_wrong_numbers_are_refused_and_change_nothing(
+    stage: Stage, old: str, new: str, said: str
+) -> None:
+    text = packaged_text().replace(old, new, 1)
+    assert text != packaged_text()
+    assert send(stage, text, "/standards x", name="rulebook.yaml") is Outcome.NOT_UNDERSTOOD
+    assert said in stage.last(COACH_CHAT)
+    assert versions(stage, "rulebook.yaml", FileKind.STANDARDS) == ()
