@@ -61,14 +61,18 @@ async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
 
 async def _send_media(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
     """Send a picture or clip that the platform keeps, by its reference."""
-    send = {"photo": bot.send_photo, "video": bot.send_video, "animation": bot.send_animation}
-    sent = await send[payload["sent_as"]](
-        chat_id,
-        payload["file_id"],
-        caption=payload["text"],
-        parse_mode=ParseMode.HTML,
-        reply_markup=_keyboard(payload),
-    )
+    how: dict[str, Any] = {
+        "caption": payload["text"],
+        "parse_mode": ParseMode.HTML,
+        "reply_markup": _keyboard(payload),
+    }
+    match payload["sent_as"]:
+        case "photo":
+            sent = await bot.send_photo(chat_id, payload["file_id"], **how)
+        case "animation":
+            sent = await bot.send_animation(chat_id, payload["file_id"], **how)
+        case _:
+            sent = await bot.send_video(chat_id, payload["file_id"], **how)
     return sent.message_id
 
 
