@@ -113,7 +113,12 @@ def propose(
         "base": file_versions.newest_id(turn.tx),
     }
     shown = words.difference(
-        tongue, name=name, lines=checked.lines, concerned=checked.concerned, has_reason=bool(why)
+        tongue,
+        name=name,
+        lines=checked.lines,
+        concerned=checked.concerned,
+        has_reason=bool(why),
+        is_numbers=kind is FileKind.STANDARDS,
     )
     not_now = Tap(words.not_now_label(tongue), "file.not_now")
     if why:

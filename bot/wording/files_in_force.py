@@ -108,6 +108,7 @@ def difference(
     lines: Sequence[str],
     concerned: Sequence[tuple[str, str]],
     has_reason: bool,
+    is_numbers: bool = False,
 ) -> str:
     """Show what a file changes and whom it meets, and ask for the tap or the reason."""
     parts = [tongue.say("<b>{name}</b> would change:", name=name), *lines[:LINES_MOST]]
@@ -121,6 +122,11 @@ def difference(
         parts += _more(tongue, len(concerned) - CONCERNED_MOST)
     parts.append(
         tongue.say(
+            "A number counts from the next session that is sent, and for weeks that are drawn "
+            "from now on."
+        )
+        if is_numbers
+        else tongue.say(
             "What is planned already stays. Weeks that are drawn from now on follow the new file."
         )
     )

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.acts import answer_clip
+from bot.acts import answer_clip, refused_message
 from bot.acts.send_digest import send_digest
 from bot.events import Media, SentMedia, Tapped
 from bot.outcomes import Outcome
@@ -327,3 +327,22 @@ def test_a_slip_is_answered_with_what_to_send(stage: Stage, text: str, said: str
 def test_switching_it_twice_changes_nothing(stage: Stage) -> None:
     assert stage.write("/clips ask off ines", chat_id=COACH_CHAT) is Outcome.NOT_UNDERSTOOD
     assert stage.last(COACH_CHAT) == "I do not ask Ines for clips."
+
+
+def test_a_clip_that_the_platform_no_longer_gives_is_still_told_of(stage: Stage) -> None:
+    send_clip(stage, "is this right?")
+    row = stage.rows(COACH_CHAT)[-1]
+    with stage.turn() as turn:
+        claimed = outbox.claim_due(turn.tx, now=stage.now, most=50)
+        shown = [one for one in claimed if one.chat_id == COACH_CHAT]
+        while not any(one.id == row.id for one in shown):
+            for one in claimed:
+                outbox.mark_sent(turn.tx, one.id, at=stage.now, message_id=one.id)
+            claimed = outbox.claim_due(turn.tx, now=stage.now, most=50)
+            shown = [one for one in claimed if one.chat_id == COACH_CHAT]
+        refused_message.refused(turn, next(one for one in shown if one.id == row.id))
+    last = stage.rows(COACH_CHAT)[-1]
+    assert last.operation == Operation.SEND.value
+    assert "“is this right?”" in last.payload["text"]
+    assert "can no longer be shown" in last.payload["text"]
+    assert last.payload["buttons"] == row.payload["buttons"]

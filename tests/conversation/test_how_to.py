@@ -2,6 +2,7 @@
 
 from itertools import count
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -43,7 +44,7 @@ def send(
     )
 
 
-def shown_to_athlete(stage: Stage, key: str = HOLD) -> tuple[str, dict]:
+def shown_to_athlete(stage: Stage, key: str = HOLD) -> tuple[str, dict[str, Any]]:
     with stage.turn() as turn:
         how_to.show(turn, stage.person, stage.athlete, key)
     row = stage.rows(ATHLETE_CHAT)[-1]

@@ -4,7 +4,6 @@ All figures CHOSEN, unless said otherwise.
 """
 
 from datetime import timedelta
-from itertools import count
 from pathlib import Path
 
 import pytest
@@ -14,16 +13,23 @@ from bot.events import FileFault, SentFile
 from bot.outcomes import Outcome
 from scheduler.catalogue.demand_lint import implied_demands
 from scheduler.catalogue.library import packaged_texts
+from scheduler.catalogue.values import Movement
 from scheduler.pain.values import Level, Side
 from scheduler.training.rulebook import packaged_text
-from storage.queries import file_versions, people
-from storage.records.media import FileKind
-from storage.records.people import Person
+from storage.queries import people
+from storage.records.training import SessionRecord
 from storage.records.wire import Operation
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
-
-FILE = "vertical_push.yaml"
-_IDS = count(40_000)
+from tests.conversation.own_files import (
+    ADDED,
+    FILE,
+    SHRUG,
+    library_of,
+    put,
+    send,
+    versions,
+    without,
+)
 
 
 @pytest.fixture
@@ -31,63 +37,6 @@ def stage(tmp_path: Path) -> Stage:
     stage = Stage(tmp_path)
     stage.go_to(MONDAY, 6)  # the week is drawn, its first session not sent
     return stage
-
-
-def send(stage: Stage, text: str, caption: str, *, name: str = FILE, **facts) -> Outcome:
-    return stage.handle(
-        SentFile(
-            chat_id=COACH_CHAT,
-            at=stage.now,
-            message_id=next(_IDS),
-            name=name,
-            text=text,
-            caption=caption,
-            **facts,
-        )
-    )
-
-
-def without(text: str, key: str) -> str:
-    """Take one entry out of a file of movements."""
-    start = text.index(f"  - key: {key}\n")
-    end = text.find("\n  - key: ", start)
-    return text[:start] + (text[end + 1 :] if end > 0 else "")
-
-
-def library_of(stage: Stage, coach: Person | None = None):
-    with stage.turn() as turn:
-        return in_force.house_of(turn, (coach or stage.coach).id).library
-
-
-def versions(stage: Stage, name: str = FILE, kind: FileKind = FileKind.MOVEMENTS):
-    with stage.turn() as turn:
-        return file_versions.of_file(turn.tx, coach_id=stage.coach.id, kind=kind, name=name, most=9)
-
-
-SHRUG = """
-  - key: low_wall_shrug
-    name: Low wall shrug
-    direction: vertical_push
-    chain: closed
-    arm: straight
-    tempo: controlled
-    seconds_per_rep: 3
-    measure: reps
-    is_upright: true
-    family: low_wall_shrug
-    limiting_joint: shoulder
-    demands: [overhead, wrist_extension, elbow_extension]
-    position_rules: [elbows_bend]
-    how_to: Lean straight arms on a wall. Push the shoulders up, then let them sink.
-    common_fault: Your elbows bend as you push.
-    aliases: [low shrug]
-"""
-ADDED = packaged_texts()[FILE].rstrip() + "\n" + SHRUG
-
-
-def put(stage: Stage, text: str = ADDED, why: str = "a gentler shrug", **facts) -> None:
-    assert send(stage, text, f"/movements {why}", **facts) is Outcome.ASKED, stage.last(COACH_CHAT)
-    assert stage.tap("Put in force", chat_id=COACH_CHAT) is Outcome.COMMAND
 
 
 def test_the_files_in_force_are_sent_as_documents(stage: Stage) -> None:
@@ -190,7 +139,7 @@ def test_what_was_changed_is_shown_with_whom_it_meets(stage: Stage) -> None:
     assert f"Ines: {name}" in stage.last(COACH_CHAT)
 
 
-def _planned(stage: Stage):
+def _planned(stage: Stage) -> Movement:
     """Return a main movement of the week's first session."""
     item = next(one for one in stage.session_on(MONDAY).items if one.pair is not None)
     return stage.house.library.movements[item.movement_key]
@@ -206,7 +155,7 @@ def _remove(stage: Stage, key: str) -> tuple[str, str]:
     return file, without(packaged_texts()[file], key)
 
 
-def _alone(stage: Stage):
+def _alone(stage: Stage) -> tuple[SessionRecord, Movement]:
     """Return a planned movement that stands on no ladder and in no standard."""
     named = {
         key
@@ -357,46 +306,3 @@ def test_an_athletes_file_is_passed_on_as_before(stage: Stage) -> None:
 def test_a_file_that_could_not_be_read_is_said_so(stage: Stage, fault: FileFault) -> None:
     assert send(stage, "", "/movements x", fault=fault) is Outcome.NOT_UNDERSTOOD
     assert "Nothing was changed." in stage.last(COACH_CHAT)
-
-
-# the numbers
-
-
-def rulebook_of(stage: Stage):
-    with stage.turn() as turn:
-        return in_force.house_of(turn, stage.coach.id).rulebook
-
-
-def test_a_changed_number_is_shown_by_its_place_and_in_force_after_the_tap(stage: Stage) -> None:
-    text = packaged_text().replace(
-        "least_weeks: {value: 6, unit: weeks, source: ch}",
-        "least_weeks: {value: 7, unit: weeks, source: ch}",
-        1,
-    )
-    assert send(stage, text, "/standards slower start", name="rulebook.yaml") is Outcome.ASKED
-    assert "stages.rows.1.least_weeks.value: 6.0 → 7.0" in stage.last(COACH_CHAT)
-    stage.tap("Put in force", chat_id=COACH_CHAT)
-    least = rulebook_of(stage).stage(1).least_weeks
-    assert least is not None
-    assert least.whole == 7
-    assert stage.house.rulebook.stage(1).least_weeks != least
-
-
-@pytest.mark.parametrize(
-    ("old", "new", "said"),
-    [
-        ("source: ch}", "source: hearsay}", "expected a key of the bibliography"),
-        ("value: 6, unit: weeks", "value: six, unit: weeks", "line"),
-        ("movements: [farmer_carry]", "movements: [farmer_walk]", "found farmer_walk"),
-        ("least: 4, most: 6", "least: 9, most: 6", "not above most"),
-    ],
-    ids=["no such source", "no number", "no such movement", "bounds crossed"],
-)
-def test_wrong_numbers_are_refused_and_change_nothing(
-    stage: Stage, old: str, new: str, said: str
-) -> None:
-    text = packaged_text().replace(old, new, 1)
-    assert text != packaged_text()
-    assert send(stage, text, "/standards x", name="rulebook.yaml") is Outcome.NOT_UNDERSTOOD
-    assert said in stage.last(COACH_CHAT)
-    assert versions(stage, "rulebook.yaml", FileKind.STANDARDS) == ()

@@ -1,21 +1,22 @@
 """Clips, how-to media and files of a coach, through the whole house over HTTP."""
 
 import asyncio
-import functools
+from collections.abc import Awaitable, Callable
+from pathlib import Path
 
 from demo_scenario.loopback.interface_check import problems_of_all
+from demo_scenario.loopback.person import Person
 from scheduler.catalogue.library import packaged_texts
 from tests.wire.housed import Housed, housed
 
 FILE = "accessories.yaml"
 
 
-def in_house(scene):
+def in_house(scene: Callable[[Housed], Awaitable[None]]) -> Callable[[Path], None]:
     """Run an async test with the running house."""
 
-    @functools.wraps(scene)
-    def test(tmp_path):
-        async def play():
+    def test(tmp_path: Path) -> None:
+        async def play() -> None:
             async with housed(tmp_path) as house:
                 await scene(house)
                 # PUBLISHED botapi, by the typed methods of an independent library
@@ -23,29 +24,35 @@ def in_house(scene):
 
         asyncio.run(play())
 
-    del test.__wrapped__
+    test.__name__, test.__doc__ = scene.__name__, scene.__doc__
     return test
 
 
-def tap(person, label: str) -> None:
+def _reference(person: Person, message_id: int) -> str:
+    file = person.chat.messages[message_id].content.file
+    assert file is not None
+    return file.file_id
+
+
+def tap(person: Person, label: str) -> None:
     """Tap the newest button of that label."""
     for shown in reversed(person.sees_from_bot()):
         for row in shown.buttons:
             for button in row:
-                if button.text == label:
+                if button.text == label and button.data is not None:
                     person.tap(shown.message_id, button.data)
                     return
     raise AssertionError(f"no button {label!r}")
 
 
 @in_house
-async def test_a_clip_reaches_the_coach_and_the_answer_comes_back_under_it(house: Housed):
+async def test_a_clip_reaches_the_coach_and_the_answer_comes_back_under_it(house: Housed) -> None:
     athlete = house.athletes[0]
     clip = athlete.send_video("how is this?", declared_bytes=60_000_000)
     await house.rest()
     shown = house.coach.sees_from_bot()[-1]
     assert "how is this?" in shown.text
-    assert shown.file_id == athlete.chat.messages[clip].content.file.file_id
+    assert shown.file_id == _reference(athlete, clip)
     house.coach.write("Elbows straight to the end.", reply_to_message_id=shown.message_id)
     await house.rest()
     answer = athlete.sees_from_bot()[-1]
@@ -57,7 +64,7 @@ async def test_a_clip_reaches_the_coach_and_the_answer_comes_back_under_it(house
 
 
 @in_house
-async def test_a_picture_is_kept_for_a_how_to_by_answering_it(house: Housed):
+async def test_a_picture_is_kept_for_a_how_to_by_answering_it(house: Housed) -> None:
     picture = house.coach.send_photo()
     await house.rest()
     house.coach.write("/howto wall slide", reply_to_message_id=picture)
@@ -66,17 +73,17 @@ async def test_a_picture_is_kept_for_a_how_to_by_answering_it(house: Housed):
     house.coach.write("/howto wall slide")
     await house.rest()
     shown = house.coach.sees_from_bot()[-1]
-    assert shown.file_id == house.coach.chat.messages[picture].content.file.file_id
+    assert shown.file_id == _reference(house.coach, picture)
     assert "Usual fault" in shown.text
 
 
 @in_house
-async def test_a_file_comes_and_goes_as_a_document_and_is_in_force_after_a_tap(house: Housed):
+async def test_a_file_comes_and_is_in_force_after_a_tap(house: Housed) -> None:
     house.coach.write("/movements")
     await house.rest()
     files = {one.file_name: one for one in house.coach.sees_from_bot() if one.file_name}
     assert set(files) == set(packaged_texts())
-    content = house.platform.files.content(files[FILE].file_id).decode()
+    content = house.platform.files.content(files[FILE].file_id or "").decode()
     assert content == packaged_texts()[FILE]
     changed = content.replace("common_fault: ", "common_fault: Look, ", 1)
     house.coach.send_document(FILE, changed.encode(), "/movements clearer words")
