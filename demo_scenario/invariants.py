@@ -16,7 +16,9 @@ from storage.tables.care import AlertRow
 from storage.tables.wire import DueRow, InboxRow, InboxState, OutboxRow, OutboxState
 
 ONCE_ONLY = (MessageKind.SESSION.value, MessageKind.REMINDER.value)
-SHOWN = (Operation.SEND.value, Operation.COPY.value)
+SHOWN = frozenset(
+    one.value for one in (Operation.SEND, Operation.COPY, Operation.MEDIA, Operation.DOCUMENT)
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from datetime import datetime, timedelta
 
-from bot.acts import propose_stage, review, send_digest, tell_alerts
+from bot.acts import in_force, propose_stage, review, send_digest, tell_alerts
 from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.due import due_for
@@ -18,6 +18,7 @@ def go(turn: Turn, person_id: int, since: datetime) -> None:
     coach = people.person(turn.tx, person_id)
     if not coach.is_coach:
         return  # since the round began
+    turn = in_force.turn_for(turn, coach.id)
     propose_stage.tell_waiting(turn, coach)
     review.tell_waiting(turn, coach)
     alerts = care.open_alerts(turn.tx, coach_id=coach.id)

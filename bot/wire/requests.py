@@ -12,6 +12,7 @@ from telegram import (
     InlineKeyboardMarkup,
     InputFile,
     LinkPreviewOptions,
+    ReplyParameters,
 )
 from telegram.constants import ParseMode
 
@@ -43,6 +44,8 @@ async def perform(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None = Non
             return await _send_page(bot, outgoing.chat_id, payload)
         case Operation.FETCH:
             raise ValueError("a file is fetched, and not sent")
+        case Operation.MEDIA:
+            return await _send_media(bot, outgoing.chat_id, payload)
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],
@@ -58,7 +61,25 @@ async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
         parse_mode=ParseMode.HTML,
         link_preview_options=NO_PREVIEW,
         reply_markup=_keyboard(payload),
+        reply_parameters=_replied(payload),
     )
+    return sent.message_id
+
+
+async def _send_media(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    """Send a picture or clip that the platform keeps, by its reference."""
+    how: dict[str, Any] = {
+        "caption": payload["text"],
+        "parse_mode": ParseMode.HTML,
+        "reply_markup": _keyboard(payload),
+    }
+    match payload["sent_as"]:
+        case "photo":
+            sent = await bot.send_photo(chat_id, payload["file_id"], **how)
+        case "animation":
+            sent = await bot.send_animation(chat_id, payload["file_id"], **how)
+        case _:
+            sent = await bot.send_video(chat_id, payload["file_id"], **how)
     return sent.message_id
 
 
@@ -75,6 +96,14 @@ async def _send_file(
 ) -> int:
     """Make a file beside the loop, and send it."""
     return await _send_content(bot, chat_id, payload, await asyncio.to_thread(make_file, payload))
+
+
+def _replied(payload: Mapping[str, Any]) -> ReplyParameters | None:
+    """Name the message that is replied to; one that is gone does not hold the answer back."""
+    message_id = payload.get("reply_to")
+    if message_id is None:
+        return None
+    return ReplyParameters(message_id, allow_sending_without_reply=True)
 
 
 async def _send_content(bot: Bot, chat_id: int, payload: Mapping[str, Any], content: bytes) -> int:

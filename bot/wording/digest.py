@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.wording import dates
+from bot.wording import clips, dates
 from bot.wording.coach_pain import level_word
 from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Template, Tongue
@@ -26,6 +26,7 @@ class DigestFacts:
     decisions: tuple[tuple[str, str], ...] = ()
     alerts: tuple[tuple[str, Level, bool], ...] = ()
     messages: tuple[tuple[str, str], ...] = ()
+    clips: tuple[tuple[str, int], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
     bests: tuple[str, ...] = ()
     bests_more: int = 0
@@ -69,6 +70,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[str]:
         *_section(tongue, "To decide", [_pair(tongue, *one) for one in facts.decisions]),
         *_section(tongue, "Alerts", [_alert(tongue, *one) for one in facts.alerts]),
         *_section(tongue, "Not answered", [_message(tongue, *one) for one in facts.messages]),
+        *_section(tongue, "Clips to answer: /clips", clips.waiting_line(tongue, facts.clips)),
         *_section(tongue, "Silent", [_quiet(tongue, *one) for one in facts.quiet]),
         *_section(
             tongue, "Push : pull out of balance", [_ratio(tongue, *one) for one in facts.unbalanced]

@@ -11,8 +11,8 @@ SQLModel.metadata.naming_convention = {
     "pk": "pk_%(table_name)s",
 }
 
-from storage.tables import care, leaving, people, safety, training, wire  # noqa: E402 (after the names)
+from storage.tables import care, leaving, media, people, safety, training, wire  # noqa: E402 (after the names)
 
 metadata = SQLModel.metadata
 
-__all__ = ["care", "leaving", "metadata", "people", "safety", "training", "wire"]
+__all__ = ["care", "leaving", "media", "metadata", "people", "safety", "training", "wire"]
