@@ -118,6 +118,11 @@ class Holdwell:
         parts = (self.writer, self.sender, self.keeper)
         return all(part.is_idle for part in parts) and not self.receiver.is_answering
 
+    @property
+    def is_drawing(self) -> bool:
+        """True while a picture is drawn, beside the loop and by the real clock."""
+        return self.sender.is_drawing
+
     async def start(self) -> None:
         """Migrate, meet the platform, recover what was in flight, and begin to work."""
         migrate(self.database.engine)

@@ -7,10 +7,15 @@ from typing import Any
 
 from sqlmodel import Session
 
+from bot.events import Event, Wrote
+from bot.pictures.values import Picture
+from bot.wording.pictures import not_drawn
 from bot.wording.tongue import Template, Tongue, tongue_of
 from scheduler.catalogue.library import Library
 from scheduler.pain.picture import PainPicture
+from scheduler.training.baseline_values import TestedSet
 from scheduler.training.rulebook import Rulebook
+from scheduler.training.values import AthleteProfile
 from storage import buttons, outbox
 from storage.records.people import Person
 from storage.records.wire import MessageKind, Operation
@@ -26,6 +31,17 @@ class Tap:
 
 
 TapRows = Sequence[Sequence[Tap]]
+
+ALBUM_MOST = 10  # [pictures] botapi: sendMediaGroup, media
+
+
+@dataclass(frozen=True)
+class Shot:
+    """A picture to be: its facts, the same in words, and what it is about."""
+
+    picture: Picture
+    caption: str
+    subject: str | None = None
 
 
 @dataclass(frozen=True)
@@ -55,17 +71,28 @@ class Turn:
     """Everything an act needs. Whatever it says is sent only if its transaction commits.
 
     ``pictures`` are the pain pictures drawn in this turn, by athlete; whoever records an event
-    takes the athlete's out (:func:`bot.acts.pain_picture.record_event`).
+    takes the athlete's out (:func:`bot.acts.pain_picture.record_event`). ``tested`` likewise are
+    the tested sets read in this turn (:mod:`bot.acts.tested`), and ``bodies`` the facts of athletes
+    as the turn found them, for whoever only asks about the body.
     """
 
     tx: Session
     now: datetime
     house: House
     pictures: dict[int, PainPicture] = field(default_factory=dict, compare=False, repr=False)
+    bodies: dict[int, AthleteProfile] = field(default_factory=dict, compare=False, repr=False)
+    tested: dict[int, tuple[TestedSet, ...]] = field(
+        default_factory=dict, compare=False, repr=False
+    )
 
     def tongue(self, person: Person) -> Tongue:
         """Return the person's own language and formats."""
         return tongue_of(person.language, units=person.units, decimal_mark=person.decimal_mark)
+
+    def tongue_with(self, event: Event) -> Tongue:
+        """Return the language that somebody unknown has set their own screen to."""
+        code = event.language_code if isinstance(event, Wrote) else None
+        return tongue_of((code or "")[:2].lower())
 
     def say(
         self,
@@ -159,6 +186,60 @@ class Turn:
             payload = {"page": dict(page), "file_name": file_name, "caption": caption}
             self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
+    def send_picture(
+        self,
+        to: Person,
+        shot: Shot,
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        taps: TapRows = (),
+        useful_until: datetime | None = None,
+    ) -> None:
+        """Send a picture with the same in words; its facts are kept here, drawn when it leaves."""
+        if to.chat_id is None:
+            return
+        payload = self._shot(to, shot)
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        self._put(
+            to.chat_id,
+            Operation.PHOTO,
+            payload,
+            kind=kind,
+            subject=shot.subject,
+            useful_until=useful_until,
+        )
+
+    def send_album(
+        self,
+        to: Person,
+        shots: Sequence[Shot],
+        *,
+        kind: MessageKind = MessageKind.REPLY,
+        useful_until: datetime | None = None,
+    ) -> None:
+        """Send several pictures side by side, in albums of at most ten."""
+        if to.chat_id is None:
+            return
+        for start in range(0, len(shots), ALBUM_MOST):
+            group = shots[start : start + ALBUM_MOST]
+            self._put(
+                to.chat_id,
+                Operation.ALBUM,
+                {"pictures": [self._shot(to, one) for one in group]},
+                kind=kind,
+                subject=group[0].subject,
+                useful_until=useful_until,
+            )
+
+    def _shot(self, to: Person, shot: Shot) -> dict[str, Any]:
+        return {
+            "picture": shot.picture.model_dump(mode="json"),
+            "caption": shot.caption,
+            "instead": not_drawn(self.tongue(to)),
+            "subject": shot.subject,
+        }
+
     def fetch(
         self,
         of: Person,
@@ -210,6 +291,7 @@ class Turn:
         *,
         kind: MessageKind = MessageKind.REPLY,
         subject: str | None = None,
+        useful_until: datetime | None = None,
     ) -> None:
         outbox.put(
             self.tx,
@@ -219,6 +301,7 @@ class Turn:
             payload=payload,
             now=self.now,
             subject=subject,
+            useful_until=useful_until,
         )
 
     def _rows(self, to: Person, chat_id: int, taps: TapRows) -> list[list[tuple[str, str]]]:

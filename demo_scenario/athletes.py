@@ -7,7 +7,7 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from demo_scenario import training_day
+from demo_scenario import tested_day, training_day
 from demo_scenario.eye import SeenSession, label_at_most, labels, see_session
 from demo_scenario.hidden import HiddenBody
 from demo_scenario.intake_answers import IntakeAnswer, answer_of_intake
@@ -25,6 +25,7 @@ LEAST_COMPARED = 4  # [numbers] ch: fewer may agree by chance
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
 TYPES_S = (15, 50)  # [s] ch: between two messages or taps of one person
 POOR_WEEKS = 0.1  # [share of weeks] ch: now and then somebody sleeps badly
+TESTS_EFFORT = 6  # [of 10] ch: few sets, each near the end
 TAPS_S = (3, 9)  # [s] ch
 
 
@@ -54,6 +55,8 @@ class SimulatedAthlete(Player):
         self._hurts: Hurts | None = None
         self._has_explained = False
         self._busy_with: int | None = None
+        self._test_left = 0.0
+        self._is_testing = False
         for one in SENDS:
             if one.part is entry.part:
                 when = datetime.combine(start + timedelta(days=one.day), one.at, self.zone)
@@ -99,6 +102,7 @@ class SimulatedAthlete(Player):
             return
         self.trained += 1
         self._has_explained = False
+        self._is_testing = False
         self._hurts = next(
             (one for one in HURTS if one.part is self.entry.part and one.session == self.trained),
             self._hurts and None,
@@ -177,11 +181,14 @@ class SimulatedAthlete(Player):
         intake = answer_of_intake(message, self.entry)
         if intake is not None:
             self._answer_intake(message.message_id, intake)
-        elif set(labels(message)) - {"Change a number"}:
+        elif set(labels(message)) - {"Change a number", "Change"}:
             self.puzzle_over(message)
 
     def _questions(self) -> list[tuple[str, Callable[[ShownMessage], str | None]]]:
         return [
+            (tested_day.OPENING, self._begin_tests),
+            ("Then your best", self._test),
+            ("How many more", lambda message: label_at_most(message, self._test_left)),
             ("were in you?", self._reserve),
             ("How hard was the whole session?", self._effort),
             ("Did anything hurt", self._pain),
@@ -194,6 +201,7 @@ class SimulatedAthlete(Player):
             ("One more check", lambda _: "None of these"),
             ("How were sleep and mood", lambda _: self._slept()),
             ("long. How was it?", lambda _: "Well, without training"),
+            ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
             ("after some minutes", lambda message: labels(message)[0]),
@@ -218,12 +226,39 @@ class SimulatedAthlete(Player):
             self._busy_with = None
         self._tap(message_id, label)
 
+    def _begin_tests(self, message: ShownMessage) -> None:
+        """Come to a day of tests after the usual while; whoever skips it answers nothing."""
+        if message.message_id in self._sessions_seen or self.now is None:
+            return
+        self._sessions_seen.add(message.message_id)
+        when = self.now + timedelta(minutes=self.entry.replies_after_min)
+        if self.chance.random() <= self.entry.keeps:
+            self.at(when, partial(self._start_tests, message.message_id))
+
+    def _start_tests(self, message_id: int) -> None:
+        if self.now is not None:
+            self._body.begin_day(self.now.astimezone(self.zone).date())
+        self._is_testing = True
+        self._done, self._left, self._hurts = [], {}, None
+        self._tap(message_id, "Start")
+
+    def _test(self, message: ShownMessage) -> str | None:
+        """Do the test that is shown, and tap the figure nearest below what was done."""
+        seen = tested_day.see_test(message)
+        done = tested_day.do_test(seen, body=self._body, library=self._library) if seen else None
+        if done is None:
+            return "Skip it"
+        effort, self._test_left = done
+        return label_at_most(message, effort.done)
+
     def _reserve(self, message: ShownMessage) -> str | None:
         asked = message.text.rsplit("\n", 1)[-1]
         name = next((one for one in self._left if asked.startswith(one)), None)
         return label_at_most(message, self._left[name]) if name else None
 
     def _effort(self, message: ShownMessage) -> str | None:
+        if self._is_testing:
+            return label_at_most(message, TESTS_EFFORT)
         return label_at_most(message, training_day.session_effort(self._done, self._left))
 
     def _pain(self, _: ShownMessage) -> str:

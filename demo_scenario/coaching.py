@@ -52,6 +52,15 @@ class SimulatedCoach(Player):
             self._tap_soon(message, at_once)
         elif message.text.startswith("Write now: your next text goes to"):
             self._write(message)
+        else:
+            self._about_tests(message)
+
+    def _about_tests(self, message: ShownMessage) -> None:
+        """Let tests come with the next session, and take the stage that they suggest."""
+        wanted = ("With the next session", "Set stage")
+        label = next((one for one in labels(message) if one.startswith(wanted)), None)
+        if label is not None:
+            self._tap_later(message, label, minutes=self.entry.looks_after_min)
 
     def _decide(self, message: ShownMessage) -> None:
         """Say yes to what the rules propose; a complete checklist is what was waited for."""

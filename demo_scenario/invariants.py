@@ -17,7 +17,15 @@ from storage.tables.wire import DueRow, InboxRow, InboxState, OutboxRow, OutboxS
 
 ONCE_ONLY = (MessageKind.SESSION.value, MessageKind.REMINDER.value)
 SHOWN = frozenset(
-    one.value for one in (Operation.SEND, Operation.COPY, Operation.MEDIA, Operation.DOCUMENT)
+    one.value
+    for one in (
+        Operation.SEND,
+        Operation.COPY,
+        Operation.MEDIA,
+        Operation.DOCUMENT,
+        Operation.PHOTO,
+        Operation.ALBUM,  # a row each
+    )
 )
 
 

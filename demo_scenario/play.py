@@ -33,6 +33,7 @@ MINUTE = timedelta(minutes=1)
 HALF_HOUR = timedelta(minutes=30)
 POLL_S = 50  # [s of the real clock] ch: longer than a demo stands still
 QUIET_WITHIN_S = 30.0  # [s of the real clock] ch: beyond it something hangs, and says so
+DRAWING_S = 0.01  # [s of the real clock] ch: between two looks while a picture is drawn
 LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
 
 Progress = Callable[[datetime], None]
@@ -63,7 +64,7 @@ class Stage:
             if platform.is_quiet and self.house.is_idle and not platform.unconfirmed_updates:
                 return
             if platform.is_quiet:
-                await asyncio.sleep(0)
+                await asyncio.sleep(DRAWING_S if self.house.is_drawing else 0)
             else:
                 await platform.until_quiet(within_s=QUIET_WITHIN_S)
         raise RuntimeError("the house does not come to rest")

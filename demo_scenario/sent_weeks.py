@@ -26,8 +26,8 @@ EXCUSES = ("left_out", "too_late")
 def broken_weeks(turn: Turn, *, start: date) -> Iterator[str]:
     """Yield each week that was sent whole and is neither paired, nor in both chains, nor excused.
 
-    A week excuses itself by the relaxation that was recorded with it, or by a session that was
-    called off because nothing of it might be trained.
+    A week excuses itself by the relaxation that was recorded with it, by a session that was
+    called off because nothing of it might be trained, or by one that turned into tests.
     """
     for person, athlete in people.athletes_in(turn.tx, AthleteState.TRAINING):
         for week in training.weeks(turn.tx, person.id):
@@ -45,7 +45,9 @@ def _sessions(turn: Turn, week: WeekRecord) -> tuple[SessionRecord, ...]:
 
 def _is_whole(sessions: tuple[SessionRecord, ...]) -> bool:
     return all(
-        session.state is not SessionState.PLANNED and session.called_off_because not in EXCUSES
+        session.state is not SessionState.PLANNED
+        and session.called_off_because not in EXCUSES
+        and not session.is_test_day
         for session in sessions
     )
 

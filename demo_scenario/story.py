@@ -86,6 +86,7 @@ OVERRIDE_REASON = "she showed me all four in person at the camp, on clip"
 COACH_SENDS = (
     CoachSends(0, time(8, 30), "/roster"),
     CoachSends(1, time(9, 0), "/invite Juno"),
+    CoachSends(6, time(18, 0), "/tests Oda"),
     CoachSends(7, time(12, 30), "/who Edda"),
     CoachSends(8, time(13, 0), f"/stage Noor 2 {OVERRIDE_REASON}"),
     CoachSends(10, time(12, 15), f"/stage Bram 2 {REFUSED_REASON}"),

@@ -118,6 +118,26 @@ def mark_sent(tx: Session, outbox_id: int, *, at: datetime, message_id: int | No
     _settle(tx, outbox_id, state=OutboxState.SENT, sent_at=at, message_id=message_id)
 
 
+def note_sent(
+    tx: Session, outgoing: Outgoing, *, message_id: int, subject: str | None, at: datetime
+) -> None:
+    """Note another message that an operation became, so that a reply to it finds its subject."""
+    tx.add(
+        OutboxRow(
+            chat_id=outgoing.chat_id,
+            operation=outgoing.operation.value,
+            kind=outgoing.kind.value,
+            payload={},
+            subject=subject,
+            created_at=outgoing.created_at,
+            not_before=at,
+            state=OutboxState.SENT,
+            sent_at=at,
+            message_id=message_id,
+        )
+    )
+
+
 def mark_refused(tx: Session, outbox_id: int, *, at: datetime, fault: str) -> None:
     """The platform will never accept it: our fault, kept for the operator."""
     _settle(tx, outbox_id, state=OutboxState.REFUSED, sent_at=at, fault=fault)

@@ -105,11 +105,10 @@ def call_off(
     is_quiet: bool = False,
 ) -> None:
     """Call a session off; the next one stays where it is, so nothing piles up."""
-    has_results = any(item.sets for item in session.items)
     training.change_session(
         turn.tx,
         session.id,
-        state=SessionState.TRAINED if has_results else SessionState.CALLED_OFF,
+        state=SessionState.TRAINED if session.has_results else SessionState.CALLED_OFF,
         closed_at=turn.now,
         called_off_because=reason.value if reason else "",
     )
@@ -217,7 +216,7 @@ def _end_taps(turn: Turn, person: Person) -> TapRows:
 def _close_for_break(turn: Turn, person: Person) -> None:
     """Close what is out: a break counts neither as trained nor as missed."""
     for session in training.open_sessions(turn.tx, person.id):
-        if any(item.sets for item in session.items):
+        if session.has_results:
             close_session.close_quietly(turn, session)
             continue
         training.change_session(

@@ -2,16 +2,20 @@
 
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
+from bot.acts.tested import tested_of
 from bot.turn import Turn
 from scheduler.catalogue.values import Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
-from scheduler.training.capacity import Capacity, estimate
+from scheduler.training.baseline_values import TestedSet
+from scheduler.training.capacity import Capacity, Observation, estimate
 from scheduler.training.capacity_reading import decrement_factor, observe, resistance_kg
 from scheduler.training.capacity_targets import sure_target
 from scheduler.training.dose_bounds import target_bounds
 from scheduler.training.dose_facts import DoseFacts, EstimatedReach
 from scheduler.training.repetition_maximum import reps_to_failure
+from scheduler.training.tested_sets import observe_tested
 from scheduler.training.tries import reference_of
 from scheduler.training.values import Dose, Exposure, Rung
 from storage.queries import history
@@ -24,10 +28,14 @@ SHARED = {Loading.BODYWEIGHT_PLUS, Loading.ASSISTED}
 
 @dataclass(frozen=True)
 class Known:
-    """What was seen of a movement: its latest exposures, tries among them, and of its kin."""
+    """What was seen of a movement: its latest exposures, tries among them, and of its kin.
+
+    ``tested`` are the guided tests of both, each a look at a full effort.
+    """
 
     own: tuple[Exposure, ...]
     kin: tuple[tuple[Movement, Exposure], ...]
+    tested: tuple[tuple[Movement, TestedSet], ...] = ()
 
 
 def seen(turn: Turn, athlete_id: int, movement: Movement, *, before: date | None) -> Known:
@@ -50,6 +58,10 @@ def seen(turn: Turn, athlete_id: int, movement: Movement, *, before: date | None
     return Known(
         own=tuple(own),
         kin=tuple((library[one.dose.movement_key], one) for one in found),
+        tested=tuple(
+            (library[one.movement_key], one)
+            for one in tested_of(turn, athlete_id, [movement.key, *kin], before=before)
+        ),
     )
 
 
@@ -86,17 +98,27 @@ def capacities(
 def _capacity(
     turn: Turn, known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
 ) -> Capacity | None:
-    looks = (
-        observe(
-            exposure,
-            movement=movement,
-            arm=arm,
-            body_mass_kg=facts.profile.body_mass_kg,
-            reference_kg=reference_kg,
-        )
-        for movement, exposure in known.kin
-    )
-    return estimate([one for one in looks if one is not None], rulebook=turn.house.rulebook)
+    looks = looks_of(turn, known, arm=arm, facts=facts, reference_kg=reference_kg)
+    return estimate(looks, rulebook=turn.house.rulebook)
+
+
+def looks_of(
+    turn: Turn, known: Known, *, arm: Side, facts: DoseFacts, reference_kg: float
+) -> list[Observation]:
+    """Return every usable look at an arm's capacity, tests among them, the earliest first."""
+    at: dict[str, Any] = {
+        "arm": arm,
+        "body_mass_kg": facts.profile.body_mass_kg,
+        "reference_kg": reference_kg,
+    }
+    trained = [observe(exposure, movement=movement, **at) for movement, exposure in known.kin]
+    factor = decrement_factor(known.own, rulebook=turn.house.rulebook)
+    tested = [
+        observe_tested(one, movement=movement, decrement=factor, **at)
+        for movement, one in known.tested
+    ]
+    looks = [one for one in (*tested, *trained) if one is not None]
+    return sorted(looks, key=lambda one: one.on)
 
 
 def reach(

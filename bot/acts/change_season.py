@@ -150,6 +150,13 @@ CHANGES: Mapping[str, Change] = {
     "competing": _competing,
     "off-season": _off_season,
     "remove": _remove,
+    "principal": _event(is_main=True),
+    "otra": _event(is_main=False),
+    "otro": _event(is_main=False),
+    "viaje": _travel,
+    "compitiendo": _competing,
+    "fuera-de-temporada": _off_season,
+    "quitar": _remove,
 }
 
 

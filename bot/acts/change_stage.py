@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, propose_stage
+from bot.acts import draw_week, find_athlete, propose_stage, tests_end
 from bot.acts.about_athlete import entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
@@ -246,7 +246,10 @@ def has_served(turn: Turn, athlete: Athlete, stage: int) -> bool:
 
 def close_proposals(turn: Turn, person: Person, *, answer: str) -> None:
     """A change of stage answers what was proposed about stages."""
-    for proposal in care.proposals(turn.tx, [person.id], kind=propose_stage.KIND):
+    about_stages = {propose_stage.KIND, tests_end.KIND}
+    for proposal in care.proposals(turn.tx, [person.id]):
+        if proposal.kind not in about_stages:
+            continue
         care.answer_proposal(turn.tx, proposal.id, at=turn.now, answer=answer)
 
 

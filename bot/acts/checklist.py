@@ -6,12 +6,14 @@ from datetime import date, timedelta
 from bot.acts import pain_picture
 from bot.acts.injuries import held_directions
 from bot.acts.own_standards import counts_from, decided_by_coach
+from bot.acts.tested import standards_tested
 from bot.turn import Turn
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
 from scheduler.catalogue.values import Measure, Movement, Role, Sides
 from scheduler.training.gates import Checklist, Condition, GateFacts, checklist
 from scheduler.training.sides import SideRatio, side_ratio
+from scheduler.training.standards import BaselineSet
 from scheduler.training.values import Exposure, StageState
 from storage.queries import care, history, training
 from storage.records.people import Athlete, Person
@@ -48,6 +50,7 @@ def _drawn_up(turn: Turn, person: Person, athlete: Athlete, *, has_results: bool
         on=today,
         profile=athlete.profile.facts,
         exposures=exposures,
+        tests=_tests(turn, athlete, today=today) if has_results else (),
         sessions_sent=sent,
         sessions_done=done,
         worst_pain=pain_picture.worst_score_since(turn, athlete, pain_from),
@@ -73,6 +76,11 @@ def _exposures(turn: Turn, athlete: Athlete, *, today: date) -> tuple[Exposure, 
     keys = arm_by_arm.union(*(row.movements for row in rows))
     since = counts_from(athlete, today=today)
     return history.exposures(turn.tx, athlete.person_id, sorted(keys), since=since)
+
+
+def _tests(turn: Turn, athlete: Athlete, *, today: date) -> tuple[BaselineSet, ...]:
+    """Return the tested sets that show a standard, within the stage or a year as results do."""
+    return standards_tested(turn, athlete.person_id, since=counts_from(athlete, today=today))
 
 
 def _side_ratios(turn: Turn, exposures: Sequence[Exposure]) -> tuple[SideRatio, ...]:

@@ -1,6 +1,6 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
-from bot.acts import weekly_question
+from bot.acts import guided_tests, weekly_question
 from bot.acts.bests import bests_of_session
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
@@ -34,13 +34,15 @@ def close(turn: Turn, person: Person, session: SessionRecord) -> None:
     shown = decided[:LINES_MOST]
     more = len(decided) - len(shown)
     turn.say(person, words.closed(tongue, bests=bests, changes=shown, more=more))
+    athlete = people.athlete(turn.tx, person.id)
+    if session.is_test_day and athlete is not None:
+        guided_tests.after_session(turn, person, athlete, session)
     weekly_question.ask_if_last(turn, person, session)
 
 
 def close_quietly(turn: Turn, session: SessionRecord) -> None:
     """Close what got no more answers: trained if anything was reported, missed else."""
-    done = any(item.sets for item in session.items)
-    state = SessionState.TRAINED if done else SessionState.MISSED
+    state = SessionState.TRAINED if session.has_results else SessionState.MISSED
     training.change_session(turn.tx, session.id, closed_at=turn.now, state=state)
 
 

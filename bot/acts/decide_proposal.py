@@ -3,13 +3,15 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import change_stage, find_athlete, propose_stage, review
+from bot.acts import change_stage, find_athlete, propose_stage, review, tests_end
 from bot.acts.checklist import checklist_of
 from bot.acts.find_athlete import Named, subject_of
+from bot.acts.pain_picture import picture_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_decisions
+from bot.wording import coach_decisions, coach_tests
+from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.care import Proposal
 from storage.records.people import Person
@@ -26,6 +28,8 @@ def accept(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     proposal, named = found
     if proposal.kind == propose_stage.KIND:
         return _move_up(turn, coach, proposal, named)
+    if proposal.kind == tests_end.KIND:
+        return _take_suggestion(turn, coach, proposal, named)
     _answer(turn, coach, proposal, what=ACCEPTED, answer="yes")
     turn.say(
         coach,
@@ -74,6 +78,23 @@ def _move_up(turn: Turn, coach: Person, proposal: Proposal, named: Named) -> Out
         why=coach_decisions.reason_of_checklist(turn.tongue(coach)),
         reasons=tuple(item.reason for item in checklist.items),
     )
+    return Outcome.COMMAND
+
+
+def _take_suggestion(turn: Turn, coach: Person, proposal: Proposal, named: Named) -> Outcome:
+    """Set the stage that tests suggested; upwards past pain or an alert it is asked once more."""
+    stage, person, athlete = int(proposal.facts["stage"]), named.person, named.athlete
+    why = coach_tests.reason_of_tests(turn.tongue(coach))
+    is_held = not picture_of(turn, athlete).rested.is_empty or bool(
+        care.open_alerts(turn.tx, athlete_id=person.id)
+    )
+    is_changed = athlete.stage != int(proposal.facts["from_stage"])
+    if is_changed or (stage > athlete.stage and is_held):
+        again = Named(person=person, athlete=athlete, rest=f"{stage} {why}")
+        return change_stage.ask_or_change(turn, coach, again)
+    _answer(turn, coach, proposal, what=ACCEPTED, answer="yes")
+    reasons = tuple(Reason.model_validate(one) for one in proposal.facts["reasons"])
+    change_stage.change(turn, coach, person, athlete, stage=stage, why=why, reasons=reasons)
     return Outcome.COMMAND
 
 

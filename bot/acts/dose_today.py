@@ -7,11 +7,13 @@ from bot.acts import capacity, pain_picture
 from bot.acts.capacity import Known
 from bot.acts.own_standards import is_shown, own_standard
 from bot.acts.places_used import is_stand_in
+from bot.acts.tested import best_tested
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Movement, Role, Sides
 from scheduler.pain.values import Level, Side
-from scheduler.reasons import Decision
+from scheduler.reasons import Decision, reason
+from scheduler.sources import CH
 from scheduler.training.coach_doses import with_coach_dose
 from scheduler.training.dose_facts import DoseFacts
 from scheduler.training.doses import next_dose
@@ -50,12 +52,25 @@ def dose_for(
     movement = turn.house.library.movements[item.movement_key]
     known = capacity.seen(turn, person.id, movement, before=before)
     facts = facts_for(turn, person, athlete, item, on=on, before=before)
+    if not known.own:
+        best = best_tested(turn, person.id, movement.key, before=before)
+        facts = facts.model_copy(update={"best": best or facts.best})
     if turn.house.rulebook.quality(item.quality).rounds is not None:
         fresh = capacity.fresh_maximum(turn, known, facts=facts)
         facts = facts.model_copy(update={"fresh_maximum": fresh})
     decision = _by_estimate(turn, known, facts=facts, on=on)
     decision = _or_try(turn, athlete, known, decision, facts=facts, on=on)
+    decision = _with_share(decision, planned=item.planned_sets, left=facts.planned_sets)
     return _or_as_set(turn, athlete, known, decision, facts=facts, on=on)
+
+
+def _with_share(decision: Decision[Dose], *, planned: int, left: int) -> Decision[Dose]:
+    """Say that a day has fewer sets than its week planned: on a way back, or behind a gap."""
+    if left >= planned:
+        return decision
+    share_pct = round(100 * left / planned)
+    why = reason(DoseReason.SETS_SHARED, CH, share_pct=share_pct, sets=decision.value.sets)
+    return Decision(value=decision.value, reasons=(*decision.reasons, why))
 
 
 def _or_as_set(

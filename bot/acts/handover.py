@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import find_athlete, pain_picture
+from bot.acts import find_athlete, pain_picture, pain_scores
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import subject_of
 from bot.events import Tapped
@@ -17,9 +17,8 @@ from bot.wording.movement_names import name_of
 from bot.wording.tongue import Tongue
 from scheduler.calendar.wall_time import local_date_of
 from scheduler.calendar.zones import zone_named
-from scheduler.pain.events import Corrected, MorningAnswered, PainReported
 from scheduler.pain.picture import PainPicture
-from scheduler.pain.values import Level, Region, regions_of
+from scheduler.pain.values import Level, Region
 from storage.queries import care, training
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord
@@ -60,7 +59,7 @@ def page_of(turn: Turn, person: Person, athlete: Athlete, *, tongue: Tongue) -> 
     today = local_today(turn, person)
     since = today - SHOWN
     picture = pain_picture.picture_of(turn, athlete)
-    points = _points(turn, person, since)
+    points = pain_scores.points_of(turn, person, since=since)
     return HandoverPage(
         title=words.title(tongue, person.name),
         subtitle=words.subtitle(tongue, today, since),
@@ -145,31 +144,6 @@ def _results(turn: Turn, tongue: Tongue, session: SessionRecord) -> list[str]:
         values = ", ".join(tongue.number(one.done.value) for one in item.sets)
         found.append(f"{name_of(tongue, movement)} {values} {doses.unit(tongue, movement.measure)}")
     return found
-
-
-def _points(turn: Turn, person: Person, since: date) -> dict[Region, Points]:
-    """Return the scores of each place as they stand after corrections, the oldest first."""
-    zone = zone_named(person.zone)
-    standing: dict[str, PainReported | MorningAnswered] = {}
-    for event in pain_picture.events_of(turn, person.id):
-        if isinstance(event, PainReported | MorningAnswered):
-            standing[event.key] = event
-        elif isinstance(event, Corrected) and event.report_key in standing:
-            original = standing.pop(event.report_key)
-            if event.replacement is not None:
-                standing[event.report_key] = event.replacement.model_copy(
-                    update={"at_utc": original.at_utc}
-                )
-    found: dict[Region, list[tuple[date, int, bool]]] = {}
-    for event in sorted(standing.values(), key=lambda one: one.at_utc):
-        on = local_date_of(event.at_utc, zone)
-        if event.score is None or on < since:
-            continue
-        for region in regions_of(event.site, event.side):
-            found.setdefault(region, []).append(
-                (on, event.score, isinstance(event, MorningAnswered))
-            )
-    return dict(found)
 
 
 TAPS = {ACT: tapped}

@@ -121,7 +121,7 @@ def _denied(turn: Turn, person: Person, event: Wrote, question: OpenQuestion | N
     begun = [
         one
         for one in training.open_sessions(turn.tx, person.id)
-        if any(item.is_reported for item in one.items)
+        if (one.has_results if one.is_test_day else any(item.is_reported for item in one.items))
     ]
     if begun:
         pain_talk.close_question_of(turn, person, begun[0].id)
@@ -260,7 +260,7 @@ def _answer_number(
 ) -> None:
     before = pain_picture.picture_of(turn, athlete)
     key = pain_report.amend(turn, athlete, question.subject["report"], score=mention.score)
-    pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score} of 10")
+    pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score}/10")
     if key is not None:
         session_id = question.subject.get("session")
         pain_talk.go_on(turn, person, athlete, key, session_id=session_id)

@@ -7,6 +7,8 @@ from bot.acts import (
     hear_pain,
     pass_on,
     record_results,
+    remarks,
+    tests_talk,
 )
 from bot.acts.other_training import record_activities
 from bot.acts.reading_context import AtHand, at_hand, read_at_hand
@@ -45,6 +47,9 @@ def hear(
     if event.is_edit:
         question = None  # it says anew what it said before, and answers nothing asked since
     found = at_hand(turn, person, event, question)
+    tested = _on_test_day(turn, person, athlete, event, found, flags)
+    if tested is not None:
+        return tested
     reading = read_at_hand(turn, person, event.text, found, question)
     reading = reading.model_copy(update={"pains": hear_pain.meant(reading, flags, event.text)})
     if flags.is_private:
@@ -62,6 +67,20 @@ def hear(
     return Outcome.ANSWERED if hurt and outcome is Outcome.PASSED_ON else outcome
 
 
+def _on_test_day(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    event: Wrote,
+    found: AtHand,
+    flags: RedFlagReading,
+) -> Outcome | None:
+    """Let an open test hear first; None on any other day, and for what is no answer to it."""
+    if found.session is None or not found.session.is_test_day:
+        return None
+    return tests_talk.hear(turn, person, athlete, event, found.session, flags=flags)
+
+
 def hear_caption(
     turn: Turn, person: Person, athlete: Athlete, event: SentMedia, *, flags: RedFlagReading
 ) -> Outcome | None:
@@ -75,7 +94,10 @@ def hear_caption(
         chat_id=event.chat_id, at=event.at, message_id=event.message_id, text=event.caption
     )
     question = buttons.open_question(turn.tx, chat_id=event.chat_id, now=turn.now)
-    reading = read_at_hand(turn, person, said.text, at_hand(turn, person, said, question), question)
+    found = at_hand(turn, person, said, question)
+    if found.session is not None and found.session.is_test_day:
+        return _on_test_day(turn, person, athlete, said, found, flags)
+    reading = read_at_hand(turn, person, said.text, found, question)
     if isinstance(reading, PassedOn | NotUnderstood) and not reading.pains:
         return None
     return hear(turn, person, athlete, said, flags=flags)
@@ -104,6 +126,8 @@ def _act(
         case Told():
             return _told(turn, person, event, reading, session, is_flagged=is_flagged)
         case Asked():
+            if session is not None and not is_flagged:
+                remarks.keep(turn, person, event, reading, on=session.on)
             return choose_reading.ask(turn, person, reading, event, found)
         case Correction():
             return change_result.correct(turn, person, reading, found.answered)
@@ -152,6 +176,8 @@ def _record(
     )
     if reading.asks_coach and not flags.candidates and not flags.asks_about_medicine:
         pass_on.words(turn, person, event)
+    elif not flags.candidates and not flags.asks_about_medicine:
+        remarks.keep(turn, person, event, reading, on=reading.day)
     return Outcome.CORRECTED if event.is_edit else Outcome.RECORDED
 
 

@@ -21,7 +21,7 @@ TAPS = intake_taps.TAPS
 COACH_TAPS = intake_taps.COACH_TAPS
 FOR_THE_COACH = re.compile(
     r"\?|\b(?:hurts?|hurting|pains?|painful|sore|aches?|aching"
-    r"|duele[n]?|doler|dolor(?:es)?|molesta[n]?)\b"
+    r"|duelen?|dol[ií]an?|doli[oó]|dolor|dolores|doloridos?|doloridas?|molestias?|molestan?)\b"
 )
 """A question, or something that hurts: no answer to ours, and not to be lost either."""
 BACK_WORDS = frozenset({"back", "go back", "atras", "volver"})

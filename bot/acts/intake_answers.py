@@ -9,6 +9,7 @@ from typing import Any
 
 from bot.reading.days import WEEKDAYS
 from bot.reading.script import plain
+from bot.reading.spanish_answers import in_english
 
 KG_PER_LB = 0.45359237  # [kg/lb] the international pound, exact by agreement of 1959
 MASS_KG = (30.0, 250.0)  # [kg] ch: outside it is a slip of the thumb
@@ -99,9 +100,14 @@ CLOCK = re.compile(
 )
 
 
-def tidy(text: str) -> str:
+def bare(text: str) -> str:
     """Return a message in plain lower-case letters and digits on one line."""
     return " ".join(plain(text).split()).strip(" .!")
+
+
+def tidy(text: str) -> str:
+    """Return a message in plain lower-case letters and digits, Spanish answers in English."""
+    return in_english(bare(text))
 
 
 def number_of(text: str) -> float:
@@ -165,7 +171,7 @@ def weekdays(text: str) -> Answer:
     """Read training days, Monday = 0: "mon wed fri", "monday to friday"."""
     days: set[int] = set()
     for first, last in re.findall(r"([a-z]+)(?:\s*(?:-|\bto\b|\ba\b)\s*([a-z]+))?", tidy(text)):
-        if first in {"and", "y", "on", "de", "los"}:
+        if first in {"and", "y", "on", "los", "el", "de"}:
             continue
         start, end = _weekday(first), _weekday(last or first)
         if start is None or end is None:

@@ -11,7 +11,8 @@ from scheduler.training.other_training import HARD_UNLESS_SAID, RegularTraining,
 NOTHING = NONE_WORDS | {"nothing else", "no other", "only this", "just this"}
 PASSED_OVER = frozenset(
     """a an and also at do each evening evenings every for go i in morning mornings my on once
-    session sessions some the then times to twice week weekly with""".split()  # noqa: SIM905 (a text)
+    session sessions some the then times to twice week weekly with
+    los el la las y de por en cada manana mananas tarde tardes noche noches""".split()  # noqa: SIM905 (a text)
 )
 DAY_LETTERS_LEAST = 3  # [letters] ch: "we" and "su" are words, "wed" and "sun" are days
 NAME_MOST = 40  # [characters] ch

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, give_back, hold_for_look
+from bot.acts import draw_week, find_athlete, give_back, guided_tests, hold_for_look
 from bot.acts.checklist import local_today
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
@@ -83,6 +83,7 @@ def begin_training(turn: Turn, person: Person, athlete: Athlete, coach: Person) 
         after={"stage": athlete.stage},
     )
     draw_week.draw(turn, person, athlete, monday=monday_of(today))
+    has_tests = guided_tests.open_first(turn, person, athlete)
     first = _first_session(turn, person, athlete)
     local = first.astimezone(timing_of(person, athlete).zone)
     text = words.begins(
@@ -91,6 +92,7 @@ def begin_training(turn: Turn, person: Person, athlete: Athlete, coach: Person) 
         on=local.date(),
         at=athlete.session_at,
         is_now=first <= turn.now,
+        has_tests=has_tests,
     )
     turn.say(person, text, kind=MessageKind.SAFETY)
     return first

@@ -9,7 +9,7 @@ from functools import cache
 
 from babel import Locale
 
-from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, tidy
+from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Several, Unclear, Why, bare, tidy
 from bot.reading.days import MONTHS
 from scheduler.calendar.places import default_cities
 from scheduler.calendar.zones import zone_names
@@ -156,4 +156,4 @@ def _city(name: str) -> str:
 
 
 def _folded(text: str) -> str:
-    return tidy(text.replace("_", " ").replace("-", " "))
+    return bare(text.replace("_", " ").replace("-", " "))

@@ -99,19 +99,22 @@ def use_link(
     refused = Outcome.STRANGER if person is None else Outcome.NOT_UNDERSTOOD
     if link_guesses.is_shut_out(turn, event.chat_id):
         return refused
+    tongue = turn.tongue(person) if person is not None else turn.tongue_with(event)
     found = people.invitation(turn.tx, secret)
     if found is None:
         is_last = link_guesses.note_wrong(turn, event.chat_id)
-        _refuse(turn, event, joining.too_many_tries() if is_last else joining.unknown_link())
+        _refuse(
+            turn, event, joining.too_many_tries(tongue) if is_last else joining.unknown_link(tongue)
+        )
         return refused
     if found.used_at is not None:
         if person is not None and person.id == found.person_id:
             _welcome_back(turn, person, event.chat_id)
             return Outcome.COMMAND
-        _refuse(turn, event, joining.used_link())
+        _refuse(turn, event, joining.used_link(tongue))
         return refused
     if found.expires_at <= turn.now:
-        _refuse(turn, event, joining.expired_link())
+        _refuse(turn, event, joining.expired_link(tongue))
         return refused
     return _come_in(turn, event, found, person, menu_of)
 

@@ -3,6 +3,7 @@
 from datetime import UTC, date, datetime, time, timedelta
 
 from bot.acts.injuries import held_directions
+from bot.acts.tested import standards_tested
 from bot.turn import Turn
 from scheduler.training.own_standards import asked_of
 from scheduler.training.standards import Requirement, standing
@@ -36,7 +37,8 @@ def is_shown(turn: Turn, athlete: Athlete, asked: Requirement) -> bool:
         return True
     since = counts_from(athlete, today=turn.now.date())
     exposures = history.exposures(turn.tx, athlete.person_id, asked.movements, since=since)
-    return standing(asked, exposures=exposures, rulebook=turn.house.rulebook).is_shown
+    tests = standards_tested(turn, athlete.person_id, since=since)
+    return standing(asked, exposures=exposures, tests=tests, rulebook=turn.house.rulebook).is_shown
 
 
 def counts_from(athlete: Athlete, *, today: date) -> date:

@@ -19,7 +19,7 @@ from scheduler.pain.levels import picture_of as drawn_from
 from scheduler.pain.picture import PainPicture
 from scheduler.pain.values import MIDLINE, LeftOut, Level, Region, Side, Site
 from scheduler.training.values import PAIN_FREE, PainFacts
-from storage.queries import care, pain_folds
+from storage.queries import care, first_tests, pain_folds
 from storage.records.care import KeptPainFold
 from storage.records.people import Athlete
 from storage.records.training import SessionRecord
@@ -157,11 +157,21 @@ def worst_score_since(turn: Turn, athlete: Athlete, since: datetime) -> int:
 
 def regions_loaded(turn: Turn, session: SessionRecord) -> frozenset[Region]:
     """Return every region that a session's movements load, by the table of what is left out."""
-    movements = [
-        turn.house.library.movements[item.movement_key]
-        for item in session.items
-        if item.dose is not None and not item.is_left_out
-    ]
+    library = turn.house.library.movements
+    if session.is_test_day:
+        tested = first_tests.movements_of_session(turn.tx, session.id)
+        return regions_loaded_by([library[key] for key in sorted(tested & library.keys())])
+    return regions_loaded_by(
+        [
+            library[item.movement_key]
+            for item in session.items
+            if item.dose is not None and not item.is_left_out
+        ]
+    )
+
+
+def regions_loaded_by(movements: Sequence[Movement]) -> frozenset[Region]:
+    """Return every region that movements load, by the table of what is left out."""
     arms = (Side.LEFT, Side.RIGHT)
     return frozenset(
         Region(site=site, arm=arm)

@@ -290,7 +290,13 @@ def _finish(
     text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
     _say(turn, person, text, (), edit=edit)
     session = training.session(turn.tx, session_id) if session_id else None
-    if session is not None and session.is_open and any(item.is_reported for item in session.items):
+    if session is not None and session.is_open and session.is_test_day:
+        # The next test comes by itself; the end of the day does not ask again what was told.
+        training.change_session(turn.tx, session.id, is_pain_answered=session.has_results)
+        record_results.go_on(turn, person, session.id)
+    elif (
+        session is not None and session.is_open and any(item.is_reported for item in session.items)
+    ):
         # Before the first result it is not the answer to the question at the session's end.
         training.change_session(turn.tx, session.id, is_pain_answered=True)
         record_results.go_on(turn, person, session.id)

@@ -167,7 +167,7 @@ def _number(
     """Keep how much it hurts at once, and ask for the place again."""
     before = pain_picture.picture_of(turn, athlete)
     pain_report.amend(turn, athlete, about["report"], score=score)
-    pain_consequences.follow(turn, person, athlete, before, words_said=f"{score} of 10")
+    pain_consequences.follow(turn, person, athlete, before, words_said=f"{score}/10")
     report = pain_report.find(turn, athlete, about["report"])
     if report is not None:
         pain_talk.ask_unclear(turn, person, about)

@@ -13,6 +13,7 @@ from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import coach_plan as words
+from bot.wording.movement_names import name_of
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Movement
 from scheduler.training.coach_changes import fits_place, obstacle_to
@@ -61,7 +62,7 @@ def other(turn: Turn, coach: Person, named: Named, arguments: Arguments, event: 
         return found
     day, item = found
     tongue, about = turn.tongue(coach), about_item(named, day, item)
-    name = turn.house.library.movements[item.movement_key].name
+    name = name_of(tongue, turn.house.library.movements[item.movement_key])
     choices = stand_ins(turn, named, day, item)
     first = int(arguments["page"]) * CHOICES_A_PAGE
     rows = [

@@ -7,6 +7,7 @@ from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.plan_weeks import slot_of, stored_day
 from bot.turn import Turn
 from bot.wording import doses
+from bot.wording.movement_names import name_of
 from scheduler.calendar.wall_time import monday_of
 from scheduler.training.coach_changes import slot_with
 from scheduler.training.coach_plan import DoseSet, ItemChange, PlanChange
@@ -75,10 +76,10 @@ def _put(
         turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=allowed
     )
     number = item_facts(turn, session, item).number
-    said = doses.dose_line(
-        turn.tongue(person), decision.value, movement, arms=tuple(sorted(allowed))
-    )
-    return turn.tongue(person).say("{n}. {name}: {dose}", n=number, name=movement.name, dose=said)
+    tongue = turn.tongue(person)
+    said = doses.dose_line(tongue, decision.value, movement, arms=tuple(sorted(allowed)))
+    name = name_of(tongue, movement)
+    return tongue.say("{n}. {name}: {dose}", n=number, name=name, dose=said)
 
 
 def _quality_of(

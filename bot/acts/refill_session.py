@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.pair_on_the_day import beside_pull
 from bot.acts.places import held_in
 from bot.turn import Turn
 from bot.wording import coach_pain, doses
@@ -44,6 +45,7 @@ def correct(turn: Turn, person: Person, athlete: Athlete, picture: PainPicture) 
                 continue
             line = _ease(turn, person, athlete, session, item, arms)
             eased += [line] if line else []
+        eased += _pushes_beside(turn, person, session.id)
         _tell(turn, person, athlete, picture, taken, instead, eased)
 
 
@@ -167,6 +169,30 @@ def _ease(
         turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=arms
     )
     return _line(turn, person, session, item, movement, decision, arms)
+
+
+def _pushes_beside(turn: Turn, person: Person, session_id: int) -> list[str]:
+    """Cut each push that is still to come where the pull of its pair was eased just now."""
+    session = training.session(turn.tx, session_id)
+    items = sent_items(session)
+    decided: dict[int, Decision[Dose]] = {
+        item.id: Decision(value=item.dose, reasons=item.reasons)
+        for item in items
+        if item.dose is not None
+    }
+    lines = []
+    for item in items:
+        if item.is_reported or item.dose is None:
+            continue
+        decision = beside_pull(item, items, decided)
+        if decision.value.sets == item.dose.sets:
+            continue
+        training.snapshot_dose(
+            turn.tx, item.id, dose=decision.value, reasons=decision.reasons, arms=item.arms
+        )
+        movement, arms = turn.house.library.movements[item.movement_key], frozenset(item.arms)
+        lines.append(_line(turn, person, session, item, movement, decision, arms))
+    return lines
 
 
 def _line(

@@ -20,6 +20,9 @@ def refused(turn: Turn, outgoing: Outgoing) -> None:
     if outgoing.operation is Operation.MEDIA:
         _say_without(turn, outgoing)
         return
+    if outgoing.operation.is_drawn:
+        _say_in_words(turn, outgoing)
+        return
     if outgoing.kind not in KINDS or "text" not in outgoing.payload:
         return
     person = people.person_in_chat(turn.tx, outgoing.chat_id)
@@ -73,6 +76,24 @@ def _say_without(turn: Turn, outgoing: Outgoing) -> None:
         now=turn.now,
         subject=outgoing.subject,
     )
+
+
+def _say_in_words(turn: Turn, outgoing: Outgoing) -> None:
+    """A picture that the platform will not take: what it shows is said."""
+    for one in outgoing.payload.get("pictures") or [outgoing.payload]:
+        outbox.put(
+            turn.tx,
+            chat_id=outgoing.chat_id,
+            operation=Operation.SEND,
+            kind=outgoing.kind,
+            payload={
+                "text": f"{one['caption']}\n{one['instead']}",
+                "buttons": one.get("buttons", []),
+            },
+            now=turn.now,
+            subject=one.get("subject"),
+            useful_until=outgoing.useful_until,
+        )
 
 
 def _athlete_of(outgoing: Outgoing) -> int | None:

@@ -14,7 +14,7 @@ from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_changes
+from bot.wording import coach_changes, coach_pain
 from bot.wording import coach_rest as words
 from scheduler.pain.events import Cleared, Rested
 from scheduler.pain.levels import clearing_decision
@@ -154,7 +154,7 @@ def _rest(turn: Turn, coach: Person, named: Named, site: Site, side: Side, *, wh
 def _audit(
     turn: Turn, coach: Person, named: Named, site: Site, side: Side, *, what: str, why: str
 ) -> None:
-    place = words.place(turn.tongue(coach), site, side)
+    place = coach_pain.place(turn.tongue(coach), site, side)
     care.write_audit(
         turn.tx,
         at=turn.now,

@@ -6,19 +6,20 @@ from datetime import date, datetime, time, timedelta
 from bot.acts import (
     answer_clip,
     approve_batch,
+    athlete_week,
     decide_proposal,
-    limits,
     show_roster,
-    week_figures,
+    team_members,
+    team_pictures,
 )
-from bot.acts.bests import bests_between
-from bot.acts.standing_still import still_lines
+from bot.acts.athlete_week import WEEK, AthleteWeek, Gathered
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import digest
 from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
 from bot.wording.pages import pages_of
+from bot.writer import log_fault
 from scheduler.calendar.wall_time import due_instant
 from scheduler.calendar.zones import zone_named
 from scheduler.pain.values import Level
@@ -27,18 +28,23 @@ from storage.records.care import AuditEntry, Proposal
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-WEEK = timedelta(days=7)  # [days] definition
 BESTS_MOST = 5  # [lines] ch: the best one of an athlete each; the rest is a count
 BUTTONS_MOST = 20  # [decisions] ch: more are decided one by one under /roster
 STAGE_CHANGES = ("stage.changed", "stage.taken_back")
 UNBALANCED_FROM_SETS = 2  # [sets] ch: below it a ratio of whole sets says nothing
 
 
-def send_digest(turn: Turn, coach: Person, on: date) -> None:
-    """Send what the seven days before ``on`` came to; useful until the next digest."""
+def send_digest(
+    turn: Turn, coach: Person, on: date, gathered: Gathered = athlete_week.NOTHING
+) -> None:
+    """Send what the seven days before ``on`` came to; useful until the next digest.
+
+    ``gathered`` was looked up before, athlete by athlete; what is missing is looked up now.
+    """
     tongue = turn.tongue(coach)
     proposals = care.proposals(turn.tx, [one.id for one, _ in _athletes(turn, coach)])
-    text, over = digest.first_message(tongue, facts_of(turn, coach, on, proposals))
+    weeks = weeks_of(turn, coach, on, gathered)
+    text, over = digest.first_message(tongue, facts_of(turn, coach, on, proposals, weeks))
     until = turn.now + WEEK
     turn.say(
         coach,
@@ -49,9 +55,56 @@ def send_digest(turn: Turn, coach: Person, on: date) -> None:
     )
     for page in pages_of(over):
         turn.say(coach, page, kind=MessageKind.DIGEST, useful_until=until)
+    try:
+        with turn.tx.begin_nested():
+            _send_pictures(turn, coach, on, weeks, gathered, until=until)
+    except Exception as fault:  # noqa: BLE001 (the digest is worth more than its pictures)
+        log_fault(f"P{coach.id}-pictures", fault)
 
 
-def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal]) -> DigestFacts:
+def _send_pictures(
+    turn: Turn,
+    coach: Person,
+    on: date,
+    weeks: Mapping[int, AthleteWeek],
+    gathered: Gathered,
+    *,
+    until: datetime,
+) -> None:
+    first, last = on - WEEK, on - timedelta(days=1)
+    levels = {athlete_id: week.level for athlete_id, week in weeks.items()}
+    team_pictures.send(
+        turn,
+        coach,
+        team_members.members_of(turn, coach, levels, first=first, last=last),
+        first=first,
+        last=last,
+        until=until,
+        shots=gathered.shots if gathered.on == on else None,
+    )
+
+
+def weeks_of(
+    turn: Turn, coach: Person, on: date, gathered: Gathered = athlete_week.NOTHING
+) -> dict[int, AthleteWeek]:
+    """Return each athlete's week, as gathered or looked up now."""
+    known = gathered.weeks if gathered.on == on else {}
+    first, last = on - WEEK, on - timedelta(days=1)
+    return {
+        person.id: known[person.id]
+        if person.id in known
+        else athlete_week.week_of(turn, coach, person, athlete, first=first, last=last)
+        for person, athlete in _athletes(turn, coach)
+    }
+
+
+def facts_of(
+    turn: Turn,
+    coach: Person,
+    on: date,
+    proposals: Sequence[Proposal],
+    weeks: Mapping[int, AthleteWeek],
+) -> DigestFacts:
     """Collect the week."""
     first, last = on - WEEK, on - timedelta(days=1)
     names = {person.id: person.name for person, _ in _athletes(turn, coach)}
@@ -60,9 +113,9 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
     audit = care.audit_between(turn.tx, list(names), since=since, until=until)
     counts = training.kept_of_sent(turn.tx, list(names), first=first, last=last)
     stages = _stages(names, audit)
-    unbalanced = _unbalanced(turn, names, first=first, last=last)
-    bests, bests_more = _bests(turn, coach, names, first=first, last=last)
-    changes = _changes(turn, coach, first=first, last=last)
+    unbalanced = _unbalanced(turn, names, weeks)
+    bests, bests_more = _bests(turn, coach, names, weeks)
+    changes = _changes(turn, coach, names, weeks)
     named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
     return DigestFacts(
         first=first,
@@ -79,7 +132,7 @@ def facts_of(turn: Turn, coach: Person, on: date, proposals: Sequence[Proposal])
         bests_more=bests_more,
         changes=changes,
         stages=stages,
-        still=_still(turn, coach),
+        still=_still(turn, coach, names, weeks),
         up=_count(audit, "dose.up"),
         kept_doses=_count(audit, "dose.kept"),
         down=_count(audit, "dose.down"),
@@ -133,15 +186,13 @@ def _stages(names: Mapping[int, str], audit: Sequence[AuditEntry]) -> tuple[tupl
 
 
 def _unbalanced(
-    turn: Turn, names: Mapping[int, str], *, first: date, last: date
+    turn: Turn, names: Mapping[int, str], weeks: Mapping[int, AthleteWeek]
 ) -> tuple[tuple[str, int, int], ...]:
     """Return whose sets done are out of the rulebook's bounds of pushing against pulling."""
     bounds = turn.house.rulebook.weeks.push_to_pull
     found = []
     for athlete_id, name in names.items():
-        sessions = training.sessions_between(turn.tx, athlete_id, first=first, last=last)
-        figures = week_figures.figures_of(turn, sessions)
-        push, pull = figures.push.done, figures.pull.done
+        push, pull = weeks[athlete_id].push, weeks[athlete_id].pull
         is_low = push < bounds.least * pull
         is_high = bounds.most is not None and push > bounds.most * pull
         # One set of a small week is no imbalance, whatever its ratio.
@@ -151,14 +202,11 @@ def _unbalanced(
 
 
 def _bests(
-    turn: Turn, coach: Person, names: Mapping[int, str], *, first: date, last: date
+    turn: Turn, coach: Person, names: Mapping[int, str], weeks: Mapping[int, AthleteWeek]
 ) -> tuple[tuple[str, ...], int]:
     """Return the largest gain of each athlete, five in all, and how many more there are."""
     tongue = turn.tongue(coach)
-    found = {
-        name: bests_between(turn, tongue, athlete_id, first=first, last=last)
-        for athlete_id, name in names.items()
-    }
+    found = {name: weeks[athlete_id].bests for athlete_id, name in names.items()}
     foremost = sorted(
         ((name, bests[0]) for name, bests in found.items() if bests), key=lambda one: -one[1].gain
     )[:BESTS_MOST]
@@ -166,25 +214,26 @@ def _bests(
     return lines, sum(len(bests) for bests in found.values()) - len(lines)
 
 
-def _changes(turn: Turn, coach: Person, *, first: date, last: date) -> tuple[str, ...]:
+def _changes(
+    turn: Turn, coach: Person, names: Mapping[int, str], weeks: Mapping[int, AthleteWeek]
+) -> tuple[str, ...]:
     """Return each athlete's largest change that is more than chance, and is news this week."""
     tongue = turn.tongue(coach)
-    lines = []
-    for person, athlete in _athletes(turn, coach):
-        found = limits.changes_of(turn, athlete, first=first, last=last)
-        if found:
-            lines.append(
-                digest.best(tongue, name=person.name, line=limit_words.change(tongue, found[0]))
-            )
-    return tuple(lines)
+    return tuple(
+        digest.best(tongue, name=name, line=limit_words.change(tongue, change))
+        for athlete_id, name in names.items()
+        if (change := weeks[athlete_id].change) is not None
+    )
 
 
-def _still(turn: Turn, coach: Person) -> tuple[str, ...]:
+def _still(
+    turn: Turn, coach: Person, names: Mapping[int, str], weeks: Mapping[int, AthleteWeek]
+) -> tuple[str, ...]:
     """Return a line for each athlete with a dose that has stood still, the longest of them."""
     return tuple(
-        digest.best(turn.tongue(coach), name=person.name, line=lines[0])
-        for person, _ in _athletes(turn, coach)
-        if (lines := still_lines(turn, coach, person))
+        digest.best(turn.tongue(coach), name=name, line=weeks[athlete_id].still)
+        for athlete_id, name in names.items()
+        if weeks[athlete_id].still
     )
 
 

@@ -2,16 +2,20 @@
 
 from datetime import datetime
 
-from bot.acts import ask_for_clip, close_session, pain_picture
+from bot.acts import ask_for_clip, close_session, guided_tests, pain_picture
 from bot.acts.dose_today import dose_for
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.pair_on_the_day import beside_pull
 from bot.turn import Tap, TapRows, Turn
+from bot.wording import guided_tests as test_words
 from bot.wording import how_to as how_to_words
 from bot.wording import pain as pain_words
 from bot.wording import season as season_words
 from bot.wording import session as words
 from bot.wording.tongue import Tongue
+from scheduler.reasons import Decision
+from scheduler.training.values import Dose
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, SessionState
@@ -28,6 +32,8 @@ def send(
 ) -> bool:
     """Send a planned session; False when nothing of it may be trained."""
     close_older(turn, person, session_id)
+    if guided_tests.take_over(turn, person, athlete, session_id, useful_until=useful_until):
+        return True
     session = training.session(turn.tx, session_id)
     if not fix_doses(turn, person, athlete, session):
         training.change_session(
@@ -54,6 +60,7 @@ def fix_doses(turn: Turn, person: Person, athlete: Athlete, session: SessionReco
     """Fix each item's dose as of today; what hurts is left out even if the plan still has it."""
     picture = pain_picture.picture_of(turn, athlete)
     sent = 0
+    decided: dict[int, Decision[Dose]] = {}
     for item in session.items:
         movement = turn.house.library.movements[item.movement_key]
         arms = picture.rested.arms_allowed(movement)
@@ -61,15 +68,20 @@ def fix_doses(turn: Turn, person: Person, athlete: Athlete, session: SessionReco
         if not arms & planned:
             training.change_item(turn.tx, item.id, is_left_out=True)
             continue
-        decision = dose_for(turn, person, athlete, item, on=session.on)
+        decided[item.id] = dose_for(turn, person, athlete, item, on=session.on)
+        sent += item.pair is not None
+    for item in session.items:
+        if item.id not in decided:
+            continue
+        decision = beside_pull(item, session.items, decided)
+        arms = picture.rested.arms_allowed(turn.house.library.movements[item.movement_key])
         training.snapshot_dose(
             turn.tx,
             item.id,
             dose=decision.value,
             reasons=decision.reasons,
-            arms=arms & planned,
+            arms=arms & frozenset(item.arms) if item.arms else arms,
         )
-        sent += item.pair is not None
     return sent > 0
 
 
@@ -119,12 +131,10 @@ def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
 def reminder_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
     """The two shortest answers, so that nobody scrolls back for them in the evening."""
     about = {"session": session.id}
-    return [
-        [
-            Tap(tongue.say("All as planned"), "as_planned", about),
-            Tap(tongue.say("Can't today"), "cant", about),
-        ]
-    ]
+    first = Tap(tongue.say("All as planned"), "as_planned", about)
+    if session.is_test_day:
+        first = Tap(test_words.start_label(tongue), "tests.start", about)
+    return [[first, Tap(tongue.say("Can't today"), "cant", about)]]
 
 
 def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from bot.acts import tests_card
 from bot.acts.checklist import local_today
 from bot.acts.item_facts import item_facts, sent_items
 from bot.turn import Tap, TapRows, Turn
@@ -30,6 +31,7 @@ class Step(StrEnum):
     RESERVE = "reserve"
     EFFORT = "effort"
     PAIN = "pain"
+    TEST = "test"
     CLOSE = "close"
     NOTHING = "nothing"
 
@@ -86,6 +88,8 @@ def show(
     ``has_news`` when it plays something back: then it is shown even if nothing is asked.
     """
     session = training.session(turn.tx, session_id)
+    if session.is_test_day and tests_card.ask(turn, person, session):
+        return Step.TEST
     ask = next_step(session)
     tongue = turn.tongue(person)
     question, taps = _question(turn, person, session, ask)

@@ -239,8 +239,8 @@ def _near_taps(
         {"sets": now.sets + 1},
         {"target": now.target - step},
         {"target": now.target + step},
-        *[{"rung": rung} for rung in beside],
     ]
+    near += [{"rung": rung} for rung in beside]
     doses = [now.model_copy(update=change) for change in near]
     tongue = turn.tongue(coach)
     taps = [

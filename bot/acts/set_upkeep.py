@@ -13,7 +13,9 @@ from storage.queries import care, people
 from storage.records.people import Person
 
 SET = "upkeep.set"
-ON_OR_OFF = re.compile(r"\s*(?P<which>on|off)\b[\s,.:;-]*(?P<why>.*)", re.IGNORECASE | re.DOTALL)
+ON_OR_OFF = re.compile(
+    r"\s*(?P<which>on|off|s[ií]|no)\b[\s,.:;-]*(?P<why>.*)", re.IGNORECASE | re.DOTALL
+)
 
 
 def change(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -22,7 +24,7 @@ def change(turn: Turn, coach: Person, named: Named) -> Outcome:
     if said is None or not said["why"].strip():
         turn.say(coach, words.upkeep_usage(tongue))
         return Outcome.NOT_UNDERSTOOD
-    is_on, profile = said["which"].lower() == "on", named.athlete.profile
+    is_on, profile = said["which"].lower() not in {"off", "no"}, named.athlete.profile
     if profile.has_upkeep is is_on:
         turn.say(coach, words.upkeep_same(tongue, name=named.person.name, is_on=is_on))
         return Outcome.NOT_UNDERSTOOD

@@ -3,10 +3,14 @@
 from datetime import timedelta
 
 from bot.acts import (
+    balance_picture,
     close_messages,
     decide_proposal,
     give_back,
+    history_picture,
     limits,
+    remarks,
+    season_picture,
     week_figures,
     week_load,
 )
@@ -23,6 +27,7 @@ from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_athlete, coach_checklist, coach_groups, coach_plan
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
+from bot.wording import pictures as picture_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
 from bot.wording.pages import pages_of
 from scheduler.calendar.zones import zone_named
@@ -100,6 +105,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         returns=_returns(turn, athlete),
         changes=entries_for(turn, coach, changes[:CHANGES_SHOWN]),
         decisions=_decisions(turn, coach, named),
+        remarks=remarks.lines_for(turn, coach, person.id),
         waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
     )
 
@@ -177,10 +183,15 @@ def _taps(turn: Turn, coach: Person, named: Named) -> TapRows:
         row.append(Tap(coach_athlete.clear_label(tongue), "coach.clear_ask", about))
     unanswered = close_messages.tap_for(turn, coach, named.person)
     rows += [[unanswered]] if unanswered else []
+    pictures = [
+        Tap(picture_words.history_label(tongue), history_picture.ACT, about),
+        Tap(picture_words.season_label(tongue), season_picture.ACT, about),
+        Tap(picture_words.balance_label(tongue), balance_picture.ACT, about),
+    ]
     more = [Tap(coach_groups.open_label(tongue), "coach.group_choose", about)]
     if picture_of(turn, named.athlete).regions:
         more.append(Tap(handover_words.label(tongue), "coach.handover", about))
-    return [*rows, row, more]
+    return [*rows, row, pictures, more]
 
 
 # ``/who NAME``.

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import pain_picture
+from bot.acts import pain_picture, record_results, tests_card
 from bot.acts.checklist import local_today
 from bot.acts.item_facts import sent_items
 from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
@@ -39,6 +39,8 @@ def _show_open(turn: Turn, person: Person, athlete: Athlete) -> bool:
     sessions = training.open_sessions(turn.tx, person.id)
     if not sessions:
         return False
+    if sessions[0].is_test_day:
+        return _show_tests(turn, person, athlete, sessions[0])
     if not sent_items(sessions[0]):
         say_nothing_left(turn, person, athlete)
         return True
@@ -50,6 +52,22 @@ def _show_open(turn: Turn, person: Person, athlete: Athlete) -> bool:
         subject=f"session:{sessions[0].id}",
     )
     return True
+
+
+def _show_tests(turn: Turn, person: Person, athlete: Athlete, session: SessionRecord) -> bool:
+    """Show a day of tests where it stands: its opening before the first test, then the next."""
+    if session.has_results:
+        record_results.go_on(turn, person, session.id)
+        return True
+    text = tests_card.opening(turn, person, athlete, session)
+    if text:
+        turn.say(
+            person,
+            text,
+            taps=tests_card.begin_taps(turn, person, session),
+            subject=f"session:{session.id}",
+        )
+    return bool(text)
 
 
 def week(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:

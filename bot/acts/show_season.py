@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from bot.acts import find_athlete
+from bot.acts import find_athlete, season_picture
 from bot.acts.checklist import local_today
 from bot.acts.season import outlook_of, season_of
 from bot.events import Wrote
@@ -21,6 +21,7 @@ def own(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     if athlete is not None:
         text = _season(turn, turn.tongue(person), person, athlete)
         turn.say(person, text)
+        season_picture.send(turn, person, person, athlete)
     return Outcome.COMMAND
 
 

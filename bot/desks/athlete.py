@@ -26,6 +26,7 @@ from bot.acts import (
     show_why,
     swap_item,
     take_clip,
+    tests_taps,
     weekly_question,
 )
 from bot.desks.entry import Command, TapEntry
@@ -68,6 +69,7 @@ TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.ATHLETE, act)
     for name, act in {
         **session_taps.TAPS,
+        **tests_taps.TAPS,
         **swap_item.TAPS,
         **take_clip.TAPS,
         **cant_today.TAPS,
@@ -91,6 +93,7 @@ TAPS: dict[str, TapEntry] = {
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     """Hear what an athlete wrote: red flags first, in every state, then the open dialog."""
+    turn.bodies[person.id] = athlete.profile.facts
     flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
     is_flagged = bool(flags.candidates)
     dialog = buttons.dialog(turn.tx, event.chat_id)

@@ -47,7 +47,7 @@ def _of_somebody(turn: Turn, event: Event, person: Person | None) -> Outcome:
         case FileArrived():
             return _arrived(turn, person, event)
         case _ if person is None:
-            return _stranger(turn, event.chat_id)
+            return _stranger(turn, event)
         case Tapped():
             return _tapped(turn, person, event)
         case Wrote():
@@ -160,6 +160,7 @@ def _arrived(turn: Turn, person: Person | None, event: FileArrived) -> Outcome:
     return coach_desk.take(in_force.turn_for(turn, person.id), person, event)
 
 
-def _stranger(turn: Turn, chat_id: int) -> Outcome:
-    turn.say_to_chat(chat_id, plain.stranger(), kind=MessageKind.NOTICE)
+def _stranger(turn: Turn, event: Event) -> Outcome:
+    text = plain.stranger(turn.tongue_with(event))
+    turn.say_to_chat(event.chat_id, text, kind=MessageKind.NOTICE)
     return Outcome.STRANGER

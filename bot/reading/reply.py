@@ -174,7 +174,9 @@ def _asked_for(
         return SessionNow(**{**beside, "asks_coach": False})
     found = read_correction(tokens, _past(context))
     if isinstance(found, NotUnderstood):
-        return NotUnderstood(**beside, example=example_reply(context.session))
+        return NotUnderstood(
+            **beside, example=example_reply(context.session, language=context.language)
+        )
     if isinstance(found, Asked):
         return found.model_copy(update=dict(beside))
     return found.model_copy(update=dict(beside)) if found else None
@@ -316,13 +318,19 @@ def _kept(
     return found.model_copy(update={**beside, "reserve": lone})
 
 
+def _example(context: ReadingContext) -> str:
+    return example_reply(context.session, language=context.language)
+
+
 def _remainder(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
 ) -> Reading:
     """Return what is left when there are no results."""
     marks = {token.mark for token in tokens} - SILENT
     if marks & FIGURES:
-        return NotUnderstood(**beside, example=example_reply(context.session))
+        return NotUnderstood(
+            **beside, example=example_reply(context.session, language=context.language)
+        )
     if beside["pains"] or beside["effort"] is not None:
         return Told(**beside)
     if beside["activities"]:

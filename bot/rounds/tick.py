@@ -5,12 +5,15 @@ What is done is done in each person's own transaction and marked there: a round 
 is done again from its beginning, and does nothing twice.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator, Iterator
+from contextlib import contextmanager
 from datetime import datetime, timedelta
+from functools import partial
 
 from sqlmodel import Session
 
 from bot.acts import leave
+from bot.acts.athlete_week import NOTHING, Gathered
 from bot.rounds import athlete_round, coach_round, house_round
 from bot.turn import Turn
 from bot.writer import log_fault
@@ -47,7 +50,9 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
         _apart(database, now(), make_turn, athlete_id, since, athlete_round.go)
         yield
     for coach_id in coach_ids:
-        _apart(database, now(), make_turn, coach_id, since, coach_round.go)
+        gathered = yield from _gathered(database, now, make_turn, coach_id, since)
+        go = partial(coach_round.go, gathered=gathered)
+        _apart(database, now(), make_turn, coach_id, since, go)
         yield
     for person_id in leaving_ids:
         _apart(database, now(), make_turn, person_id, since, _leave)
@@ -62,6 +67,23 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
 
 def _leave(turn: Turn, person_id: int, _since: datetime) -> None:
     leave.finish(turn, person_id)
+
+
+def _gathered(
+    database: Database, now: Now, make_turn: MakeTurn, coach_id: int, since: datetime
+) -> Generator[None, None, Gathered]:
+    """Gather a due digest in steps; what could not be gathered is looked up when it is written."""
+
+    @contextmanager
+    def open_turn() -> Iterator[Turn]:
+        with database.transaction() as tx:
+            yield make_turn(tx, now())
+
+    try:
+        return (yield from coach_round.gather(open_turn, coach_id, since))
+    except Exception as fault:  # noqa: BLE001 (one person's fault never stops the round)
+        log_fault(f"P{coach_id}", fault)
+        return NOTHING
 
 
 def _apart(

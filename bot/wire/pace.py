@@ -65,12 +65,12 @@ class Pace:
                 del self._chats[chat_id]  # as good as one that was never written to
         return busy
 
-    def spend(self, chat_id: int, *, now: datetime) -> None:
-        """Count one message that leaves now."""
+    def spend(self, chat_id: int, *, now: datetime, messages: int = 1) -> None:
+        """Count what leaves now. An album is not cut in two: it may leave the buckets in debt."""
         if self._is_on:
-            self._overall(now).tokens -= 1
-            self._chat(chat_id, now).tokens -= 1
-            self._latest.append(now)
+            self._overall(now).tokens -= messages
+            self._chat(chat_id, now).tokens -= messages
+            self._latest.extend([now] * messages)
 
     def _overall(self, now: datetime) -> _Bucket:
         self._all = self._filled(self._all, now, self.OVERALL_PER_S, self.OVERALL_BURST)

@@ -1,7 +1,8 @@
 """From an outbox operation to the platform's call."""
 
 import asyncio
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from telegram import (
@@ -11,22 +12,50 @@ from telegram import (
     InlineKeyboardButton,
     InlineKeyboardMarkup,
     InputFile,
+    InputMediaPhoto,
     LinkPreviewOptions,
     ReplyParameters,
 )
 from telegram.constants import ParseMode
 
 from bot.pictures.handover_values import HandoverPage
+from bot.pictures.studio import NotDrawnError, Studio
 from storage.records.wire import Operation, Outgoing
 
 NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+PHOTO_NAME = "picture.png"
 
 MakeFile = Callable[[Mapping[str, Any]], bytes]
 """Makes a file from its payload, in a thread beside the loop."""
 
 
-async def perform(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None = None) -> int | None:
-    """Make the call of one operation; return the message id that the platform gave it."""
+@dataclass(frozen=True)
+class Performed:
+    """What came of an operation.
+
+    ``message_id`` is the first message's; ``further`` are those of an album behind the first, each
+    with the subject it is about; ``left_to_say`` are the words of pictures that were not drawn.
+    """
+
+    message_id: int | None
+    further: tuple[tuple[int, str | None], ...] = ()
+    left_to_say: tuple[Mapping[str, Any], ...] = ()
+
+
+async def perform(
+    bot: Bot, outgoing: Outgoing, *, studio: Studio, make_file: MakeFile | None = None
+) -> Performed:
+    """Make the call of one operation, drawing its pictures first."""
+    match outgoing.operation:
+        case Operation.PHOTO:
+            return await _send_album(bot, outgoing, [outgoing.payload], studio)
+        case Operation.ALBUM:
+            return await _send_album(bot, outgoing, outgoing.payload["pictures"], studio)
+        case _:
+            return Performed(await _call(bot, outgoing, make_file))
+
+
+async def _call(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None) -> int | None:
     payload = outgoing.payload
     match outgoing.operation:
         case Operation.SEND:
@@ -52,6 +81,8 @@ async def perform(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None = Non
                 scope=BotCommandScopeChat(outgoing.chat_id),
             )
             return None
+        case _:  # pragma: no cover - what is drawn is handled above
+            raise ValueError(outgoing.operation)
 
 
 async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
@@ -112,6 +143,61 @@ async def _send_content(bot: Bot, chat_id: int, payload: Mapping[str, Any], cont
         InputFile(content, filename=payload["file_name"]),
         caption=payload["caption"],
         parse_mode=ParseMode.HTML,
+    )
+    return sent.message_id
+
+
+async def _send_album(
+    bot: Bot, outgoing: Outgoing, pictures: Sequence[Mapping[str, Any]], studio: Studio
+) -> Performed:
+    """Send what could be drawn, as an album where there are several; else the words alone."""
+    found = [(one, await _drawn(studio, one)) for one in pictures]
+    ready = [(one, png) for one, png in found if png is not None]
+    missing = [_in_words(one) for one, png in found if png is None]
+    chat_id = outgoing.chat_id
+    if not ready:
+        first, *others = missing
+        return Performed(await _send(bot, chat_id, first), left_to_say=tuple(others))
+    if len(ready) == 1:
+        message_id = await _send_photo(bot, chat_id, *ready[0])
+        return Performed(message_id, left_to_say=tuple(missing))
+    sent = await bot.send_media_group(
+        chat_id,
+        [
+            InputMediaPhoto(png, caption=one["caption"], parse_mode=ParseMode.HTML)
+            for one, png in ready
+        ],
+    )
+    further = [
+        (message.message_id, one.get("subject"))
+        for message, (one, _) in zip(sent[1:], ready[1:], strict=True)
+    ]
+    return Performed(sent[0].message_id, tuple(further), tuple(missing))
+
+
+async def _drawn(studio: Studio, picture: Mapping[str, Any]) -> bytes | None:
+    try:
+        return await studio.draw(picture["picture"])
+    except NotDrawnError:
+        return None
+
+
+def _in_words(picture: Mapping[str, Any]) -> dict[str, Any]:
+    """Return the message that stands in for a picture."""
+    return {
+        "text": f"{picture['caption']}\n{picture['instead']}",
+        "buttons": picture.get("buttons", []),
+        "subject": picture.get("subject"),
+    }
+
+
+async def _send_photo(bot: Bot, chat_id: int, picture: Mapping[str, Any], png: bytes) -> int:
+    sent = await bot.send_photo(
+        chat_id,
+        InputFile(png, filename=PHOTO_NAME),
+        caption=picture["caption"],
+        parse_mode=ParseMode.HTML,
+        reply_markup=_keyboard(picture),
     )
     return sent.message_id
 

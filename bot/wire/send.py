@@ -11,10 +11,11 @@ from sqlmodel import Session
 from telegram import Bot
 from telegram.error import TelegramError
 
+from bot.pictures.studio import Studio
 from bot.wire.faults import Fault, Meaning, understand
 from bot.wire.fetch import fetch
 from bot.wire.pace import Pace
-from bot.wire.requests import MakeFile, perform
+from bot.wire.requests import MakeFile, Performed, perform
 from scheduler.calendar.clocks import Clock
 from storage import outbox
 from storage.database import Database
@@ -53,12 +54,14 @@ class Sender:
         on_refused: RefusedHook,
         on_fetched: Callable[[], None] = _nobody_waits,
         make_file: MakeFile | None = None,
+        studio: Studio | None = None,
     ) -> None:
         """Keep what is needed; the hooks tell whom it concerns, in the same transaction.
 
         ``on_fetched`` wakes the writer: a file that was asked for is in the inbox.
         ``make_file`` makes, in a thread, the files that are not made before they leave.
         """
+        self._studio = studio or Studio()
         self._database = database
         self._bot = bot
         self._clock = clock
@@ -80,6 +83,11 @@ class Sender:
         """True when nothing is in flight, all is written down and nothing new was announced."""
         return not self._tasks and not self._ended and not self._wake.is_set()
 
+    @property
+    def is_drawing(self) -> bool:
+        """True while a picture is drawn or sent: that takes time of the real clock."""
+        return any(outgoing.operation.is_drawn for outgoing in self._tasks.values())
+
     def recover(self) -> int:
         """Put back what was in flight when the process ended, marked as doubtful."""
         with self._database.transaction() as tx:
@@ -100,13 +108,14 @@ class Sender:
         try:
             await asyncio.gather(*self._tasks, return_exceptions=True)
         finally:
+            self._studio.close()
             with self._database.transaction() as tx:
                 self._settle(tx)
 
     def _launch(self) -> datetime | None:
         """Start what may leave now; return when to look again, None to be woken."""
         now = self._clock.now()
-        room = min(IN_FLIGHT - len(self._tasks), self._pace.room(now=now))
+        room = min(IN_FLIGHT - self._in_flight(), self._pace.room(now=now))
         if room <= 0 and not self._ended:
             return self._look_again_at(None, now)
         with self._database.transaction() as tx:
@@ -114,15 +123,20 @@ class Sender:
             leaving = self._claim(tx, now, room) if room > 0 else []
             later = outbox.next_due_at(tx, after=now)
         for outgoing in leaving:
-            self._pace.spend(outgoing.chat_id, now=now)
+            self._pace.spend(outgoing.chat_id, now=now, messages=_messages(outgoing))
             task = asyncio.create_task(self._deliver(outgoing))
             self._tasks[task] = outgoing
             task.add_done_callback(self._finished)
         return self._look_again_at(later, now)
 
+    def _in_flight(self) -> int:
+        """Count what is on its way. Pictures are not: they stand in line to be drawn, a moment
+        of the transport each, and nobody's reply waits behind them."""
+        return sum(not outgoing.operation.is_drawn for outgoing in self._tasks.values())
+
     def _look_again_at(self, later: datetime | None, now: datetime) -> datetime | None:
         """Return when a wait ends first: a row's own, its chat's, or everybody's."""
-        if len(self._tasks) >= IN_FLIGHT:
+        if self._in_flight() >= IN_FLIGHT:
             return None  # the first to end wakes us
         if self._pace.room(now=now) <= 0:
             return self._pace.next_room_at(now=now)
@@ -163,14 +177,15 @@ class Sender:
         try:
             if outgoing.operation is Operation.FETCH:
                 return partial(self._fetched, outgoing, await fetch(self._bot, outgoing))
-            message_id = await perform(self._bot, outgoing, self._make_file)
+            performed = await perform(
+                self._bot, outgoing, studio=self._studio, make_file=self._make_file
+            )
         except TelegramError as error:
             return partial(self._failed, outgoing, understand(error), since=began_at)
         except Exception as error:  # noqa: BLE001 (one row's fault never stops the others)
             fault = Fault(meaning=Meaning.REFUSED, detail=type(error).__name__)
             return partial(self._failed, outgoing, fault, since=began_at)
-        at = self._clock.now()
-        return partial(outbox.mark_sent, outbox_id=outgoing.id, at=at, message_id=message_id)
+        return partial(_sent, outgoing, performed, at=self._clock.now())
 
     def _fetched(self, outgoing: Outgoing, update: dict[str, Any], tx: Session) -> None:
         """Store a file like everything that arrives; the writer takes it in its turn."""
@@ -231,6 +246,29 @@ class Sender:
         outbox.put_back(
             tx, outgoing.id, not_before=self._clock.now(), is_doubtful=False, fault="moved"
         )
+
+
+def _sent(outgoing: Outgoing, performed: Performed, tx: Session, *, at: datetime) -> None:
+    """Write down what arrived; words of a picture that was not drawn are said next."""
+    outbox.mark_sent(tx, outgoing.id, at=at, message_id=performed.message_id)
+    for message_id, subject in performed.further:
+        outbox.note_sent(tx, outgoing, message_id=message_id, subject=subject, at=at)
+    for words in performed.left_to_say:
+        outbox.put(
+            tx,
+            chat_id=outgoing.chat_id,
+            operation=Operation.SEND,
+            kind=outgoing.kind,
+            payload=words,
+            now=at,
+            subject=words.get("subject"),
+            useful_until=outgoing.useful_until,
+        )
+
+
+def _messages(outgoing: Outgoing) -> int:
+    """Return how many messages an operation becomes: an album counts as its pictures."""
+    return len(outgoing.payload.get("pictures", ())) or 1
 
 
 def _pause_s(outgoing: Outgoing) -> float:

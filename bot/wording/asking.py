@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from bot.reading.examples import LETTERS
+from bot.reading.examples import letter_of
 from bot.reading.known import ItemResult, KnownItem, SetResult
 from bot.reading.values import (
     Activity,
@@ -17,6 +17,7 @@ from bot.reading.values import (
 from bot.wording import doses
 from bot.wording.assumptions import item_numbers
 from bot.wording.pages import shortened, utf16_units
+from bot.wording.reason_figures import word
 from bot.wording.tongue import Template, Tongue
 from scheduler.pain.values import Side
 
@@ -102,7 +103,7 @@ def change_line(tongue: Tongue, number: int, old: float, new: float) -> str:
 def done_line(tongue: Tongue, one: SetResult) -> str:
     """Write one set as it stands now: its arm, its figure, its load."""
     load = "" if one.load_kg is None else f" @ {tongue.load(one.load_kg)}"
-    return LETTERS.get(one.side, "") + tongue.number(one.value) + load
+    return letter_of(one.side, tongue.language) + tongue.number(one.value) + load
 
 
 def taken_back(tongue: Tongue, names: Sequence[str]) -> str:
@@ -161,7 +162,9 @@ def _values(tongue: Tongue, result: ItemResult) -> str:
     by_arm: dict[Side, list[str]] = {}
     for one in result.sets:
         by_arm.setdefault(one.side, []).append(tongue.number(one.value))
-    return ", ".join(LETTERS.get(arm, "") + " ".join(values) for arm, values in by_arm.items())
+    return ", ".join(
+        letter_of(arm, tongue.language) + " ".join(values) for arm, values in by_arm.items()
+    )
 
 
 def _correction_label(tongue: Tongue, option: Correction) -> str:
@@ -181,7 +184,7 @@ def _correction_label(tongue: Tongue, option: Correction) -> str:
 def _told_label(tongue: Tongue, option: Told) -> str:
     if option.pains:
         pain = option.pains[0]
-        side = "" if pain.side in {None, Side.BOTH} else f" {pain.side.value if pain.side else ''}"
+        side = f" {word(tongue, pain.side)}" if pain.side in {Side.LEFT, Side.RIGHT} else ""
         return tongue.say("Pain{side} {score} of 10", side=side, score=pain.score or "")
     if option.effort is not None:
         return tongue.say("Effort {effort} of 10", effort=round(option.effort))

@@ -17,7 +17,14 @@ STEPS = frozenset({"dose.step_in_time", "dose.step_in_reps", "dose.step_in_metre
 
 STAYS = "dose.same_"
 """How the codes begin that say why a dose stays."""
-FEWER = frozenset({"dose.ease_cut", "dose.sets_shared", "dose.first_weeks_two_sets"})
+FEWER = frozenset(
+    {
+        "dose.ease_cut",
+        "dose.sets_shared",
+        "dose.first_weeks_two_sets",
+        "dose.push_cut_with_pull",
+    }
+)
 """Reasons for fewer sets, which explain no other change."""
 MOST_YET: Template = "{name}: most yet, <b>{now}</b>, was {before}."
 LONGEST_YET: Template = "{name}: longest yet, <b>{now}</b>, was {before}."

@@ -62,6 +62,7 @@ class AthleteFacts:
     changes: tuple[EntryFacts, ...]
     decisions: tuple[str, ...]
     waiting: tuple[str, ...]
+    remarks: tuple[str, ...] = ()
 
 
 def screen(tongue: Tongue, facts: AthleteFacts) -> list[str]:
@@ -77,6 +78,7 @@ def screen(tongue: Tongue, facts: AthleteFacts) -> list[str]:
         *([facts.load] if facts.load else []),
         *_section(tongue, "Can do now, in the last set", facts.limits),
         *_section(tongue, "The same dose for two months or more", facts.still),
+        *_section(tongue, "Remarks beside results", facts.remarks),
         *_section(tongue, "Pain", _pain(tongue, facts)),
         *_section(tongue, "Changed last", [short_entry(tongue, one) for one in facts.changes]),
     ]

@@ -29,6 +29,12 @@ REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 WHAT: Mapping[str, Template] = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
+    "tests.opened": "Tests asked for",
+    "tests.none": "Nothing could be tested",
+    "tests.sent": "Session turned into tests",
+    "tests.stopped": "Tests stopped, the rest another day",
+    "tests.done": "Tests done",
+    "tests.called_off": "Tests called off",
     "season.changed": "Season changed",
     "movement.swapped": "Swapped for a day by the athlete",
     "session.early": "Session sent early",
@@ -89,6 +95,15 @@ WHAT: Mapping[str, Template] = {
     "dose.down": "Dose down",
     "week.drawn": "Week planned",
     "week.redrawn": "Week planned anew",
+    "break.was": "How the break was",
+    "result.changed": "Result changed",
+    "result.taken_back": "Result taken back",
+    "result.other_arm": "Result moved to the other arm",
+    "session.nothing_left": "Nothing left of a session",
+    "intake.finished": "Questions answered",
+    "intake.minor": "Under 18: guardian asked for",
+    "intake.guardian_agreed": "Guardian agreed",
+    "athlete.agreed": "Terms agreed to",
 }
 
 
@@ -251,7 +266,7 @@ def _swap(tongue: Tongue, before: Facts, after: Facts) -> str:
     """Write which movement gave way to which, and why."""
     if "movement" not in before:
         return ""
-    names = (movement_name(str(one["movement"])) for one in (before, after))
+    names = (movement_name(tongue, str(one["movement"])) for one in (before, after))
     change = _pair(tongue, *names)
     why = REASONS.get(str(after.get("why", "")))
     if why is None:
@@ -262,7 +277,7 @@ def _swap(tongue: Tongue, before: Facts, after: Facts) -> str:
 def _setting(tongue: Tongue, before: Facts, after: Facts) -> str:
     """Write a changed setting; private words are not kept here."""
     key, old, new = str(after["setting"]), before.get("value"), after.get("value")
-    name = tongue.say(NAMES.get(key, key))
+    name = tongue.say(NAMES[key]) if key in NAMES else key
     if old is None or new is None or key not in NAMES:
         return name
     change = _pair(tongue, shown(tongue, key, old), shown(tongue, key, new))

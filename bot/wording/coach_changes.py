@@ -1,19 +1,19 @@
 """A coach's change on its way: why, what stands against it, done, taken back."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.plan_entries import entry
 from bot.wording.reasons import say_reason
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.reasons import Reason
 from scheduler.training.coach_plan import PlanEntry
 
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
 AGAINST_MOST = 8  # [lines] ch: more is no longer read before a tap
 
-WHYS = {
+WHYS: Mapping[str, Template] = {
     "goal": "Fits the goal better",
     "technique": "Technique first",
     "equipment": "Equipment or room",
@@ -85,18 +85,19 @@ def refused(tongue: Tongue, *, name: str, what: str, reason: Reason) -> str:
     )
 
 
-HINTS = {
+HINTS: Mapping[str, Template] = {
     "week.rested_loaded": "What is rested for pain comes back by /clear only.",
     "week.banned": "A ban of yours ends in /plan; an old injury is given back by /giveback.",
     "week.stage_forbids": "What an old injury or a clearing holds is given back by /giveback.",
     "week.not_owned": "/plan shows what fits instead.",
     "week.inverted": "/plan shows what fits instead.",
+    "": "Send another one, or look at /plan.",
     "dose.coach_not_owned": "Doses use the weights and bands that are at hand.",
 }
 
 
 def _hint(tongue: Tongue, reason: Reason) -> str:
-    return tongue.say(HINTS.get(reason.code, "Send another one, or look at /plan."))
+    return tongue.say(HINTS.get(reason.code, HINTS[""]))
 
 
 def done(tongue: Tongue, *, name: str, what: str, why: str, is_told: bool) -> str:

@@ -94,16 +94,23 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     unit = UNITS.get(measures.get(key, Measure.REPS), "")
     load = float(shown["load_kg"])
     at_load = tongue.say(" at {load}", load=tongue.load(load)) if load else ""
+    same: dict[str, str | int] = {
+        "name": word(tongue, key),
+        "sets": str(shown["sets"]),
+        "target": str(shown["target"]),
+        "unit": unit,
+        "load": Marked(at_load),
+        "best": tongue.number(float(shown["best_set"])),
+    }
+    if shown.get("is_by_test"):
+        return tongue.say(
+            "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test", **same
+        )
     return tongue.say(
         "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
-        name=word(tongue, key),
-        sets=shown["sets"],
-        target=shown["target"],
-        unit=unit,
-        load=Marked(at_load),
-        best=tongue.number(float(shown["best_set"])),
         days=tongue.count(int(shown["days_shown"]), "shown on {n} day", "shown on {n} days"),
-        needed=shown["needed_days"],
+        needed=str(shown["needed_days"]),
+        **same,
     )
 
 

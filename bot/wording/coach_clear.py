@@ -7,10 +7,10 @@ from bot.wording import dates
 from bot.wording.coach_pain import PlaceFacts, place_line, where_of
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Level
 
-EXAMPLE = "/clear Robin two good weeks, no pain in daily use"
+EXAMPLE: Template = "/clear Robin two good weeks, no pain in daily use"
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
 
 

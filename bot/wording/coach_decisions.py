@@ -9,6 +9,8 @@ from bot.wording.tongue import Template, Tongue
 
 MOVE_UP = "stage_up"
 EARLY_PATTERN = "early_pattern"
+BY_TESTS = "tests_stage"
+STAGES = {MOVE_UP, BY_TESTS}
 REVIEW = "review"
 PATTERNS: Mapping[tuple[str, str], Template] = {
     ("one_wrist", "left"): "left wrist hurts, the right one does not",
@@ -22,6 +24,8 @@ def title(tongue: Tongue, *, kind: str, facts: Mapping[str, Any]) -> str:
     """Name a proposal in a few words."""
     if kind == MOVE_UP:
         return tongue.say("Move up to stage {stage}", stage=str(facts.get("stage", "?")))
+    if kind == BY_TESTS:
+        return tongue.say("Set stage {stage}, as the tests suggest", stage=str(facts["stage"]))
     if kind == EARLY_PATTERN:
         seen = PATTERNS.get((str(facts.get("pattern")), str(facts.get("arm"))))
         return tongue.say(seen) if seen else tongue.say("an early pattern")
@@ -38,12 +42,14 @@ def proposal(tongue: Tongue, *, name: str, title: str, lines: Sequence[str]) -> 
 
 def yes_label(tongue: Tongue, *, kind: str) -> str:
     """Label the button that takes the proposal."""
+    if kind == BY_TESTS:
+        return label(tongue, "Set it")
     return label(tongue, "Move up") if kind == MOVE_UP else label(tongue, "Noted")
 
 
 def named_yes_label(tongue: Tongue, *, name: str, kind: str, facts: Mapping[str, Any]) -> str:
     """Label the button that takes the proposal, with the athlete's name in front."""
-    if kind == MOVE_UP:
+    if kind in STAGES:
         return label(tongue, "{name} → {stage}", name=name, stage=str(facts.get("stage", "?")))
     return label(tongue, "{name}: noted", name=name)
 

@@ -16,7 +16,10 @@ def help_text(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
             ),
             "",
             tongue.say("Names by a part are enough. For example:"),
-            *(tongue.say("<code>{example}</code>", example=example) for example in EXAMPLES),
+            *(
+                tongue.say("<code>{example}</code>", example=tongue.translated(example))
+                for example in EXAMPLES
+            ),
             "",
             tongue.say("Reply to any message about an athlete, and your words go to them."),
             tongue.say(
@@ -46,7 +49,7 @@ def owner_help(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
     )
 
 
-EXAMPLES = (
+EXAMPLES: tuple[Template, ...] = (
     "/who robin",
     "/stage robin 2 holds long and even",
     "/clear robin two good weeks, no pain in daily use",

@@ -4,16 +4,16 @@ from datetime import date
 
 from bot.wording import dates
 from bot.wording.labels import label
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
-EXAMPLE = "/invite Robin Field"
+EXAMPLE: Template = "/invite Robin Field"
 
 
 def usage(tongue: Tongue) -> str:
     """The command came without a name, or with too long a one."""
     return tongue.say(
         "Send the name that you want to see on your roster:\n<code>{example}</code>",
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 

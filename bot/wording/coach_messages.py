@@ -2,10 +2,10 @@
 
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
-TELL_EXAMPLE = "/tell Robin Nice even holds this week."
-NOTE_EXAMPLE = "/note Robin prefers mornings, new job"
+TELL_EXAMPLE: Template = "/tell Robin Nice even holds this week."
+NOTE_EXAMPLE: Template = "/note Robin prefers mornings, new job"
 QUOTE_UNITS = 80  # [UTF-16 units] ch: enough to recognise what was sent
 
 
@@ -45,7 +45,8 @@ def blocked(tongue: Tongue, *, name: str) -> str:
 def text_missing(tongue: Tongue, *, example: str) -> str:
     """The command came without its text."""
     return tongue.say(
-        "The text is missing. Send it like this:\n<code>{example}</code>", example=example
+        "The text is missing. Send it like this:\n<code>{example}</code>",
+        example=tongue.translated(example),
     )
 
 
@@ -79,7 +80,7 @@ def no_addressee(tongue: Tongue) -> str:
     return tongue.say(
         "Whom is this for? Reply to a message about the athlete, or send it like this:\n"
         "<code>{example}</code>",
-        example=TELL_EXAMPLE,
+        example=tongue.translated(TELL_EXAMPLE),
     )
 
 

@@ -23,7 +23,8 @@ def which(tongue: Tongue, *, asked: str, count: int) -> str:
 def name_missing(tongue: Tongue, *, example: str) -> str:
     """The command came without a name."""
     return tongue.say(
-        "Whom is it about? Send it like this:\n<code>{example}</code>", example=example
+        "Whom is it about? Send it like this:\n<code>{example}</code>",
+        example=tongue.translated(example),
     )
 
 

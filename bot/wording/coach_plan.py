@@ -1,18 +1,18 @@
 """The coach's view of the coming two weeks: weeks, days, items, and what stands by the coach."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from bot.wording import dates, doses
 from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.labels import label
-from bot.wording.movement_names import movement_name
+from bot.wording.movement_names import movement_name, name_of
 from bot.wording.plan import STATES
 from bot.wording.plan_entries import entry
 from bot.wording.reasons import say_reason
 from bot.wording.season import KINDS
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import Movement
 from scheduler.pain.values import Side
 from scheduler.reasons import Reason
@@ -88,7 +88,7 @@ def _kind(tongue: Tongue, facts: WeekShown) -> str:
     return tongue.say("An ordinary week. Doses as they would be fixed today.")
 
 
-WEEK_KINDS = {
+WEEK_KINDS: Mapping[SeasonWeekKind, Template] = {
     SeasonWeekKind.LIGHTER: "A lighter week. Doses as they would be fixed today.",
     SeasonWeekKind.TAPER: "Fewer sets towards the event. Doses as they would be fixed today.",
     SeasonWeekKind.IN_SEASON: "A week of competing. Doses as they would be fixed today.",
@@ -112,7 +112,7 @@ def day_head(tongue: Tongue, facts: DayShown) -> str:
 def _short(tongue: Tongue, item: ItemShown) -> str:
     return tongue.say(
         "· {name}: {dose}{mark}",
-        name=item.movement.name,
+        name=name_of(tongue, item.movement),
         dose=Marked(_dose(tongue, item)),
         mark=Marked(_mark(tongue, item)),
     )
@@ -138,7 +138,7 @@ def day(tongue: Tongue, facts: DayShown, *, name: str) -> str:
             tongue.say(
                 "\n{n}. {name}{mark}\n    <b>{dose}</b>",
                 n=number,
-                name=item.movement.name,
+                name=name_of(tongue, item.movement),
                 mark=Marked(_mark(tongue, item)),
                 dose=Marked(_dose(tongue, item)),
             )
@@ -156,7 +156,7 @@ def item(
     lines = [
         tongue.say(
             "<b>{name}</b>{mark}, {day}",
-            name=facts.movement.name,
+            name=name_of(tongue, facts.movement),
             mark=Marked(_mark(tongue, facts)),
             day=dates.day(tongue, on),
         ),
@@ -171,7 +171,7 @@ def still_line(tongue: Tongue, movement: Movement, dose: Dose, *, since: date, t
     """Write one dose that stands still, with how long."""
     return tongue.say(
         "{name} {sets} × {amount}, {n} weeks since {day}",
-        name=movement.name,
+        name=name_of(tongue, movement),
         sets=dose.sets,
         amount=doses.amount(tongue, dose.measure, dose.target),
         n=(today - since).days // 7,
@@ -204,7 +204,7 @@ def marked_already(tongue: Tongue, *, name: str, key: str) -> str:
     """It stands so already."""
     return tongue.say(
         "{movement} of {name} stands so already, so nothing was changed. /plan shows it.",
-        movement=movement_name(key),
+        movement=movement_name(tongue, key),
         name=name,
     )
 
@@ -268,7 +268,7 @@ def number_label(tongue: Tongue, number: int) -> str:
     return label(tongue, "{n}", n=number)
 
 
-LABELS = {
+LABELS: Mapping[str, Template] = {
     "this_week": "This week",
     "next_week": "Next week",
     "season": "Season",

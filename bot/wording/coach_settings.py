@@ -6,9 +6,9 @@ from bot.wording.labels import label
 from bot.wording.reason_figures import word
 from bot.wording.tongue import Template, Tongue
 
-EXAMPLE_OF_GIVING_BACK = "/giveback robin seen by the physio, full range, no pain"
-SHOWN_EXAMPLE = "/shown robin clip of Tuesday, even and quiet"
-UPKEEP_EXAMPLE = "/upkeep robin on trains dips at the club"
+EXAMPLE_OF_GIVING_BACK: Template = "/giveback robin seen by the physio, full range, no pain"
+SHOWN_EXAMPLE: Template = "/shown robin clip of Tuesday, even and quiet"
+UPKEEP_EXAMPLE: Template = "/upkeep robin on trains dips at the club"
 OTHER_WORDS: Mapping[str, Template] = {"hangs": "still hangs", "all": "all of it"}
 
 
@@ -19,7 +19,8 @@ def _what(tongue: Tongue, key: str) -> str:
 def reason_missing(tongue: Tongue, *, example: str) -> str:
     """A reason is kept with every decision."""
     return tongue.say(
-        "A reason belongs to it. For example:\n<code>{example}</code>", example=example
+        "A reason belongs to it. For example:\n<code>{example}</code>",
+        example=tongue.translated(example),
     )
 
 
@@ -105,7 +106,7 @@ def upkeep_usage(tongue: Tongue) -> str:
         "Write on or off, and a reason. For example:\n<code>{example}</code>\n"
         "Upkeep keeps two easy bent-arm sets a direction a week, "
         "for athletes who do such work elsewhere already.",
-        example=UPKEEP_EXAMPLE,
+        example=tongue.translated(UPKEEP_EXAMPLE),
     )
 
 

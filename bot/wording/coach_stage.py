@@ -6,7 +6,7 @@ from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Template, Tongue
 
-EXAMPLE = "/stage Robin 2 holds long and even on both sides"
+EXAMPLE: Template = "/stage Robin 2 holds long and even on both sides"
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
 
 ABOUT: Mapping[int, Template] = {
@@ -22,7 +22,7 @@ def usage(tongue: Tongue) -> str:
     """The command was incomplete."""
     return tongue.say(
         "Send the name, the stage from 1 to 5, and why. For example:\n<code>{example}</code>",
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 
@@ -31,7 +31,7 @@ def out_of_range(tongue: Tongue, stage: int) -> str:
     return tongue.say(
         "There is no stage {stage}; stages go from 1 to 5. For example:\n<code>{example}</code>",
         stage=stage,
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 
@@ -42,7 +42,7 @@ def same(tongue: Tongue, *, name: str, stage: int) -> str:
         "For another stage, send for example:\n<code>{example}</code>",
         name=name,
         stage=stage,
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 
@@ -122,7 +122,7 @@ def changed_since(tongue: Tongue, *, name: str, stage: int) -> str:
         "<code>{example}</code>",
         name=name,
         stage=stage,
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 

@@ -1,16 +1,21 @@
 """One movement for another, and a dose set by hand: what the coach is asked and told."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bot.wording.labels import label
 from bot.wording.movement_names import movement_name, name_within
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 from scheduler.catalogue.values import Measure
 
 SWAP_EXAMPLE = "/swap robin push-up hold for support hold wrists like it better"
 DOSE_EXAMPLE = "/dose robin push-up hold 4x30 long and even last week"
 LOADED_EXAMPLE = "/dose robin farmer carry 4x30 @ 12 grip is ready"
-UNITS = {Measure.HOLD_S: "s", Measure.CARRY_S: "s", Measure.CARRY_M: "m", Measure.REPS: "reps"}
+UNITS: Mapping[Measure, Template] = {
+    Measure.HOLD_S: "s",
+    Measure.CARRY_S: "s",
+    Measure.CARRY_M: "m",
+    Measure.REPS: "reps",
+}
 
 
 def which_out(tongue: Tongue, *, name: str) -> str:
@@ -45,7 +50,7 @@ def not_coming(tongue: Tongue, *, name: str, key: str) -> str:
     """The movement is not in the coming weeks."""
     return tongue.say(
         "{movement} is not in the coming two weeks of {name}. What comes:",
-        movement=movement_name(key),
+        movement=movement_name(tongue, key),
         name=name,
     )
 
@@ -57,7 +62,7 @@ def which_of(tongue: Tongue, *, asked: str) -> str:
 
 def which_in(tongue: Tongue, *, key: str) -> str:
     """Ask what comes instead."""
-    return tongue.say("What instead of {movement}?", movement=name_within(key))
+    return tongue.say("What instead of {movement}?", movement=name_within(tongue, key))
 
 
 def swap_usage(tongue: Tongue) -> str:
@@ -74,7 +79,7 @@ def which_amount(tongue: Tongue, *, key: str, now: str) -> str:
     return tongue.say(
         "{movement}: {now} as the rules have it. Tap another dose, or write it:\n"
         "<code>{example}</code>",
-        movement=movement_name(key),
+        movement=movement_name(tongue, key),
         now=now,
         example=LOADED_EXAMPLE,
     )
@@ -95,7 +100,7 @@ def not_in_that_unit(tongue: Tongue, *, key: str, measure: Measure) -> str:
     """The dose was written in a unit that the movement is not counted in."""
     return tongue.say(
         "{movement} is counted in {unit}. Send it so, for example:\n<code>{example}</code>",
-        movement=movement_name(key),
+        movement=movement_name(tongue, key),
         unit=tongue.say(UNITS[measure]),
         example=DOSE_EXAMPLE,
     )
@@ -106,18 +111,18 @@ def owned_loads(tongue: Tongue, *, key: str, loads: Sequence[str]) -> str:
     if not loads:
         return tongue.say(
             "{movement} takes no load here: leave out what stands behind @.",
-            movement=movement_name(key),
+            movement=movement_name(tongue, key),
         )
     return tongue.say(
         "That load is not at hand for {movement}. At hand: {loads}. Nothing was changed.",
-        movement=name_within(key),
+        movement=name_within(tongue, key),
         loads=", ".join(loads),
     )
 
 
 def movement_label(tongue: Tongue, key: str) -> str:
     """Label the button of a movement."""
-    return label(tongue, "{name}", name=movement_name(key))
+    return label(tongue, "{name}", name=movement_name(tongue, key))
 
 
 def text_label(tongue: Tongue, text: str) -> str:

@@ -7,10 +7,11 @@ from datetime import date, timedelta
 from bot.wording import clips, dates
 from bot.wording.coach_pain import level_word
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Template, Tongue
+from bot.wording.tongue import Marked, Tongue
 from scheduler.pain.values import Level
 
 LINES_MOST = 25  # [lines] ch: the first message fits a coffee
+REST_UNITS = 120  # [UTF-16 units] ch: one line is three on a phone; the picture names everybody
 QUOTE_UNITS = 60  # [UTF-16 units] ch: enough to know what it is about
 
 
@@ -40,19 +41,57 @@ class DigestFacts:
     rest: tuple[str, ...] = ()
 
 
+@dataclass(frozen=True)
+class _Section:
+    """Lines under a title; ``share`` is how many come before the others get more [lines]."""
+
+    title: str
+    lines: Sequence[str]
+    share: int
+
+    def head(self, tongue: Tongue, *, shown: int | None = None) -> str:
+        """Write the title, and of how many lines these are where some are left out."""
+        title, total = Marked(self.title), len(self.lines)
+        if shown is None or shown >= total:
+            return tongue.say("<b>{title}</b>", title=title)
+        return tongue.say("<b>{title}</b> · {n} of {total}", title=title, n=shown, total=total)
+
+
 def first_message(tongue: Tongue, facts: DigestFacts) -> tuple[str, tuple[str, ...]]:
     """Write the first message, at most 25 lines, and return the lines that found no room.
 
-    Decisions, alerts and unanswered messages come first, so what is cut off is the least urgent.
+    Every section gets its share, so that forty decisions do not push an alert out of sight; what
+    is left of the room goes to the most pressing. A section that is cut says of how many it is.
     """
     closing = [_doses(tongue, facts), _rest(tongue, facts)]
     room = LINES_MOST - 1 - len(closing)
-    lines = _sections(tongue, facts)
-    if len(lines) <= room:
+    sections = _sections(tongue, facts)
+    if sum(1 + len(one.lines) for one in sections) <= room:
+        lines = [line for one in sections for line in (one.head(tongue), *one.lines)]
         return "\n".join([_head(tongue, facts), *lines, *closing]), ()
-    kept, over = lines[: room - 1], lines[room - 1 :]
+    shares = _shares(sections, room - 1)
+    kept, over = [], []
+    for one, share in zip(sections, shares, strict=True):
+        if share:
+            kept += [one.head(tongue, shown=share), *one.lines[:share]]
+        if share < len(one.lines):
+            over += [one.head(tongue), *one.lines[share:]]
     more = tongue.say("More in the next message.")
     return "\n".join([_head(tongue, facts), *kept, more, *closing]), tuple(over)
+
+
+def _shares(sections: Sequence[_Section], room: int) -> list[int]:
+    """Return how many lines of each section are shown; a shown section costs its head too."""
+    shares = [0] * len(sections)
+    for most in (lambda one: one.share, lambda one: len(one.lines)):
+        for place, one in enumerate(sections):
+            head = 0 if shares[place] else 1
+            wanted = min(len(one.lines), most(one)) - shares[place]
+            given = max(0, min(wanted, room - head))
+            if given:
+                shares[place] += given
+                room -= given + head
+    return shares
 
 
 def _head(tongue: Tongue, facts: DigestFacts) -> str:
@@ -65,32 +104,30 @@ def _head(tongue: Tongue, facts: DigestFacts) -> str:
     )
 
 
-def _sections(tongue: Tongue, facts: DigestFacts) -> list[str]:
-    return [
-        *_section(tongue, "To decide", [_pair(tongue, *one) for one in facts.decisions]),
-        *_section(tongue, "Alerts", [_alert(tongue, *one) for one in facts.alerts]),
-        *_section(tongue, "Not answered", [_message(tongue, *one) for one in facts.messages]),
-        *_section(tongue, "Clips to answer: /clips", clips.waiting_line(tongue, facts.clips)),
-        *_section(tongue, "Silent", [_quiet(tongue, *one) for one in facts.quiet]),
-        *_section(
-            tongue, "Push : pull out of balance", [_ratio(tongue, *one) for one in facts.unbalanced]
+def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
+    """Return what there is to say, the most pressing first, each with its title in words."""
+    found = [
+        _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5),
+        _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5),
+        _Section(tongue.say("Not answered"), [_message(tongue, *one) for one in facts.messages], 3),
+        _Section(tongue.say("Clips to answer: /clips"), clips.waiting_line(tongue, facts.clips), 2),
+        _Section(tongue.say("Silent"), [_quiet(tongue, *one) for one in facts.quiet], 2),
+        _Section(tongue.say("Real changes in four weeks"), facts.changes, 2),
+        _Section(
+            tongue.say("Push : pull out of balance"),
+            [_ratio(tongue, *one) for one in facts.unbalanced],
+            1,
         ),
-        *_section(tongue, "Stages", [_pair(tongue, *one) for one in facts.stages]),
-        *_section(tongue, "The same dose for two months or more", facts.still),
-        *_section(tongue, "Real changes in four weeks", facts.changes),
-        *_section(tongue, "Bests", _bests(tongue, facts)),
+        _Section(tongue.say("Stages"), [_pair(tongue, *one) for one in facts.stages], 1),
+        _Section(tongue.say("The same dose for two months or more"), facts.still, 1),
+        _Section(tongue.say("Bests"), _bests(tongue, facts), 1),
     ]
+    return [one for one in found if one.lines]
 
 
 def _bests(tongue: Tongue, facts: DigestFacts) -> list[str]:
     more = [tongue.say("and {n} more", n=facts.bests_more)] if facts.bests_more else []
     return [*facts.bests, *more]
-
-
-def _section(tongue: Tongue, title: Template, lines: Sequence[str]) -> list[str]:
-    if not lines:
-        return []
-    return [tongue.say("<b>{title}</b>", title=tongue.say(title)), *lines]
 
 
 def _pair(tongue: Tongue, name: str, what: str) -> str:
@@ -131,7 +168,7 @@ def _doses(tongue: Tongue, facts: DigestFacts) -> str:
 def _rest(tongue: Tongue, facts: DigestFacts) -> str:
     if not facts.rest:
         return tongue.say("Nobody else.") if facts.athletes else tongue.say("No athletes yet.")
-    names = shortened(", ".join(facts.rest), 400)
+    names = shortened(", ".join(facts.rest), REST_UNITS)
     return tongue.say("As planned ({n}): {names}", n=len(facts.rest), names=names)
 
 

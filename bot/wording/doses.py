@@ -1,10 +1,14 @@
 """Doses and results in words: sets, seconds, loads, reserve."""
 
-from bot.wording.tongue import Tongue
+from collections.abc import Mapping
+
+from bot.wording.tongue import Template, Tongue
 from scheduler.catalogue.values import HAND_WEIGHTS, Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose, ReserveAnswer, SetDone
 
+BANDS: Mapping[str, Template] = {"light": "light", "medium": "medium", "heavy": "heavy"}
+"""Bands that everybody has words for; one with a name of its own keeps it."""
 MINUTE_S = 60  # [s] definition
 
 
@@ -19,17 +23,22 @@ def amount(tongue: Tongue, measure: Measure, value: float) -> str:
             return tongue.say("{value} s", value=tongue.number(value))
 
 
+def band_word(tongue: Tongue, key: str) -> str:
+    """Name a band."""
+    return tongue.say(BANDS[key]) if key in BANDS else key
+
+
 def load(tongue: Tongue, dose: Dose, movement: Movement) -> str:
     """Write the resistance of a dose, or nothing where the body is all there is."""
     rung = dose.rung
     if rung.assist_kg is not None:
         return tongue.say(
             "{band} band, about {load} of help",
-            band=rung.band or "",
+            band=band_word(tongue, rung.band or ""),
             load=tongue.load(rung.assist_kg),
         )
     if rung.band is not None:
-        return tongue.say("{band} band", band=rung.band)
+        return tongue.say("{band} band", band=band_word(tongue, rung.band))
     if rung.load_kg is None:
         return ""
     if movement.loading is Loading.BODYWEIGHT_PLUS:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 
 def athlete(
@@ -10,7 +10,7 @@ def athlete(
     *,
     coach: str,
     number: str | None,
-    commands: Sequence[tuple[str, str]] = (),
+    commands: Sequence[tuple[str, Template]] = (),
 ) -> str:
     """What I understand, what this is not, and how to reach help."""
     return "\n\n".join(
@@ -38,7 +38,7 @@ def _results(tongue: Tongue, *, coach: str) -> str:
     )
 
 
-def _commands(tongue: Tongue, commands: Sequence[tuple[str, str]]) -> str:
+def _commands(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
     """List the commands of the menu."""
     return "\n".join(
         tongue.say("/{name} {about}", name=name, about=tongue.say(about))

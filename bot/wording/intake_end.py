@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, time
 from typing import Any
 
+from bot.wording import tests_found
 from bot.wording.dates import day
 from bot.wording.intake import NAMES, TOPICS, answered, shown
 from bot.wording.labels import label
@@ -30,7 +31,9 @@ def change_label(tongue: Tongue, number: int, key: str) -> str:
     return label(tongue, "{n}. {name}", n=number, name=tongue.say(NAMES[key]))
 
 
-def begins(tongue: Tongue, *, coach: str, on: date, at: time, is_now: bool) -> str:
+def begins(
+    tongue: Tongue, *, coach: str, on: date, at: time, is_now: bool, has_tests: bool = False
+) -> str:
     """Training begins: when the first session comes, and a short lesson."""
     when = (
         tongue.say("Your first session comes today, in a moment.")
@@ -53,7 +56,8 @@ def begins(tongue: Tongue, *, coach: str, on: date, at: time, is_now: bool) -> s
     )
     ask = tongue.say("/help says what I understand. Anything else you write goes to {coach}.",
                      coach=coach)  # fmt: skip
-    return "\n\n".join([when, lesson, ask])
+    tests = [tests_found.begins_with_tests(tongue)] if has_tests else []
+    return "\n\n".join([when, *tests, lesson, ask])
 
 
 def waits(tongue: Tongue, *, coach: str) -> str:

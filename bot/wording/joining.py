@@ -1,33 +1,33 @@
 """Coming in by a link: what the link leads to, what is asked first, and who hears of it."""
 
 from bot.wording.labels import label
-from bot.wording.tongue import Tongue, tongue_of
+from bot.wording.tongue import Tongue
 
 
-def unknown_link() -> str:
+def unknown_link(tongue: Tongue) -> str:
     """A link that we never made, or that a newer one replaced."""
-    return tongue_of("en").say(
+    return tongue.say(
         "This link does not work. Ask your coach for a new one. "
         "In an emergency call your local emergency number."
     )
 
 
-def too_many_tries() -> str:
+def too_many_tries(tongue: Tongue) -> str:
     """The last answer that a guessing chat gets for a while."""
-    return tongue_of("en").say(
+    return tongue.say(
         "That was one wrong link too many. Wait an hour, then use the newest link of your coach. "
         "In an emergency call your local emergency number."
     )
 
 
-def used_link() -> str:
+def used_link(tongue: Tongue) -> str:
     """A link works once."""
-    return tongue_of("en").say("This link was used before. Ask your coach for a new one.")
+    return tongue.say("This link was used before. Ask your coach for a new one.")
 
 
-def expired_link() -> str:
+def expired_link(tongue: Tongue) -> str:
     """A link works for two weeks."""
-    return tongue_of("en").say("This link is too old. Ask your coach for a new one.")
+    return tongue.say("This link is too old. Ask your coach for a new one.")
 
 
 def link_of_another(tongue: Tongue, *, name: str) -> str:

@@ -63,4 +63,8 @@ def _amount(tongue: Tongue, measure: Measure, value: float) -> str:
 def _load(tongue: Tongue, rung: Rung) -> str:
     if rung.load_kg:
         return tongue.say(" at {load}", load=tongue.load(rung.load_kg))
-    return tongue.say(" with the {band} band", band=rung.band) if rung.band else ""
+    return (
+        tongue.say(" with the {band} band", band=doses.band_word(tongue, rung.band))
+        if rung.band
+        else ""
+    )

@@ -1,11 +1,11 @@
 """Short texts that belong to no single subject."""
 
-from bot.wording.tongue import Tongue, tongue_of
+from bot.wording.tongue import Tongue
 
 
-def stranger() -> str:
+def stranger(tongue: Tongue) -> str:
     """What somebody without a link is told, and nothing else."""
-    return tongue_of("en").say(
+    return tongue.say(
         "This is a private coaching bot. Ask your coach for a personal link. "
         "In an emergency call your local emergency number."
     )

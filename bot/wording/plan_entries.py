@@ -30,19 +30,20 @@ def entry(tongue: Tongue, one: PlanEntry) -> str:
         case Pin():
             return _pin(tongue, one)
         case Ban():
-            return tongue.say("{movement}: banned", movement=movement_name(one.movement_key))
+            name = movement_name(tongue, one.movement_key)
+            return tongue.say("{movement}: banned", movement=name)
         case ItemChange():
             return tongue.say(
                 "{day}: {to} instead of {was}",
                 day=dates.day(tongue, one.on),
-                to=movement_name(one.movement_key),
-                was=name_within(one.was),
+                to=movement_name(tongue, one.movement_key),
+                was=name_within(tongue, one.was),
             )
         case StandingSwap():
             return tongue.say(
                 "every time: {to} instead of {was}",
-                to=movement_name(one.movement_key),
-                was=name_within(one.was),
+                to=movement_name(tongue, one.movement_key),
+                was=name_within(tongue, one.was),
             )
         case DayMove():
             return tongue.say(
@@ -51,13 +52,13 @@ def entry(tongue: Tongue, one: PlanEntry) -> str:
         case DoseSet():
             return tongue.say(
                 "{movement}: next time {dose}",
-                movement=movement_name(one.movement_key),
+                movement=movement_name(tongue, one.movement_key),
                 dose=Marked(dose(tongue, one)),
             )
 
 
 def _pin(tongue: Tongue, one: Pin) -> str:
-    name = movement_name(one.movement_key)
+    name = movement_name(tongue, one.movement_key)
     if one.is_override:
         return tongue.say("{movement}: pinned, beyond the stage", movement=name)
     return tongue.say("{movement}: pinned", movement=name)
@@ -87,28 +88,28 @@ def to_athlete(tongue: Tongue, one: PlanEntry, *, coach: str) -> str:
             return tongue.say(
                 "{coach} wants {movement} in your coming weeks, wherever it fits.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
             )
         case Ban():
             return tongue.say(
                 "{coach} takes {movement} out of your coming weeks.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
             )
         case ItemChange():
             return tongue.say(
                 "{coach} changed {day}: {to} instead of {was}.",
                 coach=coach,
                 day=dates.day(tongue, one.on),
-                to=name_within(one.movement_key),
-                was=name_within(one.was),
+                to=name_within(tongue, one.movement_key),
+                was=name_within(tongue, one.was),
             )
         case StandingSwap():
             return tongue.say(
                 "{coach} changed your coming weeks: {to} instead of {was}.",
                 coach=coach,
-                to=name_within(one.movement_key),
-                was=name_within(one.was),
+                to=name_within(tongue, one.movement_key),
+                was=name_within(tongue, one.was),
             )
         case DayMove():
             return tongue.say(
@@ -121,7 +122,7 @@ def to_athlete(tongue: Tongue, one: PlanEntry, *, coach: str) -> str:
             return tongue.say(
                 "{coach} set your next dose of {movement}: {dose}.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
                 dose=Marked(dose(tongue, one)),
             )
 
@@ -133,26 +134,26 @@ def gone_to_athlete(tongue: Tongue, one: PlanEntry, *, coach: str) -> str:
             return tongue.say(
                 "{coach} no longer asks for {movement} every week.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
             )
         case Ban():
             return tongue.say(
                 "{coach} lets {movement} come again in your coming weeks.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
             )
         case ItemChange():
             return tongue.say(
                 "{coach} took a change back: {day} has {was} again.",
                 coach=coach,
                 day=dates.day(tongue, one.on),
-                was=name_within(one.was),
+                was=name_within(tongue, one.was),
             )
         case StandingSwap():
             return tongue.say(
                 "{coach} took a change back: {was} comes again in your weeks.",
                 coach=coach,
-                was=name_within(one.was),
+                was=name_within(tongue, one.was),
             )
         case DayMove():
             return tongue.say(
@@ -165,7 +166,7 @@ def gone_to_athlete(tongue: Tongue, one: PlanEntry, *, coach: str) -> str:
             return tongue.say(
                 "{coach} took the dose of {movement} back: your answers decide it again.",
                 coach=coach,
-                movement=name_within(one.movement_key),
+                movement=name_within(tongue, one.movement_key),
             )
 
 

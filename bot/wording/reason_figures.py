@@ -27,6 +27,12 @@ WORDS: Mapping[str, Template] = {
     "left": "left",
     "right": "right",
     "both": "both",
+    "hang": "hang",
+    "carry": "carry",
+    "support": "support",
+    "push_up": "push up",
+    "harder_push_up": "harder push up",
+    "pull_up": "pull up",
 }
 LEVEL_WORDS: tuple[Template, ...] = (
     "nothing",

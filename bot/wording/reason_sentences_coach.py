@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-COACH_DOSES: Mapping[str, tuple[str, ...]] = {
+from bot.wording.tongue import Template
+
+COACH_DOSES: Mapping[str, tuple[Template, ...]] = {
     "dose.stood_still": (
         "The same dose for {weeks} weeks, {times} times.",
         "The same dose for two months or more.",

@@ -188,6 +188,13 @@ BASELINES: Sentences = {
         "Nothing can be tested, so it begins at stage {stage}.",
         "Nothing can be tested, so it begins at the first stage.",
     ),
+    "baseline.nothing_while_waiting": (
+        "Nothing is tested before the coach has looked at the first answers.",
+    ),
+    "baseline.too_soon": (
+        "The second day of tests keeps {free_days} free day from the first.",
+        "The second day of tests keeps a free day from the first.",
+    ),
     "baseline.test_not_yet": (
         "{movement}: comes only after the tests before it went well.",
         "Comes only after the tests before it went well.",

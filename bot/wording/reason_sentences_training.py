@@ -203,6 +203,10 @@ DOSES: Sentences = {
     ),
     "dose.goes_on_from_report": ("What you report decides how fast it goes on.",),
     **COACH_DOSES,
+    "dose.push_cut_with_pull": (
+        "Its partner, {movement}, has fewer sets while something hurts, so this has {sets} too.",
+        "Its partner has fewer sets while something hurts, so this has fewer too.",
+    ),
     "dose.sets_shared": (
         "{share_pct} % of the sets, so {sets} now.",
         "Fewer sets for now.",
@@ -210,22 +214,6 @@ DOSES: Sentences = {
 }
 
 VOLUMES: Sentences = {
-    "volume.within_bounds": (
-        "{sets} sets a week are within what the stage allows.",
-        "This week's sets are within what the stage allows.",
-    ),
-    "volume.upper_bound": (
-        "{wanted} sets a week were wanted, {most} are the most at this stage.",
-        "The stage has an upper limit of weekly sets.",
-    ),
-    "volume.lower_bound": (
-        "{sets} sets a week, fewer than the usual {least}.",
-        "Fewer sets a week than usual.",
-    ),
-    "volume.limited_growth": (
-        "{last_ordinary} sets in the last ordinary week, so at most {most} now.",
-        "The week's sets grow slowly.",
-    ),
     "volume.cut_after_misses": (
         "Half of the work of two weeks was missed, so {sets} sets this week.",
         "Half of the work of two weeks was missed, so fewer sets this week.",
@@ -246,10 +234,6 @@ VOLUMES: Sentences = {
     ),
     "volume.missed_week_counts": ("A missed week counts as the lighter one.",),
     "volume.not_lighter": ("An ordinary week.",),
-    "volume.lighter_cut": (
-        "A lighter week: from {was} to {sets} sets.",
-        "A lighter week: fewer sets.",
-    ),
 }
 
 GAPS: Sentences = {

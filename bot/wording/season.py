@@ -17,8 +17,8 @@ from scheduler.training.season_values import (
     Travel,
 )
 
-EXAMPLE = "/season robin main 12 June spring meet"
-YES = frozenset({"yes", "on", "y"})
+EXAMPLE: Template = "/season robin main 12 June spring meet"
+YES = frozenset({"yes", "on", "y", "sí", "si"})
 NO = frozenset({"no", "off", "n"})
 BLOCKS_MOST = 14  # [lines] ch: a year of seasons fits one screen
 

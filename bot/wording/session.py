@@ -96,7 +96,7 @@ def _item(tongue: Tongue, item: ItemFacts) -> list[str]:
 def how_to_answer(tongue: Tongue, facts: SessionFacts) -> str:
     """Show an answer made from today's own items."""
     lines = "\n".join(
-        f"<code>{example_answer(item)}</code>" for item in facts.items[:EXAMPLES_SHOWN]
+        f"<code>{example_answer(tongue, item)}</code>" for item in facts.items[:EXAMPLES_SHOWN]
     )
     return tongue.say(
         "Answer with your numbers, one line an item, like\n{lines}\nor use a button.",
@@ -104,7 +104,7 @@ def how_to_answer(tongue: Tongue, facts: SessionFacts) -> str:
     )
 
 
-def example_answer(item: ItemFacts) -> str:
+def example_answer(tongue: Tongue, item: ItemFacts) -> str:
     """Write an answer to one item that the reader understands."""
     return example_of(
         number=item.number,
@@ -112,6 +112,7 @@ def example_answer(item: ItemFacts) -> str:
         sets=item.dose.sets,
         target=item.dose.target,
         arms=item.arms if item.movement.sides is Sides.EACH else (),
+        language=tongue.language,
     )
 
 

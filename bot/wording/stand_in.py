@@ -2,9 +2,9 @@
 
 from collections.abc import Sequence
 
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
-EXAMPLE = "/standin COACH NAME"
+EXAMPLE: Template = "/standin COACH NAME"
 
 
 def how(tongue: Tongue, coaches: Sequence[str]) -> str:
@@ -13,7 +13,7 @@ def how(tongue: Tongue, coaches: Sequence[str]) -> str:
         "<code>{example}</code>: NAME is told of COACH's alerts that nobody has answered, and may "
         "see and clear COACH's athletes. <code>/standin COACH nobody</code> ends it. "
         "Coaches: {names}.",
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
         names=", ".join(coaches),
     )
 
@@ -23,7 +23,7 @@ def not_clear(tongue: Tongue, coaches: Sequence[str]) -> str:
     return tongue.say(
         "I need two coaches by name, like <code>{example}</code>. Coaches: {names}. "
         "Nothing is changed.",
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
         names=", ".join(coaches),
     )
 

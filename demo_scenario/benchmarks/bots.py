@@ -10,8 +10,9 @@ import logging
 import os
 import signal
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta
+from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 from telegram import Update
@@ -68,8 +69,11 @@ def run_echo(plan: BotPlan) -> None:
     application.run_polling(timeout=20)
 
 
-async def run_house(plan: BotPlan) -> None:
-    """Be Holdwell, with a stopwatch at each reply."""
+async def run_house(plan: BotPlan, at_end: Callable[[], Any] | None = None) -> None:
+    """Be Holdwell, with a stopwatch at each reply.
+
+    ``at_end`` is asked before the house stops, and what it answers is said beside the times.
+    """
     clock = plan.clock()
     house = Holdwell(
         Wiring(
@@ -94,8 +98,10 @@ async def run_house(plan: BotPlan) -> None:
     print("ready", flush=True)
     await stopped.wait()
     ticking.cancel()
+    found = at_end() if at_end is not None else None
     await house.stop()
-    print(json.dumps(took_ms), flush=True)
+    said = took_ms if at_end is None else {"took_ms": took_ms, "at_end": found}
+    print(json.dumps(said), flush=True)
 
 
 def main() -> None:

@@ -62,6 +62,17 @@ def years() -> None:
     print_lines(lines)
 
 
+@bench.command()
+def digest() -> None:
+    """Send sixty athletes' digest with its pictures while they write; some three minutes."""
+    from demo_scenario.benchmarks.digest import digest_lines  # noqa: PLC0415  heavy, and only here
+    from demo_scenario.benchmarks.report import print_lines  # noqa: PLC0415  heavy, and only here
+
+    with _folder() as folder:
+        lines = asyncio.run(digest_lines(folder, typer.echo))
+    print_lines(lines)
+
+
 @contextmanager
 def _folder() -> Iterator[Path]:
     """Make a folder for the databases of a run."""

@@ -6,7 +6,7 @@ Counted back from today one year and five years are the same as far as both go.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
 from random import Random
 from typing import Any
@@ -79,6 +79,52 @@ def write_years(database: Database, *, years: int) -> int:
             writer.add_week(model, back=back)
         writer.write()
     return person.id
+
+
+def write_years_of_team(database: Database, count: int, *, years: int) -> None:
+    """Give each athlete of a ready team so many years behind this week: the same weeks for all."""
+    with database.transaction() as tx:
+        turn = Turn(tx=tx, now=MONDAY, house=house(BOT_NAME))
+        first = _person(tx, 0)
+        athlete = people.athlete(tx, first.id)
+        if athlete is None:  # pragma: no cover - a ready team's
+            raise LookupError(f"{name_of(0)} does not train")
+        models = [_model(turn, first, stage) for stage in (STAGE, STAGE_BEFORE)]
+        people.change_athlete(tx, first.id, stage=athlete.stage)
+        draw_week.draw(turn, first, athlete, monday=MONDAY.date())
+    for number in range(count):
+        with database.transaction() as tx:
+            person = _person(tx, number)
+            people.change_person(tx, person.id, created_at=MONDAY - STARTED_BEFORE)
+            people.change_athlete(
+                tx,
+                person.id,
+                stage=STAGE,
+                stage_since=(MONDAY - IN_STAGE).date(),
+                started_on=(MONDAY - STARTED_BEFORE).date(),
+            )
+            writer = _Bulk(tx, person)
+            own = [_of(model, person) for model in models]
+            for back in range(years * WEEKS_A_YEAR, 0, -1):
+                writer.add_week(own[(back - 1) // BLOCK_WEEKS % len(own)], back=back)
+            writer.write()
+
+
+def _person(tx: Session, number: int) -> Person:
+    person = people.person_in_chat(tx, chat_of(number))
+    if person is None:  # pragma: no cover - a ready team's
+        raise LookupError(f"{name_of(number)} is not there")
+    return person
+
+
+def _of(model: Model, person: Person) -> Model:
+    """Return the same week for another athlete."""
+    own = {"athlete_id": person.id}
+    return replace(
+        model,
+        week={**model.week, **own},
+        sessions=tuple(({**row, **own}, session) for row, session in model.sessions),
+    )
 
 
 def _model(turn: Turn, person: Person, stage: int) -> Model:

@@ -25,7 +25,15 @@ from demo_scenario.loopback.faults import Delayed
 from demo_scenario.loopback.limits import RateLimits
 from demo_scenario.loopback.platform_state import LoopbackPlatform
 from demo_scenario.loopback.server import HOST, LoopbackServer
-from demo_scenario.trials.ready_team import MONDAY, chat_of, house, make_team, name_of
+from demo_scenario.trials.ready_team import (
+    COACH_CHAT,
+    COACH_NAME,
+    MONDAY,
+    chat_of,
+    house,
+    make_team,
+    name_of,
+)
 from demo_scenario.trials.typed_results import typed_results
 from scheduler.calendar.zones import use_packaged_zones
 from scheduler.catalogue.library import default_library
@@ -69,12 +77,21 @@ class Stage:
 
 @asynccontextmanager
 async def staged(
-    kind: str, folder: Path, *, is_paced: bool = False, profile_to: str | None = None
+    kind: str,
+    folder: Path,
+    *,
+    is_paced: bool = False,
+    profile_to: str | None = None,
+    module: str = "demo_scenario.benchmarks.bots",
+    prepare: Callable[[Database], None] | None = None,
 ) -> AsyncIterator[Stage]:
-    """Start a platform, a team with an open session each, and one of the two bots."""
+    """Start a platform, a team with an open session each, and one of the two bots.
+
+    ``prepare`` may change the team before its sessions are sent.
+    """
     use_packaged_zones()
     database = Database(f"sqlite:///{folder / f'{kind}-{time.time_ns()}.sqlite3'}")
-    texts = _open_sessions(database)
+    texts = _open_sessions(database, prepare)
     plan = BotPlan(
         token=TOKEN,
         api_url="",
@@ -93,11 +110,12 @@ async def staged(
             [server.people.add(chat_of(number), name_of(number)) for number in range(ATHLETES)],
             texts,
         )
+        server.people.add(COACH_CHAT, COACH_NAME)
         plan = plan.model_copy(update={"api_url": f"http://{HOST}:{server.port}"})
         process = await asyncio.create_subprocess_exec(
             sys.executable,
             "-m",
-            "demo_scenario.benchmarks.bots",
+            module,
             kind,
             plan.model_dump_json(),
             stdin=PIPE,
@@ -116,9 +134,13 @@ async def staged(
             database.close()
 
 
-def _open_sessions(database: Database) -> list[list[str]]:
+def _open_sessions(
+    database: Database, prepare: Callable[[Database], None] | None = None
+) -> list[list[str]]:
     """Make the team, send everybody today's session, and return what each will type."""
     make_team(database, [SESSION_AT] * ATHLETES, bot_name=BOT_NAME)
+    if prepare is not None:
+        prepare(database)
     library, inside, texts = default_library(), house(BOT_NAME), []
     for number in range(ATHLETES):
         with database.transaction() as tx:

@@ -141,6 +141,8 @@ class Exchange:
                 return int(copied["message_id"])
             case Operation.MENU | Operation.DOCUMENT | Operation.MEDIA | Operation.FETCH:
                 return None
+            case Operation.PHOTO | Operation.ALBUM:
+                return None
 
     def _edit(self, one: Outgoing) -> int | None:
         message_id = one.edits_message_id or one.payload.get("message_id")

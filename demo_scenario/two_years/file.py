@@ -28,7 +28,7 @@ from demo_scenario.two_years.weeks import (
 from scheduler.calendar.zones import zone_named
 from scheduler.catalogue.library import default_library
 from scheduler.training.rulebook import default_rulebook
-from storage.queries import care, history, people, training
+from storage.queries import care, first_tests, history, people, training
 from storage.records.care import AuditEntry
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, WeekRecord
@@ -109,6 +109,7 @@ class _File:
                 yield from session_lines(
                     session,
                     next_doses=self._decided_after(session),
+                    tested=first_tests.attempts_in(turn.tx, session.id),
                     library=self._house.library,
                 )
             yield from self._beside(day, day)

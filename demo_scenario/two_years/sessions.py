@@ -11,16 +11,26 @@ from scheduler.catalogue.values import Movement
 from scheduler.pain.values import Side
 from scheduler.training.values import Dose
 from storage.records.care import AuditEntry
+from storage.records.first_tests import AttemptRecord
 from storage.records.training import ItemRecord, SessionRecord
 
 BOTH_ARMS = (Side.LEFT, Side.RIGHT)
 
 
 def session_lines(
-    session: SessionRecord, *, next_doses: Mapping[str, AuditEntry], library: Library
+    session: SessionRecord,
+    *,
+    next_doses: Mapping[str, AuditEntry],
+    library: Library,
+    tested: Sequence[AttemptRecord] = (),
 ) -> list[str]:
-    """Write a session. ``next_doses`` are the decisions at its end, by movement."""
+    """Write a session. ``next_doses`` are the decisions at its end, by movement.
+
+    A day of tests is its attempts: what was planned in its place was never sent.
+    """
     lines = [_head(session)]
+    if session.is_test_day:
+        return [*lines, *(_attempt(one, library.movements[one.movement_key]) for one in tested)]
     for item in session.items:
         movement = library.movements[item.movement_key]
         lines += _item(item, movement)
@@ -41,6 +51,13 @@ def _head(session: SessionRecord) -> str:
     if session.trained_at is not None:
         parts.append("pain answered" if session.is_pain_answered else "pain not answered")
     return f"  {' · '.join(parts)}"
+
+
+def _attempt(one: AttemptRecord, movement: Movement) -> str:
+    load = f" at {one.rung.load_kg:g} kg" if one.rung.load_kg else ""
+    done = plain(doses.amount(TONGUE, one.measure, one.value)) if one.value is not None else "–"
+    left = plain(doses.reserve_given(TONGUE, one.measure, one.reserve)) if one.reserve else "–"
+    return f"    test {movement.name}{load}, {one.side.value}: {one.ended.value} {done}; {left}"
 
 
 def _item(item: ItemRecord, movement: Movement) -> list[str]:

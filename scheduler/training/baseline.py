@@ -13,6 +13,7 @@ from scheduler.training.baseline_values import (
     BaselinePlan,
     BaselineRequest,
     BaselineTest,
+    IntakeState,
     TestStop,
 )
 from scheduler.training.rulebook import Rulebook
@@ -27,8 +28,12 @@ def baseline_plan(
     Straight-arm before bent, the hang on the first day and carries on the second, since both ask
     the grip (CP); what opens the next stage comes last and only after the rest was shown. What
     injuries, pain, equipment or the minutes leave out is the coach's to decide, and the plan says
-    so; an athlete for whom nothing is left begins at stage 1.
+    so; an athlete for whom nothing is left begins at stage 1. While an answer of the screen waits
+    for the coach nothing is tested at all.
     """
+    if request.intake.state is IntakeState.WAITS_FOR_COACH:
+        nothing = BaselinePlan(days=(), stop=test_stop(rulebook=rulebook))
+        return Decision(value=nothing, reasons=(reason(BaselineReason.NOTHING_WHILE_WAITING, CH),))
     chosen = choose_tests(request, library=library, rulebook=rulebook)
     days: list[BaselineDay] = []
     by_coach, reasons = set(chosen.by_coach), list(chosen.reasons)

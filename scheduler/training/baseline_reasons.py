@@ -28,6 +28,8 @@ class BaselineReason(StrEnum):
     AFTER_THE_COACH = "baseline.after_the_coach"
     NO_TIME = "baseline.no_time"
     NOTHING_TO_TEST = "baseline.nothing_to_test"
+    NOTHING_WHILE_WAITING = "baseline.nothing_while_waiting"
+    TOO_SOON = "baseline.too_soon"
     TEST_NOT_YET = "baseline.test_not_yet"
     RESULT_WITH_PAIN = "baseline.result_with_pain"
     RESULT_AT_OTHER_LOAD = "baseline.result_at_other_load"

@@ -5,7 +5,12 @@ from collections.abc import Sequence
 from scheduler.catalogue.values import Measure
 from scheduler.reasons import Decision, Reason, reason
 from scheduler.training.baseline_reasons import BaselineReason
-from scheduler.training.baseline_values import BaselinePlan, BaselineResult, BaselineTest
+from scheduler.training.baseline_values import (
+    BaselinePlan,
+    BaselineResult,
+    BaselineTest,
+    Shows,
+)
 from scheduler.training.endurance_time import time_at_other_load_s
 from scheduler.training.gates import starting_stage
 from scheduler.training.rulebook import Rulebook
@@ -26,7 +31,7 @@ def baseline_start(
     is converted by the joint's curve (freylaw2010); a heavier one is converted where it is
     compared. At most 3 from tests alone, 1 where nothing could be tested or was shown (CH).
     """
-    counted, why = _counted(plan, results)
+    counted, why = counted_sets(plan, results)
     start = starting_stage(counted, profile=profile, rulebook=rulebook)
     return Decision(value=start.value, reasons=(*start.reasons, *why))
 
@@ -49,10 +54,19 @@ def open_tests(
     return Decision(value=ready, reasons=waiting)
 
 
-def _is_shown(plan: BaselinePlan, result: BaselineResult) -> bool:
+def shown_by(plan: BaselinePlan, result: BaselineResult) -> tuple[Shows, ...]:
+    """Return the standards that a result shows: at the planned load, without pain above the stop.
+
+    What was done at another load counts in :func:`baseline_start` by the published curves.
+    """
     test = _test(plan, result)
-    has_load = (result.rung or test.rung) == test.rung
-    return has_load and result.value >= test.shows[0].at and result.pain <= plan.stop.pain_above
+    if (result.rung or test.rung) != test.rung or result.pain > plan.stop.pain_above:
+        return ()
+    return tuple(one for one in test.shows if result.value >= one.at)
+
+
+def _is_shown(plan: BaselinePlan, result: BaselineResult) -> bool:
+    return bool(shown_by(plan, result))
 
 
 def _test(plan: BaselinePlan, result: BaselineResult) -> BaselineTest:
@@ -68,9 +82,10 @@ def _test(plan: BaselinePlan, result: BaselineResult) -> BaselineTest:
     raise ValueError(f"expected one of the plan's tests, got {result.key!r}")
 
 
-def _counted(
+def counted_sets(
     plan: BaselinePlan, results: Sequence[BaselineResult]
 ) -> tuple[tuple[BaselineSet, ...], tuple[Reason, ...]]:
+    """Return the results as they count for standards, each at the load that a standard asks."""
     sets: list[BaselineSet] = []
     reasons: list[Reason] = []
     for result in results:

@@ -35,7 +35,7 @@ class _Set:
 
 
 def choose_tests(request: BaselineRequest, *, library: Library, rulebook: Rulebook) -> Chosen:
-    """Choose a test for each standard up to the highest stage that tests alone may open.
+    """Choose a test for each standard asked for, else up to the stage that tests alone may open.
 
     Standards that one set of one movement at one load can show share it. Above a standard that
     is left to the coach nothing harder is tested.
@@ -43,7 +43,7 @@ def choose_tests(request: BaselineRequest, *, library: Library, rulebook: Rulebo
     tests: list[BaselineTest] = []
     by_coach: set[tuple[int, str]] = set()
     reasons: list[Reason] = []
-    for stage in range(1, rulebook.start.highest_stage.whole):
+    for stage in request.stages or range(1, rulebook.start.highest_stage.whole):
         if by_coach:
             reasons.append(reason(BaselineReason.AFTER_THE_COACH, CH, stage=stage))
             break

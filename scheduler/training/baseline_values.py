@@ -7,7 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from scheduler.catalogue.values import Arm, Direction, Joint, Measure
 from scheduler.pain.values import LeftOut, Side, Site
-from scheduler.training.values import NO_RESISTANCE, AthleteProfile, Rung
+from scheduler.training.values import NO_RESISTANCE, AthleteProfile, ReserveAnswer, Rung
 
 STRICT = ConfigDict(frozen=True, extra="forbid")
 
@@ -83,7 +83,11 @@ class IntakeOutcome(BaseModel):
 
 
 class BaselineRequest(BaseModel):
-    """What the first tests are chosen for; ``session_min`` [min]; ``rested`` hurts now."""
+    """What the tests are chosen for; ``session_min`` [min]; ``rested`` hurts now.
+
+    ``stages`` [1-4]: whose standards are tested; none named means those of the first tests, up to
+    the highest stage that tests alone may open.
+    """
 
     model_config = STRICT
 
@@ -91,6 +95,7 @@ class BaselineRequest(BaseModel):
     intake: IntakeOutcome
     session_min: int = Field(ge=15, le=180)
     rested: LeftOut = LeftOut()
+    stages: tuple[int, ...] = ()
 
 
 class TestStop(BaseModel):
@@ -194,3 +199,45 @@ class BaselineResult(BaseModel):
     value: float = Field(ge=0)
     rung: Rung | None = None
     pain: float = Field(default=0, ge=0, le=10)
+
+
+class Ended(StrEnum):
+    """How an attempt came to its end."""
+
+    DONE = "done"
+    HURT = "hurt"
+    SKIPPED = "skipped"
+
+
+class Attempt(BaseModel):
+    """One arm's attempt at one test, as it stands now.
+
+    ``value`` [s or repetitions], None where nothing was done; ``rung`` None means the planned
+    one; ``pain`` [0-10] where it hurt and a number was said.
+    """
+
+    model_config = STRICT
+
+    key: str
+    side: Side
+    on: date
+    ended: Ended
+    value: float | None = Field(default=None, ge=0)
+    rung: Rung | None = None
+    reserve: ReserveAnswer | None = None
+    pain: float | None = Field(default=None, ge=0, le=10)
+
+
+class TestedSet(BaseModel):
+    """One fresh set of a test, done without pain: ``value`` [s, repetitions or m] of one side."""
+
+    __test__ = False
+    model_config = STRICT
+
+    on: date
+    movement_key: str
+    measure: Measure
+    side: Side
+    value: float = Field(ge=0)
+    rung: Rung
+    reserve: ReserveAnswer | None = None

@@ -160,16 +160,3 @@ def longest_rest_for_work(facts: DoseFacts, *, rulebook: Rulebook) -> float | No
     """Return the rest [s for each s of work] that rounds begin with; None for other doses."""
     rounds: RoundsRow | None = rulebook.quality(facts.quality).rounds
     return None if rounds is None else rounds.rest_for_work.most
-
-
-def share_dose(decision: Decision[Dose], *, share: Decision[float]) -> Decision[Dose]:
-    """Cut the sets of a decided dose to a share [fraction, 0-1], rounded down, at least one.
-
-    For the first sessions after a region was rested, and for a day that has to be shorter.
-    """
-    sets = sets_after_share(sets=decision.value.sets, share=share.value)
-    why = reason(DoseReason.SETS_SHARED, share.reasons[0].source, share=share.value, sets=sets)
-    return Decision(
-        value=decision.value.model_copy(update={"sets": sets}),
-        reasons=(*decision.reasons, why, *share.reasons),
-    )

@@ -156,6 +156,7 @@ def _one_standard(index: int, *, facts: GateFacts, rulebook: Rulebook) -> Checkl
         best_set=stands.best_set,
         days_shown=stands.days_shown,
         needed_days=rulebook.gates.days_shown.whole,
+        **({"is_by_test": True} if stands.is_by_test else {}),
     )
     return ChecklistItem(condition=Condition.STANDARD, is_met=is_met, reason=why)
 

@@ -55,7 +55,10 @@ class BaselineSet(BaseModel):
 
 
 class Standing(BaseModel):
-    """Where an athlete stands against one standard; ``days_shown`` [different days]."""
+    """Where an athlete stands against one standard; ``days_shown`` [different days].
+
+    ``is_by_test``: a test shows it, and sessions alone do not yet.
+    """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
 
@@ -63,6 +66,7 @@ class Standing(BaseModel):
     days_shown: int
     best_set: float
     is_shown: bool
+    is_by_test: bool = False
 
 
 def requirement(
@@ -133,6 +137,7 @@ def standing(
         days_shown=len(days),
         best_set=_best_set(asked, exposures=exposures, tests=tests),
         is_shown=len(days) >= needed or is_tested,
+        is_by_test=is_tested and len(days) < needed,
     )
 
 

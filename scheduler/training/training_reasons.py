@@ -70,6 +70,7 @@ class DoseReason(StrEnum):
     MORE_SETS_FIRST = "dose.more_sets_first"
     PULL_GUARD = "dose.pull_guard"
     SETS_SHARED = "dose.sets_shared"
+    PUSH_CUT_WITH_PULL = "dose.push_cut_with_pull"
     ONE_THING_AT_A_TIME = "dose.one_thing_at_a_time"
     UP_AGAIN = "dose.up_again"
     GOES_ON_FROM_REPORT = "dose.goes_on_from_report"
@@ -90,16 +91,11 @@ class DoseReason(StrEnum):
 class VolumeReason(StrEnum):
     """How many sets a direction gets in a week, and when a week is lighter."""
 
-    WITHIN_BOUNDS = "volume.within_bounds"
-    UPPER_BOUND = "volume.upper_bound"
-    LOWER_BOUND = "volume.lower_bound"
-    LIMITED_GROWTH = "volume.limited_growth"
     CUT_AFTER_MISSES = "volume.cut_after_misses"
     LIGHTER_BY_COUNT = "volume.lighter_by_count"
     LIGHTER_BY_SIGNALS = "volume.lighter_by_signals"
     MISSED_WEEK_COUNTS = "volume.missed_week_counts"
     NOT_LIGHTER = "volume.not_lighter"
-    LIGHTER_CUT = "volume.lighter_cut"
 
 
 class GapReason(StrEnum):

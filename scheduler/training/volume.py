@@ -6,8 +6,7 @@ from enum import StrEnum
 from pydantic import BaseModel, ConfigDict
 
 from scheduler.catalogue.values import Measure
-from scheduler.reasons import Decision, Reason, reason
-from scheduler.training.gaps import sets_after_share
+from scheduler.reasons import Decision, reason
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.training_reasons import VolumeReason
 from scheduler.training.values import Exposure
@@ -33,54 +32,6 @@ class LighterSignals(BaseModel):
     is_reserve_falling: bool = False
     misses: int = 0
     is_sleep_or_mood_poor: bool = False
-
-
-def weekly_sets(
-    *,
-    wanted: int,
-    stage: int,
-    week_of_training: int,
-    last_ordinary: int | None,
-    is_after_misses: bool = False,
-    rulebook: Rulebook,
-) -> Decision[int]:
-    """Decide the sets of one direction in a week [sets].
-
-    Parameters: ``wanted`` [sets] by the plan; ``stage`` [1-5]; ``week_of_training`` [1 or more];
-    ``last_ordinary`` [sets of this direction in the last week that was not lighter, missed or
-    returning], None where there was none; ``is_after_misses``: half the items of two weeks were
-    missed. The upper bound of the stage always holds; the lower is left to the plan, which has
-    its reasons to go below, and is only named here. Growth is bounded from week 3 (CP).
-    """
-    bounds = rulebook.stage(stage).sets_a_direction
-    rules = rulebook.volume
-    sets, why = wanted, []
-    if is_after_misses:
-        sets = sets_after_share(sets=sets, share=1 - rules.missed_cut.value)
-        why.append(reason(VolumeReason.CUT_AFTER_MISSES, rules.missed_cut.source, sets=sets))
-    if sets > int(bounds.most or sets):
-        sets = int(bounds.most or sets)
-        why.append(reason(VolumeReason.UPPER_BOUND, bounds.source, wanted=wanted, most=sets))
-    if last_ordinary is not None and week_of_training >= rules.growth_from_week.value:
-        most = last_ordinary + rules.growth_sets.whole
-        if sets > most:
-            sets = most
-            why.append(
-                reason(
-                    VolumeReason.LIMITED_GROWTH,
-                    rules.growth_sets.source,
-                    wanted=wanted,
-                    last_ordinary=last_ordinary,
-                    most=most,
-                )
-            )
-    return Decision(value=sets, reasons=(*why, _against_lower(sets, stage, rulebook)))
-
-
-def _against_lower(sets: int, stage: int, rulebook: Rulebook) -> Reason:
-    bounds = rulebook.stage(stage).sets_a_direction
-    code = VolumeReason.LOWER_BOUND if sets < bounds.least else VolumeReason.WITHIN_BOUNDS
-    return reason(code, bounds.source, sets=sets, least=bounds.least)
 
 
 def is_after_missed_weeks(missed_shares: Sequence[float], *, rulebook: Rulebook) -> bool:
@@ -156,14 +107,6 @@ def _weeks_since_lighter(past: Sequence[WeekKind]) -> int:
             break
         count += 1
     return count
-
-
-def lighter_sets(*, sets: int, rulebook: Rulebook) -> Decision[int]:
-    """Return the sets [sets] that a lighter week leaves of ``sets``: 40 % fewer, at least one."""
-    cut = rulebook.lighter.cut
-    left = sets_after_share(sets=sets, share=1 - cut.value)
-    why = reason(VolumeReason.LIGHTER_CUT, cut.source, was=sets, sets=left)
-    return Decision(value=left, reasons=(why,))
 
 
 def is_reserve_falling(history: Sequence[Exposure], *, rulebook: Rulebook) -> bool:

@@ -5,7 +5,6 @@ from datetime import date
 from itertools import groupby
 
 from scheduler.catalogue.library import Library
-from scheduler.pain.values import LeftOut
 from scheduler.reasons import Reason, reason
 from scheduler.sources import CH
 from scheduler.training.rulebook import Rulebook
@@ -21,7 +20,7 @@ from scheduler.training.week_sets import give_sets
 from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_slots import picks_of, slots_of
 from scheduler.training.week_upkeep import place_upkeep
-from scheduler.training.week_values import Session, Slot, WeekDraft, WeekRequest
+from scheduler.training.week_values import Session, WeekDraft, WeekRequest
 
 ROUNDS_OF_FITTING = 4  # [times] ch: minutes and straight-arm share settle each other
 
@@ -56,35 +55,6 @@ def draw_week(request: WeekRequest, *, library: Library, rulebook: Rulebook) -> 
         sessions=_sessions(picks, kept=kept, shelf=shelf),
         relaxations=tuple(sorted((*stay, *rest), key=lambda gone: gone.what)),
         reasons=reasons,
-    )
-
-
-def redraw_rest_of_week(
-    request: WeekRequest,
-    *,
-    kept: Sequence[Slot],
-    open_from: date,
-    rested: LeftOut,
-    eased: LeftOut,
-    library: Library,
-    rulebook: Rulebook,
-) -> WeekDraft:
-    """Draw again what is neither past nor sent, after something was left out during the week.
-
-    Days before ``open_from``, and days that ``kept`` already holds, stand as they are and count
-    for the week's sets, chains and spacing; the others keep their day and letter.
-    """
-    return draw_week(
-        request.model_copy(
-            update={
-                "kept": tuple(kept),
-                "open_from": open_from,
-                "rested": rested,
-                "eased": eased,
-            }
-        ),
-        library=library,
-        rulebook=rulebook,
     )
 
 

@@ -3,7 +3,7 @@
 from datetime import date
 from typing import Any
 
-from sqlalchemy import exists, func, or_, select
+from sqlalchemy import and_, exists, func, or_, select
 from sqlmodel import Session
 
 from storage.queries.session_rows import ITEMS, SESSIONS, SETS
@@ -17,7 +17,8 @@ def outlines(
     has_sets = exists().where(SETS.c.item_id == ITEMS.c.id, SETS.c.replaced_at.is_(None))
     is_answered = exists().where(
         ITEMS.c.session_id == SESSIONS.c.id,
-        or_(ITEMS.c.is_skipped, ITEMS.c.is_left_out, has_sets),
+        # What was left out before it was sent is nobody's answer.
+        or_(ITEMS.c.is_skipped, and_(ITEMS.c.is_left_out, ITEMS.c.dose.is_not(None)), has_sets),
     )
     answered_at = (
         select(func.max(SETS.c.reported_at))

@@ -11,6 +11,11 @@ from scheduler.reasons import Reason
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose, Exposure, Quality, ReserveAnswer, SetDone
 
+TEST_DAY = "T"
+"""The letter of a session that is a guided test: its own items are left out for it."""
+TESTS_STOPPED = "tests_stopped"
+"""Why a test session asks for no further test: the athlete goes on another day."""
+
 
 class SessionState(StrEnum):
     """How far a session has come."""
@@ -98,6 +103,17 @@ class SessionRecord(BaseModel):
     def is_open(self) -> bool:
         """True while answers to it are expected."""
         return self.state in {SessionState.SENT, SessionState.TRAINED} and self.closed_at is None
+
+    @property
+    def is_test_day(self) -> bool:
+        """True when it is a guided test."""
+        return self.letter == TEST_DAY
+
+    @property
+    def has_results(self) -> bool:
+        """True when anything was done in it."""
+        is_tested = self.is_test_day and self.trained_at is not None
+        return is_tested or any(item.sets for item in self.items)
 
 
 class SessionOutline(BaseModel):

@@ -18,6 +18,13 @@ class Operation(StrEnum):
     DOCUMENT = "document"
     FETCH = "fetch"
     MEDIA = "media"
+    PHOTO = "photo"
+    ALBUM = "album"
+
+    @property
+    def is_drawn(self) -> bool:
+        """True where pictures are drawn before it leaves."""
+        return self in {Operation.PHOTO, Operation.ALBUM}
 
 
 class MessageKind(StrEnum):

@@ -11,8 +11,27 @@ SQLModel.metadata.naming_convention = {
     "pk": "pk_%(table_name)s",
 }
 
-from storage.tables import care, leaving, media, people, safety, training, wire  # noqa: E402 (after the names)
+from storage.tables import (  # noqa: E402 (after the names)
+    care,
+    first_tests,
+    leaving,
+    media,
+    people,
+    safety,
+    training,
+    wire,
+)
 
 metadata = SQLModel.metadata
 
-__all__ = ["care", "leaving", "media", "metadata", "people", "safety", "training", "wire"]
+__all__ = [
+    "care",
+    "first_tests",
+    "leaving",
+    "media",
+    "metadata",
+    "people",
+    "safety",
+    "training",
+    "wire",
+]

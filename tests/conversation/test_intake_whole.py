@@ -101,6 +101,7 @@ def test_the_coach_hears_who_begins_and_the_decisions_are_on_record(town: Town) 
         "athlete.agreed",
         "intake.finished",
         "stage.start",
+        "tests.opened",
     ]
 
 

@@ -11,6 +11,7 @@ from demo_scenario.summary import summary_of
 from demo_scenario.team import Part
 from storage.records.people import AthleteState
 from storage.tables.care import AlertRow, AuditRow
+from storage.tables.first_tests import TestAttemptRow, TestRoundRow
 from storage.tables.people import AthleteRow, PersonRow
 from storage.tables.training import ItemRow, SessionRow
 from storage.tables.wire import OutboxRow
@@ -49,6 +50,21 @@ def test_newcomer_came_in_by_link_consent_and_taps(fortnight: Stage) -> None:
     assert athlete.state is AthleteState.TRAINING
     assert athlete.agreed_at is not None
     assert athlete.profile.weekdays == newcomer.weekdays
+
+
+def test_newcomer_and_whom_the_coach_asks_went_through_guided_tests(fortnight: Stage) -> None:
+    for part, why in ((Part.NEWCOMER, "start"), (Part.STEADY, "coach")):
+        chat_id = fortnight.team.part(part).chat_id
+        with fortnight.house.database.transaction() as tx:
+            found = tx.exec(
+                select(TestRoundRow.why, TestAttemptRow.value)
+                .join(TestAttemptRow, col(TestAttemptRow.round_id) == col(TestRoundRow.id))
+                .join(PersonRow, col(PersonRow.id) == col(TestRoundRow.athlete_id))
+                .where(PersonRow.chat_id == chat_id, col(TestAttemptRow.ended) == "done")
+            ).all()
+        assert {one for one, _ in found} == {why}
+        assert len(found) >= 2
+        assert all(value is not None and value > 0 for _, value in found)
 
 
 def test_red_flag_reaches_the_coach_in_the_minute_and_is_answered(fortnight: Stage) -> None:

@@ -11,7 +11,9 @@ from bot.reading.known import KnownItem, KnownSession, ReadingContext
 from bot.reading.reply import read
 from bot.reading.values import Recorded
 from bot.wording import session as words
+from bot.wording.catalogue.spoken import SPOKEN
 from bot.wording.session import ItemFacts
+from bot.wording.tongue import tongue_of
 from scheduler.catalogue.library import default_library
 from scheduler.catalogue.values import Measure, Movement, Sides
 from scheduler.pain.values import Side
@@ -61,17 +63,20 @@ def known(facts: ItemFacts) -> KnownItem:
     )
 
 
-@given(st.lists(shown_items(), min_size=1, max_size=6, unique_by=lambda one: one.number))
-def test_each_example_line_under_a_session_is_recorded_for_its_item_and_arms(facts):
+@given(
+    st.lists(shown_items(), min_size=1, max_size=6, unique_by=lambda one: one.number),
+    st.sampled_from(SPOKEN),
+)
+def test_each_example_line_under_a_session_is_recorded_for_its_item_and_arms(facts, language):
     session = KnownSession(ref="s", day=WEDNESDAY, items=tuple(known(one) for one in facts))
-    context = ReadingContext(session=session, local_date=WEDNESDAY)
+    context = ReadingContext(session=session, local_date=WEDNESDAY, language=language)
     for one in facts:
-        line = words.example_answer(one)
-        assert line == example_line(known(one))
+        line = words.example_answer(tongue_of(language), one)
+        assert line == example_line(known(one), language=language)
         reading = read(line, context)
         assert isinstance(reading, Recorded), line
         (result,) = reading.items
         arms = set(one.arms) if one.movement.sides is Sides.EACH else {Side.BOTH}
         assert (result.ref, {done.side for done in result.sets}) == (str(one.number), arms)
         assert len(result.sets) == one.dose.sets * len(arms)
-    assert isinstance(read(example_reply(session), context), Recorded)
+    assert isinstance(read(example_reply(session, language=language), context), Recorded)

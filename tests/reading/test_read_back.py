@@ -215,7 +215,7 @@ def test_figures_that_do_not_fit_the_sets_are_never_recorded(values, joint):
 
 @pytest.mark.parametrize("item", [HANG, PRESS, ROW, CARRY, ITEMS["curl"]], ids=lambda i: i.ref)
 def test_the_example_that_the_bot_gives_is_itself_understood(item):
-    reading = read(example_line(item), PLACES["day"])
+    reading = read(example_line(item, language="en"), PLACES["day"])
     assert isinstance(reading, Recorded)
     figures = {s.value for s in reading.items[0].sets if s.number < item.sets}
     assert figures == {item.target}

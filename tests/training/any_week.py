@@ -1,5 +1,6 @@
 """Any week that an athlete may ask for, for the properties of weeks."""
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from hypothesis import strategies as st
@@ -7,9 +8,12 @@ from hypothesis import strategies as st
 from scheduler.catalogue.library import default_library
 from scheduler.catalogue.values import Demand, Direction, Equipment
 from scheduler.pain.values import LeftOut, Side
-from scheduler.training.week_values import DayLetter, HardDay, WeekRequest
+from scheduler.training.week_values import DayLetter, HardDay, Slot, WeekDraft, WeekRequest
+from scheduler.training.weeks import draw_week
+from tests.training.athletes import RULEBOOK
 
-MOVEMENTS = default_library().movements
+LIBRARY = default_library()
+MOVEMENTS = LIBRARY.movements
 MONDAY = date(2026, 3, 2)
 ARMS = st.sampled_from([Side.LEFT, Side.RIGHT])
 
@@ -52,3 +56,11 @@ requests = st.builds(
     banned=st.frozensets(st.sampled_from(sorted(MOVEMENTS)), max_size=3),
     not_yet=st.frozensets(st.sampled_from(sorted(MOVEMENTS)), max_size=9),
 )
+
+
+def rest_of_week(
+    request: WeekRequest, *, kept: Sequence[Slot], open_from: date, rested: LeftOut, eased: LeftOut
+) -> WeekDraft:
+    """Draw again what is neither past nor sent, after something was left out in the week."""
+    changed = {"kept": tuple(kept), "open_from": open_from, "rested": rested, "eased": eased}
+    return draw_week(request.model_copy(update=changed), library=LIBRARY, rulebook=RULEBOOK)

@@ -2,31 +2,39 @@
 
 import pytest
 
+from scheduler.catalogue.values import Direction
+from scheduler.training.gaps import sets_after_share
+from scheduler.training.labelled import Labelled
 from scheduler.training.values import Quality
 from scheduler.training.volume import (
     LighterSignals,
     WeekKind,
     is_after_missed_weeks,
     is_reserve_falling,
-    lighter_sets,
     lighter_week,
-    weekly_sets,
+    share_after_missed_weeks,
 )
-from tests.training.athletes import PUSH_UP_HOLD, RULEBOOK, codes, done, dose, left
+from scheduler.training.week_sets import weekly_limit
+from scheduler.training.week_values import WeekRequest
+from tests.training.athletes import MONDAY, PUSH_UP_HOLD, RULEBOOK, codes, done, dose, left
 
 ORDINARY = WeekKind.ORDINARY
 CALM = LighterSignals()
 
 
-def sets(wanted, *, stage=1, week=8, last=None, is_after_misses=False):
-    return weekly_sets(
-        wanted=wanted,
-        stage=stage,
-        week_of_training=week,
-        last_ordinary=last,
-        is_after_misses=is_after_misses,
-        rulebook=RULEBOOK,
-    )
+def asked(**facts):
+    usual = {
+        "week_start": MONDAY,
+        "stage": 1,
+        "session_min": 50,
+        "equipment": frozenset(),
+        "plan_week": 8,
+    }
+    return WeekRequest(**(usual | facts))
+
+
+def limit(**facts):
+    return weekly_limit(Direction.VERTICAL_PULL, request=asked(**facts), rulebook=RULEBOOK)
 
 
 @pytest.mark.parametrize(
@@ -35,21 +43,20 @@ def sets(wanted, *, stage=1, week=8, last=None, is_after_misses=False):
     [(1, 6), (2, 6), (3, 10), (4, 10), (5, 8)],
 )
 def test_the_upper_bound_of_the_stage_always_holds(stage, most):
-    decision = sets(30, stage=stage)
-    assert decision.value == most
-    assert codes(decision)[0] == "volume.upper_bound"
+    greedy = [Labelled(value=30, unit="sets", source="ch")] * 5
+    weeks = RULEBOOK.weeks.model_copy(update={"sets_wanted": tuple(greedy)})
+    rulebook = RULEBOOK.model_copy(update={"weeks": weeks})
+    request = asked(stage=stage)
+    assert weekly_limit(Direction.VERTICAL_PULL, request=request, rulebook=rulebook) == (most, ())
 
 
 def test_from_week_three_a_direction_grows_by_two_sets_at_most():
-    # COMMON PRACTICE; DERIVED 6 + 2
-    assert sets(10, stage=3, week=3, last=6).value == 8
-    assert sets(10, stage=3, week=2, last=6).value == 10
-    assert sets(10, stage=3, week=3, last=None).value == 10
-
-
-def test_fewer_sets_than_the_lower_bound_are_allowed_and_named():
-    decision = sets(2)
-    assert (decision.value, codes(decision)) == (2, ["volume.lower_bound"])
+    # COMMON PRACTICE; DERIVED 4 + 2; CHOSEN 8 wanted in stage 3
+    last = {Direction.VERTICAL_PULL: 4}
+    sets, why = limit(stage=3, plan_week=3, last_ordinary_sets=last)
+    assert (sets, [one.code for one in why]) == (6, ["week.growth_capped"])
+    assert limit(stage=3, plan_week=2, last_ordinary_sets=last)[0] == 8
+    assert limit(stage=3, plan_week=3)[0] == 8
 
 
 def test_two_weeks_with_half_the_items_missed_cut_a_fifth_of_the_sets():
@@ -57,7 +64,8 @@ def test_two_weeks_with_half_the_items_missed_cut_a_fifth_of_the_sets():
     assert is_after_missed_weeks([0.1, 0.5, 0.6], rulebook=RULEBOOK)
     assert not is_after_missed_weeks([0.5, 0.4], rulebook=RULEBOOK)
     assert not is_after_missed_weeks([0.9], rulebook=RULEBOOK)
-    assert sets(6, is_after_misses=True).value == 4
+    share = share_after_missed_weeks([0.5, 0.6], rulebook=RULEBOOK).value
+    assert sets_after_share(sets=6, share=share) == 4
 
 
 @pytest.mark.parametrize(("stage", "every"), [(1, 6), (2, 6), (3, 5), (4, 4), (5, 4)])
@@ -103,7 +111,8 @@ def test_no_lighter_week_follows_straight_on_another():
 @pytest.mark.parametrize(("ordinary", "lighter"), [(6, 3), (5, 3), (4, 2), (3, 1), (1, 1)])
 def test_a_lighter_week_leaves_three_fifths_of_the_sets(ordinary, lighter):
     # COMMON PRACTICE: -40 %, rounded down, at least one; DERIVED 0.6 * 6 = 3.6 -> 3
-    assert lighter_sets(sets=ordinary, rulebook=RULEBOOK).value == lighter
+    share = 1 - RULEBOOK.lighter.cut.value
+    assert sets_after_share(sets=ordinary, share=share) == lighter
 
 
 def test_less_left_by_two_at_the_same_dose_is_a_falling_reserve():

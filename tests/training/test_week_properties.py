@@ -20,8 +20,8 @@ from scheduler.training.week_values import (
     WeekDraft,
     WeekRequest,
 )
-from scheduler.training.weeks import draw_week, redraw_rest_of_week
-from tests.training.any_week import MONDAY, MOVEMENTS, left_outs, requests
+from scheduler.training.weeks import draw_week
+from tests.training.any_week import MONDAY, MOVEMENTS, left_outs, requests, rest_of_week
 
 LIBRARY = default_library()
 RULEBOOK = default_rulebook()
@@ -82,14 +82,12 @@ def test_every_rest_of_a_week_is_drawn_again_around_what_stands(
     first = drawn(request)
     open_from = MONDAY + timedelta(days=days)
     kept = tuple(slot for slot in first.slots if slot.on < open_from)
-    again = redraw_rest_of_week(
+    again = rest_of_week(
         request,
         kept=kept,
         open_from=open_from,
         rested=rested,
         eased=eased,
-        library=LIBRARY,
-        rulebook=RULEBOOK,
     )
     assert tuple(slot for slot in again.slots if slot.on < open_from) == kept
     assert_holds_or_says_so(

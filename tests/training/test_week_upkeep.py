@@ -20,8 +20,8 @@ from scheduler.training.week_check import check_week
 from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_slots import is_upkeep_slot
 from scheduler.training.week_values import Invariant, Slot, WeekDraft, WeekRequest
-from scheduler.training.weeks import draw_week, redraw_rest_of_week
-from tests.training.any_week import MONDAY, requests
+from scheduler.training.weeks import draw_week
+from tests.training.any_week import MONDAY, requests, rest_of_week
 from tests.training.athletes import after, movement
 
 LIBRARY = default_library()
@@ -160,14 +160,12 @@ def test_redrawn_rest_of_a_week_never_keeps_up_a_direction_twice(
     request = request.model_copy(update={"has_upkeep": True})
     first = draw_week(request, library=LIBRARY, rulebook=RULEBOOK)
     open_from = MONDAY + timedelta(days=days)
-    again = redraw_rest_of_week(
+    again = rest_of_week(
         request,
         kept=tuple(slot for slot in first.slots if slot.on < open_from),
         open_from=open_from,
         rested=request.rested,
         eased=request.eased,
-        library=LIBRARY,
-        rulebook=RULEBOOK,
     )
     directions = [slot.direction for slot in upkeep_of(again)]
     assert len(directions) == len(set(directions))

@@ -36,7 +36,8 @@ from scheduler.training.week_values import (
     WeekDraft,
     WeekRequest,
 )
-from scheduler.training.weeks import draw_week, redraw_rest_of_week
+from scheduler.training.weeks import draw_week
+from tests.training.any_week import rest_of_week
 
 LIBRARY = default_library()
 RULEBOOK = default_rulebook()
@@ -313,14 +314,12 @@ def test_eased_region_steps_down_the_ladder_by_one() -> None:
 def test_rest_of_the_week_leaves_out_what_hurts_and_keeps_what_was_done() -> None:
     first = week()
     monday = tuple(slot for slot in first.slots if slot.on == MONDAY)
-    again = redraw_rest_of_week(
+    again = rest_of_week(
         asked(),
         kept=monday,
         open_from=MONDAY + timedelta(days=1),
         rested=RIGHT_WRIST,
         eased=LeftOut(),
-        library=LIBRARY,
-        rulebook=RULEBOOK,
     )
     assert tuple(slot for slot in again.slots if slot.on == MONDAY) == monday
     later = [slot for slot in again.slots if slot.on > MONDAY]
@@ -337,14 +336,12 @@ def test_week_drawn_anew_behind_a_sent_day_gives_the_other_days_their_sets_as_be
     first = week()
     monday = tuple(slot for slot in first.slots if slot.on == MONDAY)
     assert any(not slot.is_main for slot in monday)
-    again = redraw_rest_of_week(
+    again = rest_of_week(
         asked(),
         kept=monday,
         open_from=MONDAY + timedelta(days=1),
         rested=LeftOut(),
         eased=LeftOut(),
-        library=LIBRARY,
-        rulebook=RULEBOOK,
     )
     sets = [(slot.on, slot.direction, slot.sets) for slot in main_slots(first)]
     assert [(slot.on, slot.direction, slot.sets) for slot in main_slots(again)] == sets

@@ -1,4 +1,4 @@
-"""What a walk writes: lines behind every command, and answers to every question, wrong ones first."""
+"""What a walk writes: lines behind every command, answers to every question, wrong ones first."""
 
 from collections.abc import Mapping
 

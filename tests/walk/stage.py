@@ -56,7 +56,7 @@ class WalkStage:
         with self.database.transaction() as tx:
             self._make_people(tx)
         for chat_id, name in NAMES.items():
-            self.on_phone[chat_id] = self.server.people.add(chat_id, name, has_started=True)
+            self.on_phone[chat_id] = self.server.people.add(chat_id, name, self.language)
         await self.settle()
 
     async def end(self) -> None:
@@ -92,6 +92,7 @@ class WalkStage:
                 await asyncio.sleep(0.0005)  # a page may be on its way in a thread
             else:
                 await self.platform.until_quiet(within_s=QUIET_WITHIN_S)
+        assert self.house is not None
         raise RuntimeError(
             f"the house does not come to rest: quiet {self.platform.is_quiet}, "
             f"writer {self.house.writer.is_idle}, sender {self.house.sender.is_idle}, "

@@ -34,7 +34,4 @@ async def walk(folder, language):
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_every_command_button_and_question_is_answered(tmp_path, language):
     walker = asyncio.run(walk(tmp_path, language))
-    print(walker.steps, dict(walker.tapped), dict(walker.asked))
-    print("unreached", walker.unreached())
-    print("\n".join(walker.faults))
-    assert not walker.faults
+    assert walker.faults == []

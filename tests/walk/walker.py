@@ -113,12 +113,13 @@ class Walker:
                 if self.stage.question(chat_id) != kind:
                     self.faults.append(f"{kind} is not asked any more after a restart")
             for text in TYPED.get(kind, TYPED.get(kind.split("/")[0], ANY_WORDS)):
-                answer = await self.stage.does(
-                    chat_id, f"answered {text!r} to {kind}", lambda one, text=text: one.write(text)
-                )
-                self._watch(chat_id, answer)
+                self._watch(chat_id, await self._answers(chat_id, text, kind))
                 if self.stage.question(chat_id) != kind:
                     break
+
+    async def _answers(self, chat_id: int, text: str, kind: str) -> Answer:
+        did = f"answered {text!r} to {kind}"
+        return await self.stage.does(chat_id, did, lambda one: one.write(text))
 
     def _watch(self, chat_id: int, answer: Answer) -> None:
         self.steps += 1

@@ -1,17 +1,25 @@
 """The benchmarks measure what they say; how fast this machine is, is no matter of a test."""
 
 import asyncio
+from datetime import date, time
 
 import pytest
 import typer
 from typer.testing import CliRunner
 
 from demo_scenario.benchmarks.cli import add_to
+from demo_scenario.benchmarks.digest import Digested, lines_of
 from demo_scenario.benchmarks.memory import memory_lines
+from demo_scenario.benchmarks.past_years import write_years_of_team
+from demo_scenario.benchmarks.quiet_house import BOT_NAME
 from demo_scenario.benchmarks.report import Line, percentile, print_lines
 from demo_scenario.benchmarks.runs import messages_per_s, rush
 from demo_scenario.benchmarks.weeks import combinations, rule_ms
 from demo_scenario.benchmarks.years import MEASURES, years_lines
+from demo_scenario.trials.ready_team import make_team
+from storage.database import Database
+from storage.queries import training
+from storage.records.training import SessionState
 
 
 @pytest.mark.parametrize("kind", ["echo", "house"])
@@ -49,6 +57,33 @@ def test_every_kind_of_work_is_timed_in_both_houses(tmp_path):
     lines = asyncio.run(years_lines(tmp_path, lambda _: None, weeks=2))
     assert len(lines) == len(MEASURES)
     assert all(line.is_met is not None for line in lines)
+
+
+def test_every_athlete_of_a_team_gets_a_year_of_their_own(tmp_path):
+    database = Database(f"sqlite:///{tmp_path}/team.sqlite3", is_throwaway=True)
+    make_team(database, [time(7, 0)] * 3, bot_name=BOT_NAME)
+    write_years_of_team(database, 3, years=1)
+    with database.transaction() as tx:
+        kept = training.kept_of_sent(tx, [2, 3, 4], first=date(2025, 3, 3), last=date(2026, 3, 1))
+        this_week = training.sessions_between(tx, 2, first=date(2026, 3, 2), last=date(2026, 3, 8))
+    # DERIVED: three sessions a week for 52 weeks, all trained; this week is still planned
+    assert kept == {2: (156, 156), 3: (156, 156), 4: (156, 156)}
+    assert {one.state for one in this_week} == {SessionState.PLANNED}
+    database.close()
+
+
+def test_the_digests_lines_say_what_was_missed():
+    found = Digested(
+        work_s=12.0,
+        pictures=11,
+        took_ms=(10.0,) * 99 + (900.0,),
+        mib=(130.0, 120.0),
+        processor_s=(5.0, 2.0),
+    )
+    work, _, p99, longest, memory, drawn = lines_of(found, count=60, drawn_s=7.0)
+    assert (work.is_met, p99.is_met, memory.is_met, drawn.is_met) == (False, False, True, True)
+    assert longest.reached == "900 ms"
+    assert memory.reached == "250 MiB (130 + 120)"  # DERIVED
 
 
 def test_the_memory_of_a_process_is_measured_and_compared(tmp_path):

@@ -8,6 +8,8 @@ MARK = "Template"
 SELF = frozenset({"self", "cls"})
 ONE, MANY = "one", "many"
 """The names of the two parameters that together are a plural."""
+TONGUE = "tongue"
+"""What a function is handed that says something itself, and is no method of it."""
 NOT_A_TONGUE = frozenset({"turn", "self"})
 """Whoever says a finished text to a person, and takes no template."""
 
@@ -27,20 +29,23 @@ class Annotated:
         public = {name: one for name, one in self.functions.items() if not name.startswith("_")}
         return replace(self, functions={**public, **own.functions})
 
-    def taken_by(self, called: ast.expr) -> dict[int, str]:
+    def taken_by(self, call: ast.Call) -> dict[int, str]:
         """Return the places, and names, of the templates that a call takes."""
-        match called:
+        is_handed_a_tongue = bool(call.args) and _last_name(call.args[0]) == TONGUE
+        match call.func:
             case ast.Name(id=name):
                 return self.functions.get(name, {})
-            case ast.Attribute(value=ast.Name(id=of), attr=name) if of in NOT_A_TONGUE:
+            case ast.Attribute(value=of) if _last_name(of) in NOT_A_TONGUE:
                 return {}
+            case ast.Attribute(attr=name) if is_handed_a_tongue:
+                return self.functions.get(name, {})
             case ast.Attribute(attr=name):
                 return self.methods.get(name) or self.functions.get(name, {})
         return {}
 
-    def is_plural(self, called: ast.expr) -> bool:
+    def is_plural(self, call: ast.Call) -> bool:
         """Tell whether a call takes a singular and its plural."""
-        return set(self.taken_by(called).values()) == {ONE, MANY}
+        return set(self.taken_by(call).values()) == {ONE, MANY}
 
     def mentions(self, annotation: ast.expr | None) -> bool:
         """Tell whether an annotation has a template in it."""
@@ -50,6 +55,13 @@ class Annotated:
         return MARK in names or any(
             self.mentions(self.aliases[name]) for name in names if name in self.aliases
         )
+
+
+def _last_name(of: ast.expr) -> str:
+    match of:
+        case ast.Name(id=name) | ast.Attribute(attr=name):
+            return name
+    return ""
 
 
 def annotated_in(

@@ -8,7 +8,6 @@ import typer
 from babel.messages.catalog import Catalog
 
 from bot.wording.catalogue.spoken import (
-    ALSO_CALLED,
     SOURCE_LANGUAGE,
     SPOKEN,
     SUBJECTS,
@@ -28,7 +27,11 @@ def catalogue(
         list[Path] | None,
         typer.Argument(help='JSON files to take in: {"English text": "its translation", …}'),
     ] = None,
+    *,
     language: Annotated[str, typer.Option(help="which language the files are in")] = "es",
+    safety: Annotated[
+        bool, typer.Option("--safety", help="mark the texts of these files as safety texts")
+    ] = False,
     into: Annotated[Path, typer.Option(help="the folder to write the catalogues into")] = HERE,
 ) -> None:
     """Bring the catalogues in line with the code, take translations in, and list what is missing.
@@ -38,15 +41,14 @@ def catalogue(
     if language == SOURCE_LANGUAGE or language not in SPOKEN:
         raise typer.BadParameter(f"is none of {', '.join(SPOKEN[1:])}", param_hint="--language")
     spoken = _read(merged or [])
-    left, found = dict(spoken), []
+    left, found = set(spoken), []
     for subject in SUBJECTS:
         entries = entries_of(subject)
         whole = updated(_as_it_stands(language, subject), entries)
-        unknown = merge(whole, spoken) + merge(whole, _other_names(spoken), context=ALSO_CALLED)
-        left = {text: left[text] for text in unknown if text in left}
+        left -= merge(whole, spoken, are_safety_texts=safety)
         write(whole, into / file_name(language, subject))
         found += [f"{subject}: {fault}" for fault in sorted(faults(whole, entries))]
-    for text in left:
+    for text in sorted(left):
         typer.echo(f"no text of the bot, left out: {text!r}")
     for line in found:
         typer.echo(line)
@@ -64,12 +66,6 @@ def _read(files: list[Path]) -> dict[str, str]:
             raise typer.BadParameter(f"{file} is not one JSON object of texts and translations")
         found |= held
     return found
-
-
-def _other_names(spoken: dict[str, str]) -> dict[str, str]:
-    """Return the other names of movements, which stand under ``also called: NAME``."""
-    head = f"{ALSO_CALLED}: "
-    return {text.removeprefix(head): said for text, said in spoken.items() if text.startswith(head)}
 
 
 def _as_it_stands(language: str, subject: str) -> Catalog:

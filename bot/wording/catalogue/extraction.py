@@ -92,8 +92,8 @@ def _called(tree: ast.Module, known: Annotated) -> Iterator[tuple[int, Text]]:
 
 def _arguments(tree: ast.Module, known: Annotated) -> Iterator[_Argument]:
     for node in ast.walk(tree):
-        if isinstance(node, ast.Call) and (taken := known.taken_by(node.func)):
-            found = _Argument(node, is_plural=known.is_plural(node.func))
+        if isinstance(node, ast.Call) and (taken := known.taken_by(node)):
+            found = _Argument(node, is_plural=known.is_plural(node))
             by_name = {one.arg: one.value for one in node.keywords}
             for place, name in taken.items():
                 if place < len(node.args):

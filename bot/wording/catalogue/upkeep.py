@@ -88,17 +88,23 @@ def _blank(text: Text) -> str | tuple[str, str]:
 
 
 def merge(
-    catalogue: Catalog, spoken: Mapping[str, str], *, context: str | None = None
-) -> list[str]:
-    """Take translations by English text into a catalogue; return those that it has no entry for."""
+    catalogue: Catalog, spoken: Mapping[str, str], *, are_safety_texts: bool = False
+) -> set[str]:
+    """Take translations by English text into a catalogue; return those that it had an entry for.
+
+    A text in a context stands behind it: ``also called: Bar hang``. Of a plural both forms stand.
+    """
     taken: set[str] = set()
     for message in catalogue:
-        ids = message.id if isinstance(message.id, tuple | list) else (message.id,)
-        if message.id and message.context == context and all(one in spoken for one in ids):
-            strings = tuple(spoken[one] for one in ids)
-            message.string = strings[0] if isinstance(message.id, str) else strings
-            taken |= set(ids)
-    return [text for text in spoken if text not in taken]
+        ids = [message.id] if isinstance(message.id, str) else list(message.id)
+        keys = [f"{message.context}: {one}" if message.context else one for one in ids]
+        if message.id and all(key in spoken for key in keys):
+            strings = tuple(spoken[key] for key in keys)
+            message.string = strings if len(strings) > 1 else strings[0]
+            if are_safety_texts:
+                message.user_comments = [SAFETY]
+            taken |= set(keys)
+    return taken
 
 
 def faults(catalogue: Catalog, entries: Sequence[Entry]) -> list[str]:
