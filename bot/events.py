@@ -11,6 +11,7 @@ class Media(StrEnum):
 
     PHOTO = "photo"
     VIDEO = "video"
+    VIDEO_NOTE = "video_note"
     VOICE = "voice"
     STICKER = "sticker"
     DOCUMENT = "document"
@@ -26,13 +27,18 @@ class _Event(BaseModel):
 
 
 class Wrote(_Event):
-    """A text message, new or edited."""
+    """A text message, new or edited.
+
+    ``reply_to_file_id`` and ``reply_to_sent_as`` tell of a picture or clip that it answers.
+    """
 
     message_id: int
     text: str
     is_edit: bool = False
     is_forwarded: bool = False
     reply_to_message_id: int | None = None
+    reply_to_file_id: str | None = None
+    reply_to_sent_as: str = ""
     first_name: str = ""
     language_code: str | None = None
 
@@ -55,23 +61,34 @@ class SentFile(BaseModel):
 
 
 class SentMedia(_Event):
-    """Anything that is not text; relayed by reference, and fetched only where it is a file."""
+    """Anything that is not text; relayed by reference, and fetched only where it is a file.
+
+    ``file_id`` is the platform's reference by which it can be sent again, ``sent_as`` the
+    platform's name of its kind: photo, video, animation, ...
+    """
 
     message_id: int
     media: Media
     caption: str = ""
     album_id: str | None = None
+    is_forwarded: bool = False
     reply_to_message_id: int | None = None
+    file_id: str | None = None
+    sent_as: str = ""
     latitude: float | None = None
     longitude: float | None = None
     file: SentFile | None = None
 
 
 class FileArrived(_Event):
-    """A file that we fetched came in; ``content`` None with the reason where it could not."""
+    """A file that we fetched came in; ``content`` None with the reason where it could not.
+
+    ``words`` are those that the sender wrote under it.
+    """
 
     purpose: str
     name: str
+    words: str = ""
     content: bytes | None = None
     fault: str = ""
 

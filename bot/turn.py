@@ -46,9 +46,12 @@ class Shot:
 
 @dataclass(frozen=True)
 class House:
-    """What every act may look at and nobody changes while the bot runs.
+    """What every act may look at.
 
-    ``copies_kept`` [days]: how long the bot's own daily copies last; 0 where it makes none.
+    A coach may put other movements and numbers in force (:mod:`bot.acts.in_force`): the house as
+    it stands there knows the ``common`` one, which keeps what was made ``by_coach``, each with
+    the newest version of any file that it was made from. ``copies_kept`` [days]: how long the
+    bot's own daily copies last; 0 where it makes none.
     """
 
     library: Library
@@ -57,6 +60,10 @@ class House:
     make_token: Callable[[], str] = buttons.random_token
     make_secret: Callable[[], str] = buttons.random_secret
     copies_kept: int = 0
+    common: "House | None" = field(default=None, compare=False, repr=False)
+    by_coach: dict[int, "tuple[int, House]"] = field(
+        default_factory=dict, compare=False, repr=False
+    )
 
 
 @dataclass(frozen=True)
@@ -97,11 +104,14 @@ class Turn:
         subject: str | None = None,
         not_before: datetime | None = None,
         useful_until: datetime | None = None,
+        reply_to: int | None = None,
     ) -> int | None:
-        """Write a message to a person; None when they have no chat yet."""
+        """Write a message to a person, ``reply_to`` one of theirs; None when they have no chat."""
         if to.chat_id is None:
             return None
         payload: dict[str, Any] = {"text": text}
+        if reply_to is not None:
+            payload["reply_to"] = reply_to
         if taps:
             payload["buttons"] = self._rows(to, to.chat_id, taps)
         return outbox.put(
@@ -143,6 +153,24 @@ class Turn:
         if to.chat_id is not None:
             payload = {"from_chat_id": from_chat_id, "message_id": message_id}
             self._put(to.chat_id, Operation.COPY, payload, subject=subject)
+
+    def show_media(
+        self,
+        to: Person,
+        *,
+        sent_as: str,
+        file_id: str,
+        caption: str,
+        taps: TapRows = (),
+        subject: str | None = None,
+    ) -> None:
+        """Send a picture or clip that the platform keeps, by reference, with words under it."""
+        if to.chat_id is None:
+            return
+        payload: dict[str, Any] = {"sent_as": sent_as, "file_id": file_id, "text": caption}
+        if taps:
+            payload["buttons"] = self._rows(to, to.chat_id, taps)
+        self._put(to.chat_id, Operation.MEDIA, payload, subject=subject)
 
     def send_page(
         self,
@@ -212,11 +240,24 @@ class Turn:
             "subject": shot.subject,
         }
 
-    def fetch(self, of: Person, *, file_id: str, name: str, purpose: str) -> None:
-        """Fetch a file that the person sent; it arrives as an event, for ``purpose``."""
+    def fetch(
+        self,
+        of: Person,
+        *,
+        file_id: str,
+        name: str,
+        purpose: str,
+        bytes_most: int,
+        words: str = "",
+    ) -> None:
+        """Fetch a file that the person sent; it arrives as an event, for ``purpose``.
+
+        ``words`` are the person's own about it, ``bytes_most`` how large it may be.
+        """
         if of.chat_id is not None:
             payload = {"file_id": file_id, "name": name, "purpose": purpose}
-            self._put(of.chat_id, Operation.FETCH, payload)
+            about = {"words": words, "bytes_most": bytes_most}
+            self._put(of.chat_id, Operation.FETCH, {**payload, **about})
 
     def send_file(
         self,

@@ -16,14 +16,16 @@ from storage.tables.care import AlertRow
 from storage.tables.wire import DueRow, InboxRow, InboxState, OutboxRow, OutboxState
 
 ONCE_ONLY = (MessageKind.SESSION.value, MessageKind.REMINDER.value)
-SHOWN = tuple(
+SHOWN = frozenset(
     one.value
     for one in (
         Operation.SEND,
         Operation.COPY,
+        Operation.MEDIA,
+        Operation.DOCUMENT,
         Operation.PHOTO,
-        Operation.ALBUM,
-    )  # album: a row each
+        Operation.ALBUM,  # a row each
+    )
 )
 
 

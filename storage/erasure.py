@@ -59,6 +59,7 @@ def erase(
     if chat_id is not None:
         _empty_chat(tx, chat_id, at=at, is_given_up=is_whole)
     if is_whole:
+        _forget_coach(tx, person_id)
         _blank(tx, person_id, at=at)
     note_erasure(tx, person_id, at=at, is_whole=is_whole)
     tx.expire_all()
@@ -164,8 +165,9 @@ def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str
         for row in tx.exec(rows)
         if row.subject.split(":")[0] in {str(one) for one in ids.get("alert", ())}
     )
-    subject = f"athlete:{person_id}"
-    tx.exec(update(OutboxRow).where(col(OutboxRow.subject) == subject).values(subject=None))
+    subjects = [f"athlete:{person_id}", *(f"clip:{one}" for one in ids.get("clip", ()))]
+    for subject in subjects:  # a number is given anew, and a reply would go to somebody else
+        tx.exec(update(OutboxRow).where(col(OutboxRow.subject) == subject).values(subject=None))
 
 
 def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str | None) -> bool:
@@ -202,6 +204,16 @@ def _empty_chat(tx: Session, chat_id: int, *, at: datetime, is_given_up: bool) -
     outbox = metadata.tables["outbox"]
     settled = outbox.c.state != OutboxState.SENDING
     tx.exec(outbox.delete().where(outbox.c.chat_id == chat_id, settled))
+
+
+def _forget_coach(tx: Session, person_id: int) -> None:
+    """Empty what somebody kept as a coach before: own pictures of movements, reasons in words.
+
+    The versions of files themselves stay: what athletes trained is named in them.
+    """
+    media, versions = metadata.tables["how_to_media"], metadata.tables["file_version"]
+    tx.exec(media.delete().where(media.c.coach_id == person_id))
+    tx.exec(versions.update().where(versions.c.made_by_id == person_id).values(words=""))
 
 
 def _blank(tx: Session, person_id: int, *, at: datetime) -> None:

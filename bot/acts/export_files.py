@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 from typing import Any
 
+from bot.acts import in_force
 from bot.acts.export_data import data_of
 from bot.acts.export_season import season_facts
 from bot.acts.export_team import team_file
@@ -17,7 +18,10 @@ from bot.exports.data_schema import FILE_NAME, data_bytes, schema_text
 from bot.exports.tables import TABLES, table_file
 from bot.pictures.handover_values import HandoverPage
 from bot.turn import Turn
-from storage.queries import people
+from scheduler.catalogue.library import packaged_texts
+from scheduler.training.rulebook import packaged_text
+from storage.queries import file_versions, people
+from storage.records.media import FileKind
 from storage.records.people import Person
 
 
@@ -45,6 +49,9 @@ ENDINGS = {
     ExportFile.SEASON: "ics",
     ExportFile.EVERYTHING: "zip",
 }
+OWN_FILE = "own_file"
+"""A coach's own file of movements or standards, in one of its versions."""
+RULEBOOK = "rulebook.yaml"
 COMMA_LANGUAGES = frozenset({"es", "de", "fr", "pt"})
 """cldr: where a decimal comma is usual, unless the person chose otherwise."""
 
@@ -59,6 +66,22 @@ def request(kind: ExportFile, person: Person, reader: Person) -> dict[str, Any]:
     return {"kind": kind.value, "person": person.id, "reader": reader.id}
 
 
+def request_version(kind: FileKind, name: str, *, version_id: int | None) -> dict[str, Any]:
+    """Return which version of a coach's own file is to be sent; None is that of the package."""
+    return {"kind": OWN_FILE, "of": kind.value, "name": name, "version": version_id}
+
+
+def packaged(kind: FileKind) -> Mapping[str, str]:
+    """Return the files of a kind as they come with the package, by name."""
+    return packaged_texts() if kind is FileKind.MOVEMENTS else {RULEBOOK: packaged_text()}
+
+
+def _version(turn: Turn, wanted: Mapping[str, Any]) -> bytes:
+    found = file_versions.version(turn.tx, int(wanted["version"])) if wanted["version"] else None
+    text = found.content if found is not None else None
+    return (text if text is not None else packaged(FileKind(wanted["of"]))[wanted["name"]]).encode()
+
+
 def content(turn: Turn, wanted: Mapping[str, Any], page: Mapping[str, Any] | None = None) -> bytes:
     """Make a file; ``page`` goes into the archive of everything.
 
@@ -66,16 +89,20 @@ def content(turn: Turn, wanted: Mapping[str, Any], page: Mapping[str, Any] | Non
         NothingToSendError: when the person has left since.
 
     """
+    if wanted["kind"] == OWN_FILE:
+        return _version(turn, wanted)
     kind = ExportFile(wanted["kind"])
     person, reader = (people.person(turn.tx, int(wanted[who])) for who in ("person", "reader"))
     mark = decimal_mark_of(reader)
     if kind is ExportFile.SCHEMA:
         return schema_text().encode()
     if kind is ExportFile.TEAM:
+        turn = in_force.turn_for(turn, person.id)
         return team_file(turn, person, decimal_mark=mark)
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         raise NothingToSendError
+    turn = in_force.turn_for(turn, athlete.coach_id)
     if kind is ExportFile.SEASON:
         return calendar_bytes(season_facts(turn, person, athlete, tongue=turn.tongue(reader)))
     data = data_of(turn, person, athlete)

@@ -3,9 +3,10 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from bot.acts import howto_media
 from bot.acts.checklist import local_today
+from bot.acts.find_movement import movements_called
 from bot.acts.item_facts import sent_items
-from bot.acts.movement_named import movements_called
 from bot.acts.still_open import ANSWERS_TAKEN
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
@@ -20,12 +21,12 @@ Arguments = Mapping[str, Any]
 
 
 def show(turn: Turn, person: Person, movement_key: str) -> Outcome:
-    """Explain one movement; the coach's own picture or clip of it follows here."""
+    """Explain one movement: under the coach's own picture or clip where there is one."""
     movement = turn.house.library.movements.get(movement_key)
     if movement is None:  # the library was replaced since the button was shown
-        turn.say(person, words.unknown(turn.tongue(person)))
+        turn.say(person, words.no_longer_there(turn.tongue(person)))
         return Outcome.STALE_TAP
-    turn.say(person, words.how_to(turn.tongue(person), movement))
+    howto_media.send(turn, person, movement, howto_media.media_for(turn, person, movement_key))
     return Outcome.ANSWERED
 
 
@@ -55,7 +56,7 @@ def command(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
         else:
             _offer(turn, person, latest)
         return Outcome.COMMAND
-    found = movements_called(rest, library.values())
+    found = movements_called(rest, movements=library.values(), tongue=turn.tongue(person))
     if len(found) == 1:
         show(turn, person, found[0].key)
         return Outcome.COMMAND

@@ -31,7 +31,12 @@ def show_or_mark(turn: Turn, coach: Person, named: Named) -> Outcome:
         return Outcome.NOT_UNDERSTOOD
     mark = said["mark"].lower()
     coming = coming_keys(coming_days(turn, named.person, named.athlete))
-    meant = movements_named(said["rest"], library=turn.house.library, among=coming)
+    meant = movements_named(
+        said["rest"],
+        movements=turn.house.library.movements.values(),
+        tongue=turn.tongue(coach),
+        among=coming,
+    )
     if len(meant.found) == 1:
         return _mark(turn, coach, named, mark, meant.found[0].key, why=meant.rest)
     tongue = turn.tongue(coach)

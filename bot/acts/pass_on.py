@@ -8,7 +8,7 @@ from storage.queries import care, due, people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
-UNREADABLE = {Media.VOICE, Media.STICKER, Media.OTHER}
+UNREADABLE = {Media.VOICE, Media.VIDEO_NOTE, Media.STICKER, Media.OTHER}
 
 
 def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = None) -> Outcome:

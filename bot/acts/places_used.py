@@ -37,12 +37,14 @@ def in_use(
             on=session.on,
             pair=item.pair,
             direction=item.direction,
-            movement_key=_own_key(session, item, changed),
+            movement_key=successor.key,
             asked=decided.get((session.id, item.movement_key)) or _as_sent(item),
         )
         for session in past
         for item in session.items
-        if item.pair is not None and not item.is_left_out
+        if item.pair is not None
+        and not item.is_left_out
+        and (successor := turn.house.library.successor_of(_own_key(session, item, changed)))
     ]
     return movements_in_use(
         used,

@@ -90,7 +90,7 @@ def _answered(
 
 
 def _answered_at(session: SessionRecord) -> datetime | None:
-    return max((reported_at(item) for item in _latest(session)), default=None)
+    return max((reported_at(item) for item in latest_items(session)), default=None)
 
 
 def read_at_hand(
@@ -175,19 +175,19 @@ def _asked_ref(question: wire.OpenQuestion | None, session: SessionRecord | None
 
 def _last_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:
     """Return what the latest message recorded, the latest item last."""
-    return tuple(_as_result(item) for item in _latest(session)) if session else ()
+    return tuple(_as_result(item) for item in latest_items(session)) if session else ()
 
 
 def _earlier_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:
     """Return what the session had before its latest message."""
     if session is None:
         return ()
-    latest = {item.id for item in _latest(session)}
+    latest = {item.id for item in latest_items(session)}
     before = [item for item in sent_items(session) if item.sets and item.id not in latest]
     return tuple(_as_result(item) for item in before)
 
 
-def _latest(session: SessionRecord) -> Sequence[ItemRecord]:
+def latest_items(session: SessionRecord) -> Sequence[ItemRecord]:
     """Return the items that the latest answer was about."""
     reported = [item for item in sent_items(session) if item.sets]
     latest = max((reported_at(item) for item in reported), default=None)

@@ -17,6 +17,9 @@ KINDS = frozenset({MessageKind.ALERT, MessageKind.SAFETY})
 
 def refused(turn: Turn, outgoing: Outgoing) -> None:
     """Write it anew without markup and buttons; what is refused again goes to the owners."""
+    if outgoing.operation is Operation.MEDIA:
+        _say_without(turn, outgoing)
+        return
     if outgoing.operation.is_drawn:
         _say_in_words(turn, outgoing)
         return
@@ -56,6 +59,23 @@ def refused(turn: Turn, outgoing: Outgoing) -> None:
             payload={"text": said, PLAIN: True},
             now=turn.now,
         )
+
+
+def _say_without(turn: Turn, outgoing: Outgoing) -> None:
+    """A picture or clip that the platform no longer gives: its words and buttons still go."""
+    person = people.person_in_chat(turn.tx, outgoing.chat_id)
+    if person is None:
+        return
+    said = unreachable.media_gone(turn.tongue(person), outgoing.payload["text"])
+    outbox.put(
+        turn.tx,
+        chat_id=outgoing.chat_id,
+        operation=Operation.SEND,
+        kind=outgoing.kind,
+        payload={**outgoing.payload, "text": said},
+        now=turn.now,
+        subject=outgoing.subject,
+    )
 
 
 def _say_in_words(turn: Turn, outgoing: Outgoing) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 
 from bot.acts import (
+    answer_clip,
     approve_batch,
     athlete_week,
     decide_proposal,
@@ -125,6 +126,7 @@ def facts_of(
         decisions=_decisions(turn, coach, names, proposals),
         alerts=_alerts(turn, coach, names, since=since),
         messages=_messages(turn, names),
+        clips=_clips(turn, names),
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
         bests=bests,
         bests_more=bests_more,
@@ -168,6 +170,11 @@ def _alerts(
 def _messages(turn: Turn, names: Mapping[int, str]) -> tuple[tuple[str, str], ...]:
     waiting = care.unanswered(turn.tx, list(names))
     return tuple((names[one.athlete_id], one.words) for one in waiting)
+
+
+def _clips(turn: Turn, names: Mapping[int, str]) -> tuple[tuple[str, int], ...]:
+    waiting = answer_clip.waiting_by_athlete(turn, list(names))
+    return tuple((names[athlete_id], count) for athlete_id, count in waiting.items())
 
 
 def _stages(names: Mapping[int, str], audit: Sequence[AuditEntry]) -> tuple[tuple[str, str], ...]:

@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from bot.acts import close_session, guided_tests, pain_picture
+from bot.acts import ask_for_clip, close_session, guided_tests, pain_picture
 from bot.acts.dose_today import dose_for
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
@@ -52,6 +52,7 @@ def send(
         subject=f"session:{session_id}",
         useful_until=useful_until,
     )
+    ask_for_clip.ask_if_due(turn, person, athlete, session_id)
     return True
 
 

@@ -65,7 +65,12 @@ def set_dose(turn: Turn, coach: Person, named: Named) -> Outcome:
     tongue = turn.tongue(coach)
     found = DOSE.search(named.rest)
     name = named.rest[: found.start()] if found else named.rest
-    meant = movements_named(name, library=turn.house.library, among=coming)
+    meant = movements_named(
+        name,
+        movements=turn.house.library.movements.values(),
+        tongue=turn.tongue(coach),
+        among=coming,
+    )
     written = named.rest[found.start() :] if found else ""
     if len(meant.found) == 1:
         return _for_movement(turn, coach, named, days, meant.found[0], written)

@@ -7,7 +7,7 @@ from typing import Any
 from bot.acts import pain_picture
 from bot.acts.bests import COMPARED
 from bot.acts.checklist import local_today
-from bot.acts.movement_named import movements_called
+from bot.acts.find_movement import movements_called
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -37,7 +37,7 @@ def command(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     if not rest:
         _show_bests(turn, person, trained, done)
         return Outcome.COMMAND
-    found = movements_called(rest, trained)
+    found = movements_called(rest, movements=trained, tongue=turn.tongue(person))
     if len(found) == 1:
         show_movement(turn, person, found[0])
         return Outcome.COMMAND

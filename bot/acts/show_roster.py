@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
-from bot.acts import approve_batch
+from bot.acts import answer_clip, approve_batch
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import team_for
 from bot.acts.set_group import GROUPS_MOST, groups_of, known_group
@@ -121,6 +121,7 @@ def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
     decisions = _by_athlete(care.proposals(turn.tx, ids))
     counts = training.kept_of_sent(turn.tx, ids, first=today - KEPT_WINDOW, last=today)
     heard = people.last_heard(turn.tx, chats)
+    clips = answer_clip.waiting_by_athlete(turn, ids)
     sent = training.sent_unanswered(turn.tx, ids, since=turn.now - LOOKED_BACK)
     found = [
         RosterFacts(
@@ -133,6 +134,7 @@ def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
             decisions=len(decisions.get(person.id, [])),
             messages=len(waiting.get(person.id, [])),
             oldest_message=next((one.words for one in waiting.get(person.id, [])), ""),
+            clips=clips.get(person.id, 0),
             silent=silence(turn, person, athlete, heard=heard, sent=sent),
             is_blocked=person.is_blocked,
             waits_for_coach=athlete.state is AthleteState.WAITS_FOR_COACH,

@@ -32,7 +32,12 @@ def swap(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.nothing_coming(tongue, name=named.person.name))
         return Outcome.COMMAND
     first, *behind = FOR.split(named.rest, maxsplit=1)
-    out = movements_named(first, library=turn.house.library, among=coming)
+    out = movements_named(
+        first,
+        movements=turn.house.library.movements.values(),
+        tongue=turn.tongue(coach),
+        among=coming,
+    )
     if len(out.found) != 1:
         return _ask_out(turn, coach, named, out, coming, rest=behind[0] if behind else "")
     key = out.found[0].key
@@ -130,7 +135,12 @@ def _with_second(
 ) -> Outcome:
     tongue, place = turn.tongue(coach), next_with(days, key)
     fitting = {one.key for one in stand_ins(turn, named, *place)} if place else set()
-    new = movements_named(text, library=turn.house.library, among=fitting)
+    new = movements_named(
+        text,
+        movements=turn.house.library.movements.values(),
+        tongue=turn.tongue(coach),
+        among=fitting,
+    )
     if not new.found:
         turn.say(coach, words.not_known(tongue, asked=new.asked, example=words.SWAP_EXAMPLE))
         return _ask_in(turn, coach, named, days, key, why="")

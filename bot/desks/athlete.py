@@ -25,6 +25,7 @@ from bot.acts import (
     show_season,
     show_why,
     swap_item,
+    take_clip,
     tests_taps,
     weekly_question,
 )
@@ -70,6 +71,7 @@ TAPS: dict[str, TapEntry] = {
         **session_taps.TAPS,
         **tests_taps.TAPS,
         **swap_item.TAPS,
+        **take_clip.TAPS,
         **cant_today.TAPS,
         **choose_reading.TAPS,
         **change_result.TAPS,
@@ -130,10 +132,16 @@ def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outco
     flags = red_flag.listen(turn, person, athlete, event.caption, message_id=event.message_id)
     if flags.is_private:
         return Outcome.SAFETY
-    outcome = pass_on.media(turn, person, athlete, event)
-    if athlete.state not in NOTHING_ASKED:
-        outcome = hear_reading.hear_caption(turn, person, athlete, event, flags=flags) or outcome
-    return Outcome.SAFETY if flags.candidates else outcome
+    if athlete.state in NOTHING_ASKED or event.media not in take_clip.CLIPS:
+        outcome = pass_on.media(turn, person, athlete, event)
+        if athlete.state not in NOTHING_ASKED:
+            read = hear_reading.hear_caption(turn, person, athlete, event, flags=flags)
+            outcome = read or outcome
+        return Outcome.SAFETY if flags.candidates else outcome
+    read = hear_reading.hear_caption(turn, person, athlete, event, flags=flags)
+    may_ask = not flags.candidates and read is not Outcome.ASKED
+    outcome = take_clip.take(turn, person, athlete, event, may_ask=may_ask)
+    return Outcome.SAFETY if flags.candidates else read or outcome
 
 
 def is_safety_matter(event: Wrote) -> bool:

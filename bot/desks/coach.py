@@ -7,6 +7,7 @@ from typing import Any
 
 from bot.acts import (
     answer_alert,
+    answer_clip,
     approve_batch,
     ask_tests,
     ask_why,
@@ -26,6 +27,7 @@ from bot.acts import (
     give_back,
     handover,
     history_picture,
+    howto_media,
     intake,
     invite,
     invite_team,
@@ -36,6 +38,7 @@ from bot.acts import (
     plan_edits,
     practice,
     red_flag,
+    replace_file,
     rest_place,
     review,
     season_picture,
@@ -60,6 +63,7 @@ from bot.desks import athlete as athlete_desk
 from bot.desks.entry import Command, TapAct, TapEntry
 from bot.events import FileArrived, Media, SentMedia, Tapped, Wrote
 from bot.outcomes import Outcome
+from bot.reading.captions import command_in
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
 from bot.wording import coach_messages, plain
@@ -77,6 +81,8 @@ ASKS = frozenset(
         ask_why.ASK,
         set_group.ASK,
         review.ASK,
+        answer_clip.WORDS,
+        replace_file.WHY,
     }
 )
 
@@ -117,6 +123,7 @@ COMMANDS: dict[str, Command] = {
         Command("roster", "who needs you first", show_roster.command),
         Command("who", "one athlete on one screen", show_athlete.command),
         Command("tell", "your words to one, to a group, to all", tell_many.command),
+        Command("clips", "clips that wait for your answer", answer_clip.command),
         Command("group", "who is in which group", set_group.command),
         Command("stage", "change a stage, with a reason", change_stage.command),
         Command("plan", "the coming two weeks, and changes to them", mark_movement.command),
@@ -130,6 +137,13 @@ COMMANDS: dict[str, Command] = {
         Command("giveback", "give back what an old injury holds, with a reason", give_back.command),
         Command("shown", "decide a standard on a clip, with a reason", decide_standard.command),
         Command("upkeep", "easy bent-arm sets on or off, with a reason", set_upkeep.command),
+        Command("howto", "your own picture or clip of a movement", howto_media.command),
+        Command(
+            "movements", "your movements as files, and how to change them", replace_file.movements
+        ),
+        Command(
+            "standards", "your numbers as a file, and how to change them", replace_file.standards
+        ),
         Command("note", "a note that only you see", coach_note.note),
         Command("audit", "what was decided, by whom, and why", show_audit.command),
         Command("emergency", "the number that safety messages name", emergency_number.command),
@@ -190,6 +204,9 @@ _ACTS: dict[str, TapAct] = {
     practice.END: _practice_end,
     **export.COACH_TAPS,
     **erase_athlete.COACH_TAPS,
+    **answer_clip.TAPS,
+    **howto_media.TAPS,
+    **replace_file.TAPS,
     **history_picture.TAPS,
     **season_picture.TAPS,
     **balance_picture.TAPS,
@@ -233,6 +250,10 @@ def hear(turn: Turn, person: Person, event: Wrote) -> Outcome:
     refused = _refused(turn, person, event)
     if refused is not None:
         return refused
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    if clip is not None:
+        about = {"clip": clip.id}
+        return answer_clip.hear_text(turn, person, about, event.text, waited=timedelta(0))
     replied, question = _replied_about(turn, event), _question(turn, event)
     if question is not None and replied in {None, question.subject.get("athlete")}:
         return _answer(turn, person, question, event)
@@ -250,21 +271,34 @@ def is_media_for_coach(turn: Turn, person: Person, event: SentMedia, *, is_athle
     replied = _replied_about(turn, event)
     if replied is not None and replied != person.id:
         return True
-    question = _question(turn, event)
-    is_asked = question is not None and question.kind == tell_athlete.WRITE
-    is_meant = is_asked or take_file.purpose_of(event) is not None
+    is_meant = (
+        _is_how_to(event)
+        or answer_clip.replied(turn, event.chat_id, event.reply_to_message_id) is not None
+        or _asked_for_media(turn, event) is not None
+        or take_file.is_for_coach(turn, event)
+    )
     return is_meant and not red_flag.is_raised(event.caption)
 
 
 def see(turn: Turn, person: Person, event: SentMedia) -> Outcome:
-    """See what is not text: a reply goes to its athlete, a file to the act that reads it."""
+    """See what is not text: a how-to, a reply to its athlete, a file to the act that reads it."""
     if not person.is_coach:
         turn.say(person, plain.media_without_reader(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
-    replied, question = _replied_about(turn, event), _question(turn, event)
+    if _is_how_to(event):
+        _, _, rest = event.caption.strip().partition(" ")
+        return howto_media.take(turn, person, rest, event)
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    if clip is not None:
+        return answer_clip.hear_media(turn, person, clip.id, event)
+    replied, question = _replied_about(turn, event), _asked_for_media(turn, event)
     if replied is not None:
         return tell_media.send(turn, person, replied, event)
-    if question is not None and question.kind == tell_athlete.WRITE:
+    if take_file.names_command(event):
+        return take_file.ask(turn, person, event)
+    if question is not None and question.kind == answer_clip.WORDS:
+        return answer_clip.hear_media(turn, person, int(question.subject["clip"]), event)
+    if question is not None:
         return tell_media.send(turn, person, int(question.subject["athlete"]), event)
     if event.media is Media.DOCUMENT:
         return take_file.ask(turn, person, event)
@@ -276,6 +310,17 @@ def take(turn: Turn, person: Person, event: FileArrived) -> Outcome:
     if not person.is_coach:
         return Outcome.STALE_TAP
     return take_file.arrived(turn, person, event)
+
+
+def _asked_for_media(turn: Turn, event: SentMedia) -> OpenQuestion | None:
+    """Return the open question that anything may answer: the coach's words to an athlete."""
+    question = _question(turn, event)
+    is_asked = question is not None and question.kind in {tell_athlete.WRITE, answer_clip.WORDS}
+    return question if is_asked else None
+
+
+def _is_how_to(event: SentMedia) -> bool:
+    return command_in(event.caption, among=COMMANDS) == howto_media.COMMAND
 
 
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
@@ -291,6 +336,10 @@ def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) ->
             return review.hear_text(turn, person, about, event.text, waited=waited)
         case set_group.ASK:
             return set_group.hear_name(turn, person, about, event.text, waited=waited)
+        case replace_file.WHY:
+            return replace_file.hear_why(turn, person, about, event.text, waited=waited)
+        case answer_clip.WORDS:
+            return answer_clip.hear_text(turn, person, about, event.text, waited=waited)
         case _:
             return tell_athlete.hear_text(turn, person, about, event.text, waited=waited)
 
@@ -312,7 +361,10 @@ def _replied_about(turn: Turn, event: Wrote | SentMedia) -> int | None:
     found = outbox.sent_message(
         turn.tx, chat_id=event.chat_id, message_id=event.reply_to_message_id
     )
-    return subject_id(found[1]) if found else None
+    if found is None:
+        return None
+    clip = answer_clip.replied(turn, event.chat_id, event.reply_to_message_id)
+    return clip.athlete_id if clip is not None else subject_id(found[1])
 
 
 def _question(turn: Turn, event: Wrote | SentMedia) -> OpenQuestion | None:

@@ -1,6 +1,6 @@
 """The front desk: whose chat is this, and which desk takes the event."""
 
-from bot.acts import block_chat, join
+from bot.acts import block_chat, in_force, join
 from bot.desks import athlete as athlete_desk
 from bot.desks import coach as coach_desk
 from bot.desks import owner as owner_desk
@@ -22,7 +22,7 @@ from bot.wording import plain
 from bot.wording.tongue import Template
 from storage import buttons
 from storage.queries import people
-from storage.records.people import Athlete, Person
+from storage.records.people import Athlete, Person, Role
 from storage.records.wire import MessageKind
 
 TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
@@ -45,7 +45,7 @@ def _of_somebody(turn: Turn, event: Event, person: Person | None) -> Outcome:
         case Wrote() if (secret := join.secret_in(event.text)) and not event.is_forwarded:
             return join.use_link(turn, event, secret, person, menu_of=menu_of)
         case FileArrived():
-            return Outcome.STRANGER if person is None else coach_desk.take(turn, person, event)
+            return _arrived(turn, person, event)
         case _ if person is None:
             return _stranger(turn, event)
         case Tapped():
@@ -100,14 +100,17 @@ def _wrote(turn: Turn, person: Person, event: Wrote) -> Outcome:
     if event.text.startswith("/") and not event.is_edit:
         return _command(turn, person, athlete, event)
     if person.is_coach and coach_desk.is_for_coach(turn, person, event, is_athlete=bool(athlete)):
-        return coach_desk.hear(turn, person, event)
+        return coach_desk.hear(in_force.turn_for(turn, person.id), person, event)
     if athlete is not None:
-        return athlete_desk.hear(turn, person, athlete, event)
+        own = in_force.turn_for(turn, athlete.coach_id)
+        return athlete_desk.hear(own, person, athlete, event)
     return coach_desk.hear(turn, person, event)
 
 
 def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) -> Outcome:
     word, _, rest = event.text[1:].partition(" ")
+    if athlete is not None:
+        turn = in_force.turn_for(turn, athlete.coach_id)
     name = word.split("@", 1)[0].lower()
     command = commands_of(person, athlete).get(name)
     if command is None or event.is_forwarded:
@@ -123,28 +126,38 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
     ):
         # So is one behind a command that we know: "/pain my chest is tight".
         return Outcome.SAFETY
+    if person.is_coach and name in coach_desk.COMMANDS:
+        turn = in_force.turn_for(turn, person.id)
     return command.act(turn, person, rest.strip(), event)
 
 
 def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
     button = buttons.button(turn.tx, token=event.token, chat_id=event.chat_id)
     entry = TAPS.get(button.act) if button and button.person_id == person.id else None
-    is_athlete = people.athlete(turn.tx, person.id) is not None
+    athlete = people.athlete(turn.tx, person.id)
+    is_athlete = athlete is not None
     if button is None or entry is None or not has_role(person, entry.role, is_athlete=is_athlete):
         turn.say(person, plain.old_button(turn.tongue(person)))
         return Outcome.STALE_TAP
     buttons.mark_used(turn.tx, button.token, at=turn.now)
-    return entry.act(turn, person, button.arguments, event)
+    coach_id = athlete.coach_id if athlete and entry.role is Role.ATHLETE else person.id
+    return entry.act(in_force.turn_for(turn, coach_id), person, button.arguments, event)
 
 
 def _media(turn: Turn, person: Person, event: SentMedia) -> Outcome:
     athlete = people.athlete(turn.tx, person.id)
-    if athlete is None or (
-        person.is_coach
-        and coach_desk.is_media_for_coach(turn, person, event, is_athlete=athlete is not None)
-    ):
-        return coach_desk.see(turn, person, event)
+    if athlete is None:
+        return coach_desk.see(in_force.turn_for(turn, person.id), person, event)
+    if person.is_coach and coach_desk.is_media_for_coach(turn, person, event, is_athlete=True):
+        return coach_desk.see(in_force.turn_for(turn, person.id), person, event)
+    turn = in_force.turn_for(turn, athlete.coach_id)
     return athlete_desk.see(turn, person, athlete, event)
+
+
+def _arrived(turn: Turn, person: Person | None, event: FileArrived) -> Outcome:
+    if person is None:
+        return Outcome.STRANGER  # who has left while the file was on its way
+    return coach_desk.take(in_force.turn_for(turn, person.id), person, event)
 
 
 def _stranger(turn: Turn, event: Event) -> Outcome:

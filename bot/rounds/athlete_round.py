@@ -8,6 +8,7 @@ from bot.acts import (
     cant_today,
     close_session,
     draw_week,
+    in_force,
     morning_question,
     propose_stage,
     remind,
@@ -45,6 +46,7 @@ def go(turn: Turn, person_id: int, since: datetime) -> None:
     athlete = people.athlete(turn.tx, person_id)
     if athlete is None or athlete.state not in STATES:
         return  # since the round began
+    turn = in_force.turn_for(turn, athlete.coach_id)
     if person.chat_id is None or person.is_blocked:
         return
     timing = timing_of(person, athlete)

@@ -1,9 +1,10 @@
 """One coach's round: alerts to tell, alerts to tell again, the weekly digest."""
 
-from collections.abc import Generator, Sequence
+from collections.abc import Generator, Iterator, Sequence
+from contextlib import contextmanager
 from datetime import date, datetime, timedelta
 
-from bot.acts import athlete_week, propose_stage, review, send_digest, tell_alerts
+from bot.acts import athlete_week, in_force, propose_stage, review, send_digest, tell_alerts
 from bot.acts.athlete_week import Gathered, OpenTurn
 from bot.acts.timing import timing_of
 from bot.turn import Turn
@@ -25,7 +26,13 @@ def gather(open_turn: OpenTurn, person_id: int, since: datetime) -> Generator[No
         on = _digest_due(turn, coach, since) if coach.is_coach else None
     if on is None:
         return athlete_week.NOTHING
-    return (yield from athlete_week.gather(open_turn, person_id, on))
+
+    @contextmanager
+    def of_coach() -> Iterator[Turn]:
+        with open_turn() as turn:
+            yield in_force.turn_for(turn, person_id)
+
+    return (yield from athlete_week.gather(of_coach, person_id, on))
 
 
 def _digest_due(turn: Turn, coach: Person, since: datetime) -> date | None:
@@ -42,6 +49,7 @@ def go(
     coach = people.person(turn.tx, person_id)
     if not coach.is_coach:
         return  # since the round began
+    turn = in_force.turn_for(turn, coach.id)
     propose_stage.tell_waiting(turn, coach)
     review.tell_waiting(turn, coach)
     alerts = care.open_alerts(turn.tx, coach_id=coach.id)

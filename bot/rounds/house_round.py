@@ -40,6 +40,7 @@ def _forget(turn: Turn) -> None:
     outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
     retention.forget_readings(tx, now=now)
+    retention.forget_captions(tx, now=now)
     retention.forget_words(tx, now=now)
 
 

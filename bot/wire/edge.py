@@ -113,6 +113,9 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
         return NotForUs(chat_id=chat_id, at=received_at, why="live_location")
     if message.text is None:
         return _media(message, received_at, reply_to)
+    replied_as, replied_file = (
+        _reference(message.reply_to_message) if message.reply_to_message else ("", None)
+    )
     return Wrote(
         chat_id=chat_id,
         at=received_at,
@@ -121,6 +124,8 @@ def _message(message: Message, *, is_edit: bool, received_at: datetime) -> Event
         is_edit=is_edit,
         is_forwarded=message.forward_origin is not None,
         reply_to_message_id=reply_to,
+        reply_to_file_id=replied_file,
+        reply_to_sent_as=replied_as,
         first_name=message.from_user.first_name if message.from_user else "",
         language_code=message.from_user.language_code if message.from_user else None,
     )
@@ -130,13 +135,15 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
     place = message.location or (message.venue.location if message.venue else None)
     kinds = {
         Media.PHOTO: message.photo,
-        Media.VIDEO: message.video or message.video_note or message.animation,
+        Media.VIDEO: message.video or message.animation,
+        Media.VIDEO_NOTE: message.video_note,
         Media.VOICE: message.voice or message.audio,
         Media.STICKER: message.sticker,
         Media.DOCUMENT: message.document,
         Media.LOCATION: place,
     }
     media = next((kind for kind, content in kinds.items() if content), Media.OTHER)
+    sent_as, file_id = _reference(message)
     return SentMedia(
         chat_id=message.chat.id,
         at=received_at,
@@ -144,11 +151,28 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
         media=media,
         caption=message.caption or "",
         album_id=message.media_group_id,
+        is_forwarded=message.forward_origin is not None,
         reply_to_message_id=reply_to,
         latitude=place.latitude if place else None,
         longitude=place.longitude if place else None,
         file=_sent_file(message.document),
+        file_id=file_id,
+        sent_as=sent_as,
     )
+
+
+def _reference(message: Message) -> tuple[str, str | None]:
+    """Return how a medium is sent again: the platform's name of its kind, and its file's id.
+
+    An animation carries a document too, for old apps, so it is looked for first.
+    """
+    named = {
+        "photo": message.photo[-1] if message.photo else None,
+        "video": message.video,
+        "animation": message.animation,
+        "document": message.document,
+    }
+    return next(((name, one.file_id) for name, one in named.items() if one), ("", None))
 
 
 def _sent_file(document: Document | None) -> SentFile | None:
@@ -170,6 +194,7 @@ def _file(fetched: dict[str, Any], at: datetime) -> FileArrived:
             at=at,
             purpose=fetched["purpose"],
             name=fetched["text"],
+            words=fetched.get("words", ""),
             content=None if content is None else b64decode(content),
             fault=fetched.get("fault", ""),
         )

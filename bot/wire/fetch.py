@@ -15,7 +15,6 @@ from bot.wire.faults import Meaning, understand
 from storage.records.wire import Outgoing
 
 KEY = "fetched"
-FILE_BYTES_MOST = 200_000  # [bytes] ch: a table of two hundred lines is a tenth of it
 TRIES_MOST = 6  # [attempts] ch: about a minute; the coach's other messages wait behind it
 ROWS_A_MS = 1000  # [rows] ch: far more than one millisecond can write
 TOO_BIG, NOT_THERE = "too_big", "not_there"
@@ -28,9 +27,10 @@ async def fetch(bot: Bot, outgoing: Outgoing) -> dict[str, Any]:
         TelegramError: where another attempt may do better.
 
     """
+    bytes_most = outgoing.payload["bytes_most"]
     try:
         file = await bot.get_file(outgoing.payload["file_id"])
-        if (file.file_size or 0) > FILE_BYTES_MOST:
+        if (file.file_size or 0) > bytes_most:
             return update_of(outgoing, fault=TOO_BIG)
         content = bytes(await file.download_as_bytearray())
     except TelegramError as error:
@@ -38,7 +38,7 @@ async def fetch(bot: Bot, outgoing: Outgoing) -> dict[str, Any]:
         if found.meaning is not Meaning.REFUSED and outgoing.attempts < TRIES_MOST:
             raise
         return update_of(outgoing, fault=TOO_BIG if "too big" in found.detail else NOT_THERE)
-    if len(content) > FILE_BYTES_MOST:
+    if len(content) > bytes_most:
         return update_of(outgoing, fault=TOO_BIG)
     return update_of(outgoing, content=content)
 
@@ -54,6 +54,7 @@ def update_of(
             "chat": {"id": outgoing.chat_id},
             "text": payload["name"],
             "purpose": payload["purpose"],
+            "words": payload["words"],
             "content": None if content is None else b64encode(content).decode(),
             "fault": fault,
         },

@@ -14,6 +14,7 @@ from telegram import (
     InputFile,
     InputMediaPhoto,
     LinkPreviewOptions,
+    ReplyParameters,
 )
 from telegram.constants import ParseMode
 
@@ -72,6 +73,8 @@ async def _call(bot: Bot, outgoing: Outgoing, make_file: MakeFile | None) -> int
             return await _send_page(bot, outgoing.chat_id, payload)
         case Operation.FETCH:
             raise ValueError("a file is fetched, and not sent")
+        case Operation.MEDIA:
+            return await _send_media(bot, outgoing.chat_id, payload)
         case Operation.MENU:
             await bot.set_my_commands(
                 [BotCommand(name, about) for name, about in payload["commands"]],
@@ -89,7 +92,25 @@ async def _send(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
         parse_mode=ParseMode.HTML,
         link_preview_options=NO_PREVIEW,
         reply_markup=_keyboard(payload),
+        reply_parameters=_replied(payload),
     )
+    return sent.message_id
+
+
+async def _send_media(bot: Bot, chat_id: int, payload: Mapping[str, Any]) -> int:
+    """Send a picture or clip that the platform keeps, by its reference."""
+    how: dict[str, Any] = {
+        "caption": payload["text"],
+        "parse_mode": ParseMode.HTML,
+        "reply_markup": _keyboard(payload),
+    }
+    match payload["sent_as"]:
+        case "photo":
+            sent = await bot.send_photo(chat_id, payload["file_id"], **how)
+        case "animation":
+            sent = await bot.send_animation(chat_id, payload["file_id"], **how)
+        case _:
+            sent = await bot.send_video(chat_id, payload["file_id"], **how)
     return sent.message_id
 
 
@@ -106,6 +127,14 @@ async def _send_file(
 ) -> int:
     """Make a file beside the loop, and send it."""
     return await _send_content(bot, chat_id, payload, await asyncio.to_thread(make_file, payload))
+
+
+def _replied(payload: Mapping[str, Any]) -> ReplyParameters | None:
+    """Name the message that is replied to; one that is gone does not hold the answer back."""
+    message_id = payload.get("reply_to")
+    if message_id is None:
+        return None
+    return ReplyParameters(message_id, allow_sending_without_reply=True)
 
 
 async def _send_content(bot: Bot, chat_id: int, payload: Mapping[str, Any], content: bytes) -> int:

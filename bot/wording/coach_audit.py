@@ -82,6 +82,8 @@ WHAT: Mapping[str, Template] = {
     "athlete.moved": "Moved to another coach",
     "athlete.told_by_file": "Stage and bests told by the coach",
     "coach.hours": "Hours of the coach changed",
+    "clip.answered": "Clip answered",
+    "clips.asking": "Asking for clips switched",
     "coach.note": "Note",
     "athlete.invited": "Invited",
     "athlete.joined": "Joined",

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 from enum import IntEnum
 
-from bot.wording import dates
+from bot.wording import clips, dates
 from bot.wording.coach_pain import level_word
 from bot.wording.labels import label
 from bot.wording.pages import shortened
@@ -62,6 +62,7 @@ class RosterFacts:
     decisions: int = 0
     messages: int = 0
     oldest_message: str = ""
+    clips: int = 0
     silent: timedelta | None = None
     is_blocked: bool = False
     waits_for_coach: bool = False
@@ -73,7 +74,7 @@ class RosterFacts:
         checks = (
             (Need.ALERT, self.alerts > 0),
             (Need.DECISION, self.decisions > 0 or self.waits_for_coach),
-            (Need.MESSAGE, self.messages > 0),
+            (Need.MESSAGE, self.messages + self.clips > 0),
             (Need.SILENT, self.silent is not None),
             (Need.OUT_OF_REACH, self.is_blocked),
             (Need.NOT_TRAINING, self.state != "training"),
@@ -97,6 +98,7 @@ def _parts(tongue: Tongue, facts: RosterFacts) -> list[str]:
         _alert(tongue, facts),
         tongue.count(facts.decisions, "1 decision", "{n} decisions") if facts.decisions else "",
         _message(tongue, facts),
+        clips.count(tongue, facts.clips) if facts.clips else "",
         _silence(tongue, facts),
         tongue.say("chat blocked or closed") if facts.is_blocked else "",
     ]

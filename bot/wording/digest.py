@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.wording import dates
+from bot.wording import clips, dates
 from bot.wording.coach_pain import level_word
 from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Tongue
@@ -27,6 +27,7 @@ class DigestFacts:
     decisions: tuple[tuple[str, str], ...] = ()
     alerts: tuple[tuple[str, Level, bool], ...] = ()
     messages: tuple[tuple[str, str], ...] = ()
+    clips: tuple[tuple[str, int], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
     bests: tuple[str, ...] = ()
     bests_more: int = 0
@@ -109,6 +110,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
         _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5),
         _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5),
         _Section(tongue.say("Not answered"), [_message(tongue, *one) for one in facts.messages], 3),
+        _Section(tongue.say("Clips to answer: /clips"), clips.waiting_line(tongue, facts.clips), 2),
         _Section(tongue.say("Silent"), [_quiet(tongue, *one) for one in facts.quiet], 2),
         _Section(tongue.say("Real changes in four weeks"), facts.changes, 2),
         _Section(

@@ -7,6 +7,7 @@ from bot.wording.tongue import Template, Tongue
 KINDS: Mapping[str, Template] = {
     "photo": "a picture",
     "video": "a clip",
+    "video_note": "a round video note",
     "voice": "a voice note",
     "sticker": "a sticker",
     "document": "a file",

@@ -27,3 +27,9 @@ def to_owner(tongue: Tongue, name: str) -> str:
         "Please take it over.",
         name=name,
     )
+
+
+def media_gone(tongue: Tongue, text: str) -> str:
+    """A picture or clip that the platform no longer has; ``text`` is marked up already."""
+    note = tongue.say("The picture or clip itself can no longer be shown.")
+    return f"{text}\n{note}" if text else note

@@ -22,6 +22,7 @@ class MediaKind(StrEnum):
     PHOTO = "photo"
     DOCUMENT = "document"
     VIDEO = "video"
+    ANIMATION = "animation"
     VOICE = "voice"
     AUDIO = "audio"
     STICKER = "sticker"
@@ -68,7 +69,7 @@ class StoredFile:
         if self.kind is MediaKind.STICKER:
             still = {"type": "regular", "is_animated": False, "is_video": False, "emoji": "💪"}
             return shared | sides | still
-        if self.kind is MediaKind.VIDEO:
+        if self.kind in {MediaKind.VIDEO, MediaKind.ANIMATION}:
             return shared | sides | named | {"duration": self.duration_s}
         if self.kind is MediaKind.VOICE:
             return shared | {"mime_type": self.mime_type, "duration": self.duration_s}

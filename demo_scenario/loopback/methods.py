@@ -19,6 +19,7 @@ METHODS: Mapping[str, Method] = {
     "sendPhoto": sending.send_photo,
     "sendDocument": sending.send_document,
     "sendVideo": sending.send_video,
+    "sendAnimation": sending.send_animation,
     "sendMediaGroup": sending.send_media_group,
     "copyMessage": sending.copy_message,
     "sendChatAction": asking.send_chat_action,

@@ -39,6 +39,11 @@ def send_video(platform: LoopbackPlatform, params: Params) -> dict[str, Any]:
     return _send_media(platform, params, MediaKind.VIDEO)
 
 
+def send_animation(platform: LoopbackPlatform, params: Params) -> dict[str, Any]:
+    """SendAnimation, by upload or file id."""
+    return _send_media(platform, params, MediaKind.ANIMATION)
+
+
 def send_media_group(platform: LoopbackPlatform, params: Params) -> list[dict[str, Any]]:
     """SendMediaGroup: one call, one message an item, none of them if one is refused."""
     chat = platform.writable_chat(params)

@@ -139,7 +139,7 @@ class Exchange:
                     self.platform, Params({"chat_id": one.chat_id, **one.payload})
                 )
                 return int(copied["message_id"])
-            case Operation.MENU | Operation.DOCUMENT | Operation.FETCH:
+            case Operation.MENU | Operation.DOCUMENT | Operation.MEDIA | Operation.FETCH:
                 return None
             case Operation.PHOTO | Operation.ALBUM:
                 return None

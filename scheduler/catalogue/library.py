@@ -1,18 +1,24 @@
 """The movement library: read from its files, checked, and asked by key, cell, name or ladder."""
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterable, Mapping
 from functools import cache, cached_property
 from importlib import resources
 from types import MappingProxyType
+from typing import Annotated
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, SkipValidation
 
 from scheduler.catalogue.findings import Finding
+from scheduler.catalogue.known_movements import KnownMovements
 from scheduler.catalogue.lint import Cell, errors_in, findings_in
 from scheduler.catalogue.names import folded
 from scheduler.catalogue.refusal import refusal_line
 from scheduler.catalogue.values import Arm, Chain, Direction, Movement, Role
 from scheduler.located_yaml import Located, WrongFileError, read_with_lines
+
+KEY_LINE = re.compile(r"^ *- key: *(\w+) *$", re.MULTILINE)
+"""How a movement begins in the package's own files, so that they need not be parsed twice."""
 
 
 class MovementFile(BaseModel):
@@ -24,11 +30,14 @@ class MovementFile(BaseModel):
 
 
 class Library(BaseModel):
-    """Every movement, in the order of the files, and the ways to find one."""
+    """Every movement, in the order of the files, and the ways to find one.
+
+    Going through ``movements`` gives those in force; a key also finds one that was removed.
+    """
 
     model_config = ConfigDict(frozen=True)
 
-    movements: Mapping[str, Movement]
+    movements: Annotated[Mapping[str, Movement], SkipValidation]
 
     def cell(self, direction: Direction, chain: Chain, arm: Arm) -> tuple[Movement, ...]:
         """Return the main movements of a cell; stand-ins from other cells are not among them."""
@@ -56,6 +65,26 @@ class Library(BaseModel):
     def harder_of(self, movement: Movement) -> Movement | None:
         """Return the harder neighbour; None on the highest rung."""
         return self.movements.get(movement.harder) if movement.harder else None
+
+    def is_in_force(self, key: str) -> bool:
+        """Tell whether a movement may be planned; one that was removed may not."""
+        known = self.movements
+        return known.is_in_force(key) if isinstance(known, KnownMovements) else key in known
+
+    def successor_of(self, key: str) -> Movement | None:
+        """Return what stands in a movement's place: itself, the next easier one, else a harder.
+
+        None where nothing of its ladder is in force.
+        """
+        movement = self.movements.get(key)
+        for step in (self.easier_of, self.harder_of):
+            found, seen = movement, set[str]()
+            while found is not None and found.key not in seen:
+                if self.is_in_force(found.key):
+                    return found
+                seen.add(found.key)
+                found = step(found)
+        return None
 
     def ladder(self, key: str) -> tuple[Movement, ...]:
         """Return the whole ladder that ``key`` stands on, the easiest first.
@@ -117,16 +146,71 @@ def read_library(texts: Mapping[str, str]) -> Library:
     return Library(movements=MappingProxyType({m.key: m for m in movements}))
 
 
+def read_beside(
+    text: str, *, file_name: str, others: Mapping[str, tuple[Movement, ...]]
+) -> tuple[Movement, ...]:
+    """Read one file and check it together with what the other files hold.
+
+    Raises:
+        WrongFileError: with one line a problem; of another file the movement is named.
+
+    """
+    file = read_with_lines(text, MovementFile, file_name=file_name)
+    own = {movement.key: (file, n) for n, movement in enumerate(file.value.movements)}
+    all_movements = tuple(m for each in others.values() for m in each) + file.value.movements
+    if errors := errors_in(all_movements):
+        at = {m.key: name for name, each in others.items() for m in each}
+        raise WrongFileError(
+            [
+                refusal_line(
+                    e,
+                    place=f"{at[e.movement]} (not changed)"
+                    if e.movement in at and e.movement not in own
+                    else _place(e, places=own, files=(file,)),
+                )
+                for e in errors
+            ]
+        )
+    return file.value.movements
+
+
+def library_of(
+    files: Mapping[str, tuple[Movement, ...]], *, known: Iterable[Movement] = ()
+) -> Library:
+    """Put a library together from files that were checked; ``known`` can still be looked up."""
+    in_force = {movement.key: movement for each in files.values() for movement in each}
+    return Library(movements=KnownMovements(in_force, known))
+
+
+@cache
+def packaged_texts() -> Mapping[str, str]:
+    """Return the files that come with the package, by name."""
+    folder = resources.files("scheduler.catalogue") / "movements"
+    return MappingProxyType(
+        {
+            entry.name: entry.read_text(encoding="utf-8")
+            for entry in sorted(folder.iterdir(), key=lambda entry: entry.name)
+            if entry.name.endswith(".yaml")
+        }
+    )
+
+
+@cache
+def packaged_movements() -> Mapping[str, tuple[Movement, ...]]:
+    """Return what each file of the package holds; the library's check has passed them."""
+    by_key = default_library().movements
+    return MappingProxyType(
+        {
+            name: tuple(by_key[key] for key in KEY_LINE.findall(text))
+            for name, text in packaged_texts().items()
+        }
+    )
+
+
 @cache
 def default_library() -> Library:
     """Return the library that comes with the package, read once."""
-    folder = resources.files("scheduler.catalogue") / "movements"
-    texts = {
-        entry.name: entry.read_text(encoding="utf-8")
-        for entry in sorted(folder.iterdir(), key=lambda entry: entry.name)
-        if entry.name.endswith(".yaml")
-    }
-    return read_library(texts)
+    return read_library(packaged_texts())
 
 
 def _read_files(texts: Mapping[str, str]) -> tuple[Located[MovementFile], ...]:

@@ -90,4 +90,9 @@ def read_rulebook(text: str, *, file_name: str = "rulebook.yaml") -> Rulebook:
 @cache
 def default_rulebook() -> Rulebook:
     """Return the rulebook that every coach starts from."""
-    return read_rulebook((files("scheduler.training") / "rulebook.yaml").read_text("utf-8"))
+    return read_rulebook(packaged_text())
+
+
+def packaged_text() -> str:
+    """Return the file that comes with the package."""
+    return (files("scheduler.training") / "rulebook.yaml").read_text("utf-8")

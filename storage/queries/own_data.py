@@ -10,6 +10,7 @@ from storage.queries.session_rows import SESSIONS, session_records
 from storage.records.care import AlertState, AuditEntry
 from storage.records.training import SessionRecord, SessionState
 from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow
+from storage.tables.media import ClipRow
 from storage.tables.people import AthleteRow
 from storage.tables.training import ItemRow, SessionRow, SetRow
 
@@ -32,7 +33,12 @@ def words_kept(tx: Session, athlete_id: int) -> tuple[tuple[datetime, str], ...]
     alerts = tx.exec(
         select(AlertRow.raised_at, AlertRow.words).where(AlertRow.athlete_id == athlete_id)
     )
-    return (*passed.all(), *alerts.all())
+    captions = tx.exec(
+        select(ClipRow.at, ClipRow.caption).where(
+            ClipRow.athlete_id == athlete_id, col(ClipRow.caption) != ""
+        )
+    )
+    return (*passed.all(), *alerts.all(), *captions.all())
 
 
 def decisions(tx: Session, athlete_id: int) -> tuple[AuditEntry, ...]:

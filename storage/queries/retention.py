@@ -11,8 +11,10 @@ from sqlmodel import Session, col, delete, func, select, update
 from storage.queries import due
 from storage.records.care import AlertState
 from storage.tables.care import AlertRow, AuditRow, PassedOnRow
+from storage.tables.media import ClipRow
 from storage.tables.wire import ButtonRow, DialogRow
 
+CAPTIONS_KEPT = timedelta(days=28)  # [days] ch: as long as the reading of a message
 READING_KEPT = timedelta(days=28)  # [days] ch: a coach looks four weeks back, no further
 WORDS_KEPT = timedelta(days=365)
 """[days] ch: a season and the talk about it. Who decided what, and when, stays; the sentences that
@@ -28,6 +30,13 @@ def forget_readings(tx: Session, *, now: datetime) -> int:
     """Take away what was read in a message and never chosen; return how many readings."""
     old = col(ButtonRow.made_at) < now - READING_KEPT
     return tx.exec(delete(ButtonRow).where(old, col(ButtonRow.act).in_(READ_ACTS))).rowcount
+
+
+def forget_captions(tx: Session, *, now: datetime) -> int:
+    """Empty the words under clips that were answered long enough ago; return of how many."""
+    answered = col(ClipRow.answered_at) < now - CAPTIONS_KEPT
+    clips = update(ClipRow).where(answered, col(ClipRow.caption) != "")
+    return tx.exec(clips.values(caption="")).rowcount
 
 
 def forget_words(tx: Session, *, now: datetime) -> int:

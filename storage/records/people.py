@@ -39,9 +39,10 @@ class Profile(BaseModel):
     ``minutes`` [min] a session; ``events`` beside the intake's own main one (``event_on``);
     ``in_season``: while the sport itself is on; ``travels``: days with other equipment;
     ``lifted``: directions that the coach gave back after an old injury, ``are_hangs_lifted``
-    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``regular_training``
-    elsewhere, every week; ``coach_plan``: what the coach changed in the plan and stands;
-    ``told_bests``: best single sets that the coach told, by movement, for first doses only.
+    likewise; ``has_upkeep``: bent-arm work done elsewhere goes on; ``asks_for_clips``: the bot
+    asks for one a week; ``regular_training`` elsewhere, every week; ``coach_plan``: what the
+    coach changed in the plan and stands; ``told_bests``: best single sets that the coach told, by
+    movement, for first doses only.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -63,6 +64,7 @@ class Profile(BaseModel):
     lifted: frozenset[Direction] = frozenset()
     are_hangs_lifted: bool = False
     has_upkeep: bool = False
+    asks_for_clips: bool = False
     regular_training: tuple[RegularTraining, ...] = ()
     coach_plan: CoachPlan = CoachPlan()
     guardian: str | None = None

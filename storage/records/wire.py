@@ -17,6 +17,7 @@ class Operation(StrEnum):
     MENU = "menu"
     DOCUMENT = "document"
     FETCH = "fetch"
+    MEDIA = "media"
     PHOTO = "photo"
     ALBUM = "album"
 

@@ -15,6 +15,7 @@ from storage.tables import (  # noqa: E402 (after the names)
     care,
     first_tests,
     leaving,
+    media,
     people,
     safety,
     training,
@@ -23,4 +24,14 @@ from storage.tables import (  # noqa: E402 (after the names)
 
 metadata = SQLModel.metadata
 
-__all__ = ["care", "first_tests", "leaving", "metadata", "people", "safety", "training", "wire"]
+__all__ = [
+    "care",
+    "first_tests",
+    "leaving",
+    "media",
+    "metadata",
+    "people",
+    "safety",
+    "training",
+    "wire",
+]

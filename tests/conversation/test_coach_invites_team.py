@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from bot.acts.dose_today import dose_for
-from bot.acts.take_file import FILE_KB_MOST
+from bot.acts.take_file import TABLE_KB_MOST
 from bot.events import FileArrived, Media, SentFile, SentMedia
 from bot.outcomes import Outcome
 from scheduler.catalogue.values import Role
@@ -81,7 +81,7 @@ def test_another_kind_of_file_is_answered_with_what_is_read(bench: Bench):
 
 
 def test_a_file_that_is_too_big_is_not_fetched(bench: Bench):
-    assert send(bench, "t.csv", size_bytes=1000 * FILE_KB_MOST + 1) is Outcome.NOT_UNDERSTOOD
+    assert send(bench, "t.csv", size_bytes=1000 * TABLE_KB_MOST + 1) is Outcome.NOT_UNDERSTOOD
     assert "at most 200 kB" in bench.last()
     arrive(bench, None, "too_big")
     assert "at most 200 kB" in bench.last()

@@ -10,10 +10,11 @@ from sqlmodel import Session, select
 from bot.rounds import house_round
 from scheduler.pain.values import Level, Urgency
 from storage import buttons, inbox, outbox
-from storage.queries import care, retention
+from storage.queries import care, clips, retention
 from storage.records.care import AlertState
 from storage.records.wire import MessageKind, Operation
 from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow
+from storage.tables.media import ClipRow
 from storage.tables.wire import ButtonRow, DialogRow, InboxRow, OutboxRow
 from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, Stage
 
@@ -110,6 +111,20 @@ def test_words_of_the_record_end_after_a_year_and_the_facts_stay(stage, days, is
     assert ("name" in facts[1]) is is_kept
     assert (WORDS in str(held(stage, DialogRow, "answers"))) is is_kept
     assert (held(stage, AlertRow, "words")[0] == WORDS) is is_kept
+
+
+@pytest.mark.parametrize(("days", "is_kept"), [(27, True), (29, False)])
+def test_the_words_under_an_answered_clip_end_and_an_open_one_keeps_them(stage, days, is_kept):
+    """CHOSEN: 28 days behind the answer."""
+    with stage.turn() as turn:
+        for number in (1, 2):
+            clip = clips.add(
+                turn.tx, athlete_id=stage.person.id, at=START, chat_id=ATHLETE_CHAT,
+                message_id=number, caption=WORDS,
+            )  # fmt: skip
+        clips.mark_answered(turn.tx, clip.id, by_id=stage.coach.id, at=START)
+    after(stage, days=days)
+    assert held(stage, ClipRow, "caption") == [WORDS, WORDS if is_kept else ""]
 
 
 def test_what_waits_for_an_answer_keeps_its_words_until_it_has_one(stage):

@@ -10,8 +10,11 @@ from storage.column_types import Document, UtcInstant
 from storage.tables import metadata
 
 AT = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)
-OF_NOBODY = frozenset({"mark", "emergency_number", "erasure"})
-"""Tables that say nothing about an athlete. A new table that does not either is named here."""
+OF_NOBODY = frozenset({"mark", "emergency_number", "erasure", "how_to_media", "file_version"})
+"""Tables that say nothing about an athlete: the house's own, and a coach's own.
+
+A new table that does not either is named here.
+"""
 
 
 def fill(tx: Session, *, name: str, words: str, chat_id: int, coach_chat_id: int) -> int:

@@ -10,9 +10,11 @@ from storage import backup, erasure, outbox
 from storage.database import Database
 from storage.migrate import migrate
 from storage.queries import leaving
+from storage.records.media import FileKind
 from storage.records.wire import MessageKind, Operation
 from storage.tables import metadata
 from storage.tables.care import AlertRow
+from storage.tables.media import ClipRow, FileVersionRow, HowToMediaRow
 from storage.tables.people import PersonRow
 from storage.tables.wire import ButtonRow, DueRow, InboxRow, InboxState, OutboxRow, OutboxState
 from tests.storage.filled import AT, OF_NOBODY, fill, texts_in_columns
@@ -185,6 +187,38 @@ def test_what_coaches_were_sent_is_emptied_as_soon_as_it_is_sent_and_not_before(
         tx.expire_all()
         assert tx.get_one(OutboxRow, waiting).payload == {}
         assert not leaving.is_sweeping_due(tx)
+
+
+def test_what_was_kept_as_a_coach_before_goes_and_the_files_versions_stay(database, athlete):
+    """What athletes trained is named in the versions; the pictures and reasons were personal."""
+    with database.transaction() as tx:
+        tx.add(
+            HowToMediaRow(
+                coach_id=athlete, movement_key="bar_hang", file_id=WORDS, sent_as="photo", at=AT
+            )
+        )
+        tx.add(
+            FileVersionRow(
+                coach_id=athlete, kind=FileKind.MOVEMENTS, name="push.yaml", content="movements:",
+                meaning={}, words=WORDS, made_at=AT, made_by_id=athlete,
+            )
+        )  # fmt: skip
+    erase(database, athlete)
+    with database.transaction() as tx:
+        assert tx.exec(select(HowToMediaRow)).all() == []
+        (version,) = tx.exec(select(FileVersionRow)).all()
+        assert (version.words, version.content) == ("", "movements:")
+
+
+def test_a_reply_to_a_clip_that_went_is_about_nobody(database, athlete):
+    """A free number is given to the next clip, which may be somebody else's."""
+    with database.transaction() as tx:
+        clip = tx.exec(select(ClipRow.id)).one()
+        sent = put(tx, COACH_CHAT, subject=f"clip:{clip}")
+    erase(database, athlete)
+    with database.transaction() as tx:
+        assert tx.exec(select(ClipRow)).all() == []
+        assert tx.get_one(OutboxRow, sent).subject is None
 
 
 def test_a_coach_who_leaves_as_an_athlete_stays_a_coach(database, athlete):

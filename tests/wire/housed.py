@@ -44,10 +44,17 @@ class Housed:
     """The running house, its people, and its database."""
 
     house: Holdwell
+    wired: Wiring
     platform: LoopbackPlatform
     coach: Person
     athletes: list[Person]
     database: Database
+
+    async def restart(self) -> None:
+        """Stop the house cleanly, and start it anew on the same database."""
+        await self.house.stop()
+        self.house = Holdwell(self.wired)
+        await self.house.start()
 
     async def rest(self, *, within_s: float = 30.0) -> None:
         """Wait until nothing waits to be handled or sent."""
@@ -88,25 +95,24 @@ async def housed(folder: Path, **wiring: Any) -> AsyncIterator[Housed]:
     async with LoopbackServer(platform) as server:
         coach = server.people.add(COACH_CHAT, COACH_NAME)
         athletes = [server.people.add(chat_of(n), name_of(n)) for n in range(ATHLETES)]
-        house = Holdwell(
-            Wiring(
-                is_throwaway=True,
-                token=TOKEN,
-                database_url=url,
-                clock=clock,
-                api_url=f"http://{HOST}:{server.port}",
-                **wiring,
-            )
+        wired = Wiring(
+            is_throwaway=True,
+            token=TOKEN,
+            database_url=url,
+            clock=clock,
+            api_url=f"http://{HOST}:{server.port}",
+            **wiring,
         )
-        await house.start()
+        stage = Housed(Holdwell(wired), wired, platform, coach, athletes, database)
+        await stage.house.start()
         ticking = asyncio.create_task(
-            strike(clock, every=timedelta(minutes=1), tick=lambda _: house.strike())
+            strike(clock, every=timedelta(minutes=1), tick=lambda _: stage.house.strike())
         )
         try:
-            yield Housed(house, platform, coach, athletes, database)
+            yield stage
         finally:
             ticking.cancel()
-            await house.stop()
+            await stage.house.stop()
             database.close()
 
 

@@ -126,7 +126,7 @@ def test_each_kind_of_media_is_named(ana, read, send, media):
         (
             "video_note",
             {"file_id": "f", "file_unique_id": "u", "length": 9, "duration": 3},
-            Media.VIDEO,
+            Media.VIDEO_NOTE,
         ),
         ("dice", {"emoji": "🎲", "value": 4}, Media.OTHER),
         ("poll_of_the_year_2031", {"anything": 1}, Media.OTHER),

@@ -72,6 +72,7 @@ def test_a_failing_platform_delays_the_file_and_it_is_read_once(tmp_path):
         ("team.pdf", b"%PDF-1.4", "I cannot use the file “team.pdf”"),
         ("team.csv", b"x" * 200_001, "too big"),
         ("team.csv", b"\x89PNG\r\n\x1a\n\x00", "no table of text"),
+        ("push.yaml", b"movements: []", "I do not know what push.yaml is for"),
     ],
 )
 def test_what_cannot_be_read_is_answered_clearly(tmp_path, name, content, words):
@@ -104,6 +105,22 @@ def test_a_file_that_was_fetched_twice_around_a_crash_is_read_once(tmp_path):
             said = [one.text for one in stage.coach.sees_from_bot()]
             assert sum("1 athlete to invite" in text for text in said) == 1
             assert len(stage.inbox()) == 2
+
+    asyncio.run(story())
+
+
+def test_a_file_on_its_way_when_the_house_stops_is_fetched_after_the_restart(tmp_path):
+    async def story():
+        async with housed(tmp_path) as stage:
+            stage.platform.faults.add(GatewayFailure(status=502), times=None, method="getFile")
+            stage.coach.send_document("team.csv", TEAM)
+            await stage.platform.until(lambda: calls(stage, "getFile") >= 1, within_s=WITHIN_S)
+            await stage.restart()
+            stage.platform.faults.lift()
+            await until_said(stage, "1 athlete to invite")
+            await stage.rest()
+            said = [one.text for one in stage.coach.sees_from_bot()]
+            assert sum("1 athlete to invite" in text for text in said) == 1
 
     asyncio.run(story())
 
