@@ -166,8 +166,8 @@ def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str
         if row.subject.split(":")[0] in {str(one) for one in ids.get("alert", ())}
     )
     subjects = [f"athlete:{person_id}", *(f"clip:{one}" for one in ids.get("clip", ()))]
-    for subject in subjects:  # a number is given anew, and a reply would go to somebody else
-        tx.exec(update(OutboxRow).where(col(OutboxRow.subject) == subject).values(subject=None))
+    # A number is given anew, and a reply would go to somebody else.
+    tx.exec(update(OutboxRow).where(col(OutboxRow.subject).in_(subjects)).values(subject=None))
 
 
 def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str | None) -> bool:
