@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlmodel import Session, col, delete, func, select
+from sqlmodel import Session, col, delete, select
 
 from storage.tables.wire import DueRow, MarkRow
 
@@ -50,16 +50,6 @@ def handled_subjects(tx: Session, person_id: int, *, since: datetime) -> frozens
         )
     )
     return frozenset((kind, subject) for kind, subject in rows)
-
-
-def outcomes(tx: Session) -> dict[str, int]:
-    """Count what became of everything due."""
-    rows = tx.exec(
-        select(DueRow.kind, DueRow.outcome, func.count()).group_by(
-            col(DueRow.kind), col(DueRow.outcome)
-        )
-    )
-    return {f"{kind}:{outcome}": count for kind, outcome, count in rows}
 
 
 def late(
