@@ -56,6 +56,10 @@ def week_of(
     sessions = training.sessions_between(turn.tx, person.id, first=first, last=last)
     figures = week_figures.figures_of(turn, sessions)
     changes = limits.changes_of(turn, athlete, first=first, last=last)
+<<<<<<< HEAD
+=======
+    still = still_lines(turn, coach, person, today=last)
+>>>>>>> main
     return AthleteWeek(
         push=figures.push.done,
         pull=figures.pull.done,

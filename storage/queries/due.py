@@ -59,7 +59,7 @@ def late(
     rows = tx.exec(
         select(DueRow.person_id, DueRow.kind, DueRow.outcome)
         .where(col(DueRow.handled_at) >= handled_from, col(DueRow.due_at) < due_before)
-        .order_by(col(DueRow.id))
+        .order_by(col(DueRow.handled_at), col(DueRow.id))
     )
     return tuple((person_id, kind, outcome) for person_id, kind, outcome in rows)
 

@@ -136,6 +136,7 @@ class DueRow(SQLModel, table=True):
     __table_args__ = (
         Index("uq_due_person_kind_subject", "person_id", "kind", "subject", unique=True),
         Index("ix_due_person_due_at", "person_id", "due_at"),
+        Index("ix_due_handled_at", "handled_at"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

@@ -16,6 +16,7 @@ WHERE_SAID = (
 ALL = (
     ("ix_test_attempt_round", "test_attempt", "round_id"),
     ("ix_test_attempt_session", "test_attempt", "session_id"),
+    ("ix_due_handled_at", "due", "handled_at"),
 )
 
 
