@@ -175,6 +175,8 @@ def test_an_older_schema_is_brought_up_to_date(url, copy, team):
     with closing(sqlite3.connect(copy)) as old:
         for table in NEWER_THAN_0009:
             old.execute(f"DROP TABLE {table}")
+        for index in ("ix_outbox_edits", "ix_pain_event_session"):
+            old.execute(f"DROP INDEX {index}")
         old.execute("UPDATE alembic_version SET version_num = '0009'")
         old.commit()
     restore(url, copy)
