@@ -66,7 +66,7 @@ def _chat(player: Player) -> Iterator[str]:
     zone = zone_of(player)
     yield f"<p>Times in {escape(zone.key)}.</p>"
     day: date | None = None
-    for message in player.phone.person.sees():
+    for message in player.sees():
         local = message.sent_at.astimezone(zone)
         if local.date() != day:
             day = local.date()

@@ -105,10 +105,10 @@ def _other_than_sent(tx: Session, stage: Stage) -> Iterator[str]:
     rows = tx.exec(select(OutboxRow).where(OutboxRow.state == OutboxState.SENT))
     sent = Counter(row.chat_id for row in rows if row.operation in SHOWN)
     for player in stage.players:
-        chat_id = player.phone.person.chat_id
-        shown = len(player.phone.person.sees_from_bot())
-        if shown != sent[chat_id]:
-            yield f"{player.name}: {sent[chat_id]} sent, {shown} on the screen"
+        for person in (phone.person for phone in player.phones):
+            shown, counted = len(person.sees_from_bot()), sent[person.chat_id]
+            if shown != counted:
+                yield f"{player.name}: {counted} sent, {shown} on the screen"
 
 
 def _forgotten_alerts(tx: Session, ended_at: datetime) -> Iterator[str]:

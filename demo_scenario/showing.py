@@ -73,7 +73,7 @@ def _around(
     player: Player, is_first: Callable[[ShownMessage], bool], count: int, *, last: bool = False
 ) -> list[ShownMessage]:
     """Return a message and what follows it, ``count`` messages in all."""
-    messages = player.phone.person.sees()
+    messages = player.sees()
     places = [place for place, message in enumerate(messages) if is_first(message)]
     if not places:
         return []
@@ -86,7 +86,7 @@ def _day_of(player: Player, weekday: int) -> list[ShownMessage]:
     zone = zone_of(player)
     day: date | None = None
     found = []
-    for message in player.phone.person.sees():
+    for message in player.sees():
         on = message.sent_at.astimezone(zone).date()
         if day is None and on.weekday() == weekday:
             day = on

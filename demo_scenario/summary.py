@@ -60,7 +60,7 @@ def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...
             select(AuditRow).where(col(AuditRow.at) >= start).order_by(col(AuditRow.id))
         ).all()
         sessions = _sessions(tx, start)
-        shown = [message for player in stage.players for message in player.phone.person.sees()]
+        shown = [message for player in stage.players for message in player.sees()]
         return Summary(
             seed=seed,
             weeks=weeks,
@@ -135,7 +135,7 @@ def digest_of_chats(stage: Stage) -> str:
                     message.text,
                     [[button.text for button in row] for row in message.buttons],
                 ]
-                for message in player.phone.person.sees()
+                for message in player.sees()
             ],
         ]
         for player in stage.players
