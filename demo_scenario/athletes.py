@@ -236,6 +236,8 @@ class SimulatedAthlete(Player):
             ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
+            ("Which item is it?", lambda message: labels(message)[0]),
+            ("Called off.", lambda _: None),
             ("after some minutes", lambda message: labels(message)[0]),
         ]
 

@@ -92,9 +92,7 @@ class SimulatedCoach(Player):
     def _tap_if_open(self, message: ShownMessage, yes: str) -> None:
         """Decide what the list of decisions has not decided already."""
         name = message.text.split(",")[0].split()[0]
-        done = any(
-            name in one.text and one.text.startswith("Moved") for one in self.phone.glance()
-        )
+        done = any(name in one.text and one.text.startswith("Moved") for one in self.phone.glance())
         if not done:
             self.phone.tap(message.message_id, yes)
 

@@ -235,7 +235,7 @@ def _open_on_new_phone(stage: Stage, athlete: SimulatedAthlete, payload: str) ->
 
 def _outages(stage: Stage) -> list[tuple[datetime, Outage]]:
     zone = ZoneInfo(stage.team.coach.zone)
-    return list(
+    return [
         (
             datetime.combine(stage.team.start + timedelta(days=one.day), one.at, zone).astimezone(
                 UTC
@@ -243,7 +243,7 @@ def _outages(stage: Stage) -> list[tuple[datetime, Outage]]:
             one,
         )
         for one in sorted(OUTAGES, key=lambda one: (one.day, one.at))
-    )
+    ]
 
 
 async def _stand_still(stage: Stage, outage: Outage) -> None:

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 
 from demo_scenario.invariants import Broken
 from demo_scenario.play import Stage
+from demo_scenario.used import Used, used_in
 from storage import inbox
 from storage.tables.care import AlertRow, AuditRow
 from storage.tables.people import PersonRow
@@ -49,6 +50,7 @@ class Summary(BaseModel):
     messages_from_people: int
     messages_from_bot: int
     breaches: tuple[str, ...]
+    used: tuple[Used, ...]
     chats_sha256: str
 
 
@@ -74,6 +76,7 @@ def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...
             messages_from_people=sum(not message.is_from_bot for message in shown),
             messages_from_bot=sum(message.is_from_bot for message in shown),
             breaches=tuple(str(one) for one in broken),
+            used=used_in(stage),
             chats_sha256=digest_of_chats(stage),
         )
 

@@ -52,9 +52,7 @@ def movement_named(name: str, library: Library) -> Movement | None:
     if found:
         return found[0]
     spanish = tongue_of("es")
-    return next(
-        (one for one in library.movements.values() if name_of(spanish, one) == name), None
-    )
+    return next((one for one in library.movements.values() if name_of(spanish, one) == name), None)
 
 
 def _efforts(
