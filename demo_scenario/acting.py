@@ -80,21 +80,33 @@ def _end(player: Player, scene: Scene) -> None:
 
 
 def _do(player: Player, step: Step) -> bool:
-    person = player.phone.person
     match step:
         case Write(text, on):
-            reply_to = _newest(player, on) if on else None
-            if on and reply_to is None:
-                return False
-            person.write(text, reply_to_message_id=reply_to.message_id if reply_to else None)
+            return _write(player, text, on)
         case Tap():
             return _tap(player, step)
-        case Film((caption,), on):
-            answered = _newest(player, on) if on else None
-            person.send_video(
-                caption, reply_to_message_id=answered.message_id if answered else None
-            )
-        case Film(captions, _):
+        case SendBack():
+            return _send_back(player, step)
+        case _:
+            _send(player, step)
+    return True
+
+
+def _write(player: Player, text: str, on: str) -> bool:
+    answered = _newest(player, on) if on else None
+    if on and answered is None:
+        return False
+    player.phone.person.write(text, reply_to_message_id=answered.message_id if answered else None)
+    return True
+
+
+def _send(player: Player, step: Step) -> None:
+    """Send what is no text."""
+    person = player.phone.person
+    match step:
+        case Film((caption,)):
+            person.send_video(caption)
+        case Film(captions):
             person.send_album(captions)
         case Picture(caption):
             person.send_photo(caption, content=photo_of(player.name, caption))
@@ -102,11 +114,6 @@ def _do(player: Player, step: Step) -> bool:
             person.send_voice()
         case SendFile(name, content, caption):
             person.send_document(name, content.encode(), caption)
-        case SendBack():
-            return _send_back(player, step)
-        case Wait():
-            pass
-    return True
 
 
 def _newest(player: Player, says: str) -> ShownMessage | None:

@@ -176,7 +176,12 @@ class SimulatedAthlete(Player):
         when = self.now
         for text in texts:
             when += timedelta(seconds=self.chance.randint(*TYPES_S))
-            self.at(when, partial(self._say, text))
+            self.at(when, partial(self._say_unless_explained, text))
+
+    def _say_unless_explained(self, text: str) -> None:
+        """Go on item by item, unless the whole session was written plainly meanwhile."""
+        if not self._has_explained:
+            self._say(text)
 
     def _write_plainly(self) -> None:
         lines = [f"{one.seen.number}) {one_item(one)}" for one in self._done]

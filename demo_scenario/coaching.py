@@ -100,6 +100,7 @@ class SimulatedCoach(Player):
         """Answer in own words, by a stock cue, by voice, and so on in turn."""
         if "waiting" in message.text:
             return  # looked up in the list; the clip's own message is answered
+        self._heard[message.text.split()[0]] = message.text
         how = CLIP_ANSWERS[self._clips % len(CLIP_ANSWERS)]
         self._clips += 1
         if how != "voice":

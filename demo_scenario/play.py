@@ -54,6 +54,7 @@ class Stage:
     coach: SimulatedCoach
     athletes: dict[str, SimulatedAthlete]
     strikes: int = 0
+    is_down: bool = False
     ended_at: datetime | None = None
 
     @property
@@ -64,6 +65,8 @@ class Stage:
     async def settle(self) -> None:
         """Wait until the platform is quiet and the house has nothing in hand."""
         platform = self.server.platform
+        if self.is_down:
+            return
         for _ in range(10_000):
             if platform.is_quiet and self.house.is_idle and not platform.unconfirmed_updates:
                 return
@@ -252,6 +255,7 @@ async def _stand_still(stage: Stage, outage: Outage) -> None:
     with stage.house.database.transaction() as tx:
         due.set_mark(tx, LAST_ROUND, at=stage.clock.now())
     await stage.house.stop()
+    stage.is_down = True
     while (
         soonest := min(
             (at for player in stage.players if (at := player.next_at()) is not None),
@@ -264,6 +268,7 @@ async def _stand_still(stage: Stage, outage: Outage) -> None:
     await stage.clock.advance_to(ends_at)
     stage.house = Holdwell(stage.wiring)
     await stage.house.start()
+    stage.is_down = False
     await stage.settle()
     stage.house.strike()
     await stage.settle()

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from sqlmodel import Session, col, select
 
 from bot.acts import answer_clip
-from bot.reading.red_flags import read_red_flags
+from bot.reading.red_flags import Stated, read_red_flags
 from bot.turn import ALBUM_MOST, Turn
 from demo_scenario.play import Stage
 from demo_scenario.player import Player
@@ -35,12 +35,22 @@ def clips_out_of_sight(turn: Turn) -> Iterator[str]:
 
 
 def private_words(stage: Stage) -> frozenset[str]:
-    """Return what people wrote that is for nobody else's eyes."""
+    """Return what athletes said plainly that is for nobody else's eyes."""
     return frozenset(
         message.text
-        for player in stage.players
+        for player in stage.athletes.values()
         for message in player.sees()
-        if not message.is_from_bot and message.text and read_red_flags(message.text).is_private
+        if not message.is_from_bot and is_said_privately(message.text)
+    )
+
+
+def is_said_privately(text: str) -> bool:
+    """Tell whether a text plainly says something of which others hear without its words."""
+    found = read_red_flags(text) if text else None
+    return (
+        found is not None
+        and found.is_private
+        and any(one.certainty is Stated.STATED for one in found.candidates)
     )
 
 

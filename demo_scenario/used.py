@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator
 from datetime import date, datetime
+from itertools import pairwise
 
 from pydantic import BaseModel, ConfigDict
 from sqlmodel import Session, col, select
@@ -16,6 +17,7 @@ from storage.tables.people import PersonRow
 from storage.tables.training import SessionRow
 from storage.tables.wire import DueRow
 
+REFUSED = re.compile(r"(?i)send it like this|i do not know|i know no|no athlete of yours")
 NAMES_SHOWN = 3  # [people] ch: a table's line
 
 Trace = tuple[datetime, str]
@@ -74,6 +76,8 @@ class _Traces:
         for row in self._off:
             if feature.off_for and row.called_off_because == feature.off_for:
                 yield row.sent_at or row.closed_at, self._who(row.athlete_id, None)
+        if feature.wrote:
+            yield from _answered(feature.wrote, self._screens)
         if feature.says or feature.own or feature.file:
             yield from _on_screens(feature, self._screens)
 
@@ -89,6 +93,17 @@ def _on_screens(
     for player, messages in screens:
         for message in messages:
             if _shows(feature, message, pattern, name):
+                yield message.sent_at, player.name
+
+
+def _answered(
+    command: str, screens: Iterable[tuple[Player, tuple[ShownMessage, ...]]]
+) -> Iterator[Trace]:
+    """Yield each time that somebody gave a command and the bot did what it says."""
+    for player, messages in screens:
+        for message, behind in pairwise(messages):
+            is_given = not message.is_from_bot and message.text.split(" ")[0] == command
+            if is_given and behind.is_from_bot and not REFUSED.search(behind.text):
                 yield message.sent_at, player.name
 
 

@@ -9,13 +9,15 @@ from demo_scenario.loopback.files import MediaKind
 class Feature:
     """One feature. Any of its traces proves its use.
 
-    ``says``: what the bot then shows, as a pattern; ``audit``: what then stands in the record;
+    ``wrote``: a command that the bot then followed; ``says``: what the bot then shows, as a
+    pattern; ``audit``: what then stands in the record;
     ``due``: what then was sent by the clock; ``off_for``: why a session was then called off;
     ``own``: what a person then sent that is no text; ``shows``: with what kind of file the bot's
     words then come; ``file``: the name of a file that the bot then sent, as a pattern.
     """
 
     name: str
+    wrote: str = ""
     says: str = ""
     audit: str = ""
     due: str = ""
@@ -55,15 +57,16 @@ OF_ATHLETES = (
     Feature("pictures sent", own=MediaKind.PHOTO),
     Feature("the answer under a clip", says=r" on your clip"),
     Feature("voice note", own=MediaKind.VOICE),
-    Feature("/today", says=r"^Next session: |^Your session "),
-    Feature("/week", says=r"^This week|^Your week"),
+    Feature("/today", wrote="/today"),
+    Feature("/week", wrote="/week"),
     Feature("/history", says=r"Your bests of the last year"),
     Feature("/history as a picture", says=r"the last (\d+ times|time)", shows=MediaKind.PHOTO),
-    Feature("/season", says=r"Dates are a proposal"),
-    Feature("/why", says=r"^Why "),
+    Feature("/season", wrote="/season"),
+    Feature("/why", wrote="/why"),
     Feature("/pain and its levels", audit="pain.left_out"),
     Feature("the next morning's question", due="morning_question"),
-    Feature("red flag", audit="alert.raised"),
+    Feature("red flag: told what to do", says=r"^Please stop upper-body training"),
+    Feature("alert to the coach", audit="alert.raised"),
     Feature("words that stay private", says=r"(?i)you matter|not alone|crisis|suicid"),
     Feature("/export of one's own", says=r"Your data as files"),
     Feature("a file of one's own", file=r"\.(csv|ics|json|zip)$"),
@@ -72,8 +75,8 @@ OF_ATHLETES = (
 )
 
 OF_COACHES = (
-    Feature("roster", says=r"^Roster|^Your athletes|athletes?\b.*\n"),
-    Feature("one athlete on a screen", says=r"· stage \d"),
+    Feature("roster", wrote="/roster"),
+    Feature("one athlete on a screen", wrote="/who"),
     Feature("history, season and balance drawn", says=r"the season$", shows=MediaKind.PHOTO),
     Feature("weekly digest", due="digest"),
     Feature("digest with the team's picture", says=r"(?i)team", shows=MediaKind.PHOTO),
@@ -85,7 +88,7 @@ OF_COACHES = (
     Feature("/stage against the checklist", audit="stage.changed"),
     Feature("invitation", audit="athlete.invited"),
     Feature("a team by file", audit="athlete.told_by_file"),
-    Feature("/plan shown", says=r"week of .*\n"),
+    Feature("/plan shown", wrote="/plan"),
     Feature("/plan changed, /swap, /dose", audit="plan.changed"),
     Feature("a change taken back", audit="plan.taken_back"),
     Feature("/rest", audit="pain.rested_by_coach"),
@@ -93,7 +96,7 @@ OF_COACHES = (
     Feature("/clear with the clinician's word", says=r"assessed by a licensed clinician"),
     Feature("/season changed", audit="season.changed"),
     Feature("/tests", audit="tests.opened"),
-    Feature("/clips", says=r"waiting$"),
+    Feature("/clips", wrote="/clips"),
     Feature("/clips ask", audit="clips.asking"),
     Feature("a clip answered", audit="clip.answered"),
     Feature("/howto", audit="how_to.kept"),
@@ -101,7 +104,7 @@ OF_COACHES = (
     Feature("/upkeep", audit="upkeep.set"),
     Feature("/giveback", audit="injury.given_back"),
     Feature("own numbers and back", audit="file.replaced"),
-    Feature("own movements as files", says=r"^These are your movements"),
+    Feature("own movements as files", wrote="/movements"),
     Feature("/hours", audit="coach.hours"),
     Feature("/emergency", audit="coach.emergency_number"),
     Feature("stand-in", audit="coach.stand_in"),
@@ -110,11 +113,11 @@ OF_COACHES = (
     Feature("practice athlete ended", audit="practice.ended"),
     Feature("review after thirty days", audit="review.sent"),
     Feature("note", audit="coach.note"),
-    Feature("record of decisions", says=r"(?i)decisions"),
+    Feature("record of decisions", wrote="/audit"),
     Feature("handover to a clinician", audit="handover.sent"),
     Feature("an athlete's files", audit="data.exported"),
     Feature("erased on a written wish", says=r"had everything about you erased"),
-    Feature("/house", says=r"(?i)^the house"),
+    Feature("/house", wrote="/house"),
     Feature("an outage reported", says=r"I was not running from"),
 )
 

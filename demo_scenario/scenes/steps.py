@@ -34,7 +34,6 @@ class Film:
     """Send a clip, or several pictures at once where there are several captions."""
 
     captions: tuple[str, ...] = ("",)
-    on: str = ""
 
 
 @dataclass(frozen=True, slots=True)
