@@ -218,7 +218,7 @@ class SimulatedAthlete(Player):
         intake = answer_of_intake(message, self.entry)
         if intake is not None:
             self._answer_intake(message.message_id, intake)
-        elif set(labels(message)) - {"Change a number", "Change"}:
+        elif not self.entry.coaches and set(labels(message)) - {"Change a number", "Change"}:
             self.puzzle_over(message)
 
     def _questions(self) -> list[tuple[str, Callable[[ShownMessage], str | None]]]:
@@ -241,6 +241,7 @@ class SimulatedAthlete(Player):
             ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
+            ("Please stop for now. Is it new", lambda _: "No, nothing of that kind"),
             ("Which item is it?", lambda message: labels(message)[0]),
             ("Called off.", lambda _: None),
             ("after some minutes", lambda message: labels(message)[0]),

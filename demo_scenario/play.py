@@ -36,6 +36,7 @@ HALF_HOUR = timedelta(minutes=30)
 POLL_S = 50  # [s of the real clock] ch: longer than a demo stands still
 QUIET_WITHIN_S = 30.0  # [s of the real clock] ch: beyond it something hangs, and says so
 NEW_PHONE = 500  # [chat ids] ch: nobody else is there
+BRIEFLY = 200  # [loop turns] ch: beyond them a file is being made beside the loop
 DRAWING_S = 0.01  # [s of the real clock] ch: between two looks while a picture is drawn
 LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
 
@@ -67,11 +68,12 @@ class Stage:
         platform = self.server.platform
         if self.is_down:
             return
-        for _ in range(10_000):
+        for turns in range(10_000):
             if platform.is_quiet and self.house.is_idle and not platform.unconfirmed_updates:
                 return
             if platform.is_quiet:
-                await asyncio.sleep(DRAWING_S if self.house.is_drawing else 0)
+                is_working = self.house.is_drawing or turns > BRIEFLY
+                await asyncio.sleep(DRAWING_S if is_working else 0)
             else:
                 await platform.until_quiet(within_s=QUIET_WITHIN_S)
         raise RuntimeError("the house does not come to rest")

@@ -56,7 +56,7 @@ class Summary(BaseModel):
 
 def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...]) -> Summary:
     """Count what happened since the play began."""
-    start = stage.team.begins_at()
+    start, used = stage.team.begins_at(), used_in(stage)
     with stage.house.database.transaction() as tx:
         audits = tx.exec(
             select(AuditRow).where(col(AuditRow.at) >= start).order_by(col(AuditRow.id))
@@ -76,7 +76,7 @@ def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...
             messages_from_people=sum(not message.is_from_bot for message in shown),
             messages_from_bot=sum(message.is_from_bot for message in shown),
             breaches=tuple(str(one) for one in broken),
-            used=used_in(stage),
+            used=used,
             chats_sha256=digest_of_chats(stage),
         )
 
