@@ -69,8 +69,8 @@ class SimulatedCoach(Player):
             self._about_tests(message)
 
     def _about_tests(self, message: ShownMessage) -> None:
-        """Let tests come with the next session, and take the stage that they suggest."""
-        wanted = ("With the next session", "Set stage")
+        """Let people start and tests come, and take the stage that they suggest."""
+        wanted = ("With the next session", "Set stage", "Guardian agrees", "I have looked")
         label = next((one for one in labels(message) if one.startswith(wanted)), None)
         if label is not None:
             self._tap_later(message, label, minutes=self.entry.looks_after_min)

@@ -25,6 +25,8 @@ def answer_of_intake(message: ShownMessage, entry: AthleteEntry) -> IntakeAnswer
         return IntakeAnswer(taps=(agree,))
     if "Looks right" in labels(message):
         return IntakeAnswer(taps=("Looks right",))
+    if "At what time" in message.text and f"{entry.session_at:%H:%M}" not in labels(message):
+        return IntakeAnswer(text=f"{entry.session_at:%H:%M}")
     for words, answer in _answers(entry).items():
         if words in message.text:
             return answer
