@@ -23,8 +23,9 @@ from scheduler.pain.red_flags import RedFlag
 WORDS_IN_A_ROW = 3  # [words] ch: longer rows are too rare to learn from
 LONGEST_WORD = 40  # [letters] ch: no word is longer; what is, would cost time
 PART_LETTERS = (3, 4, 5)  # [letters] ch: parts of words meet slips and endings
-SIGN_FROM = 0.4  # [likelihood] ch: from here a message is asked about (``holdwell learn --check``)
+SIGN_FROM = 0.42  # [likelihood] ch: from here a message is asked about (``holdwell learn --check``)
 EMERGENCY_SHARE = 0.4  # [share of the signs' likelihood] ch: from here as an emergency
+CRISIS_FROM = 0.6  # [likelihood] ch: below it the words are as often a figure of speech
 BESIDE_NAMED = 0.9  # [share of the signs' likelihood] ch: where a rule states a lesser sign
 HARMLESS_FROM = 0.5  # [likelihood] ch: from here a sign said outright is asked about first
 SURELY_FROM = 0.8  # [likelihood] ch: from here a rule's doubt alone asks nothing
@@ -121,14 +122,14 @@ def doubt_in(likely: Mapping[Group, float], *, is_named: bool = False) -> RedFla
 
     ``is_named``: a rule states a sign already, so that only a much graver likeness is added.
     """
-    sign = 1 - likely[Group.HARMLESS]
+    if likely[Group.CRISIS] >= CRISIS_FROM:
+        return RedFlag.SELF_HARM
+    sign = likely[Group.CLINICIAN] + likely[Group.EMERGENCY]
     if sign < SIGN_FROM:
         return None
     share = BESIDE_NAMED if is_named else EMERGENCY_SHARE
-    if likely[Group.CRISIS] >= share * sign:
-        return RedFlag.SELF_HARM
-    grave = likely[Group.EMERGENCY] + likely[Group.CRISIS]
-    return RedFlag.UNCLEAR_EMERGENCY if grave >= share * sign else RedFlag.UNCLEAR_SIGN
+    is_grave = likely[Group.EMERGENCY] >= share * sign
+    return RedFlag.UNCLEAR_EMERGENCY if is_grave else RedFlag.UNCLEAR_SIGN
 
 
 def reads_harmless(likely: Mapping[Group, float]) -> bool:

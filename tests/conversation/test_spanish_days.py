@@ -36,7 +36,9 @@ def english_in(stage: Stage, chat_id: int) -> list[str]:
     found = []
     for shown in stage.screen(chat_id):
         for text in (shown.text, *shown.buttons):
-            bare = re.sub(r"<code>.*?</code>|<pre>.*?</pre>|/\w+(?: off)?|<[^>]+>", " ", text, flags=re.DOTALL)
+            bare = re.sub(
+                r"<code>.*?</code>|<pre>.*?</pre>|/\w+(?: off)?|<[^>]+>", " ", text, flags=re.DOTALL
+            )
             found += [one[0] for one in ENGLISH.finditer(bare.casefold())]
     return found
 
