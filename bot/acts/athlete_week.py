@@ -56,23 +56,19 @@ def week_of(
     sessions = training.sessions_between(turn.tx, person.id, first=first, last=last)
     figures = week_figures.figures_of(turn, sessions)
     changes = limits.changes_of(turn, athlete, first=first, last=last)
-<<<<<<< HEAD
-=======
-    still = still_lines(turn, coach, person, today=last)
->>>>>>> main
     return AthleteWeek(
         push=figures.push.done,
         pull=figures.pull.done,
         bests=tuple(bests_between(turn, turn.tongue(coach), person.id, first=first, last=last)),
         change=changes[0] if changes else None,
         level=pain_picture.picture_of(turn, athlete).level,
-        still=_still(turn, coach, person),
+        still=_still(turn, coach, person, today=last),
     )
 
 
-def _still(turn: Turn, coach: Person, person: Person) -> str:
+def _still(turn: Turn, coach: Person, person: Person, *, today: date) -> str:
     try:
-        lines = still_lines(turn, coach, person)
+        lines = still_lines(turn, coach, person, today=today)
     except Exception as fault:  # noqa: BLE001 (a line beside the week never costs the digest)
         log_fault(f"P{person.id}-still", fault)
         return ""
