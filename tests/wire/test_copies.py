@@ -175,7 +175,7 @@ def test_an_older_schema_is_brought_up_to_date(url, copy, team):
     with closing(sqlite3.connect(copy)) as old:
         for table in NEWER_THAN_0009:
             old.execute(f"DROP TABLE {table}")
-        for index in ("ix_outbox_edits", "ix_pain_event_session"):
+        for index in ("ix_outbox_edits", "ix_pain_event_session", "ix_due_handled_at"):
             old.execute(f"DROP INDEX {index}")
         old.execute("UPDATE alembic_version SET version_num = '0009'")
         old.commit()
