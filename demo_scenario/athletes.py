@@ -23,6 +23,7 @@ from demo_scenario.team import AthleteEntry, Habit
 from demo_scenario.typing_habits import DoneItem, messages, one_item
 from scheduler.catalogue.library import Library
 
+CALLED_OFF = ("Called off.", "Anulada.")
 CANT_LABELS = ("No time", "Ill", "Travelling")
 LEAST_COMPARED = 4  # [numbers] ch: fewer may agree by chance
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
@@ -61,6 +62,7 @@ class SimulatedAthlete(Player):
         self._busy_with: int | None = None
         self._test_left = 0.0
         self._is_testing = False
+        self._off_on = -1
         self._start = start
         self._understands = Understood(entry.language)
         acting.plan(self, SCENES, start=start, zone=self.zone)
@@ -74,6 +76,8 @@ class SimulatedAthlete(Player):
         if self._is_silent():
             return
         message = self._understands.message(message)
+        if message.text.startswith(CALLED_OFF):
+            self._off_on = self._day()
         session = see_session(message)
         if session is not None:
             self._plan_session(session)
@@ -119,7 +123,7 @@ class SimulatedAthlete(Player):
     def _train(self, message_id: int) -> None:
         message = self.phone.message(message_id)
         session = see_session(self._understands.message(message)) if message else None
-        if session is None or self.now is None or self._is_silent():
+        if session is None or self.now is None or self._is_silent() or self._off_on == self._day():
             return
         self.trained += 1
         self._has_explained = False
@@ -203,7 +207,7 @@ class SimulatedAthlete(Player):
             case Happening.VOICE:
                 person.send_voice()
             case Happening.CLIP:
-                person.send_video("hang, set 3, is this ok?")
+                person.send_video("push-up hold, set 3, is this ok?")
 
     # Questions -----------------------------------------------------------------------------
 
@@ -244,6 +248,7 @@ class SimulatedAthlete(Player):
             ("Please stop for now. Is it new", lambda _: "No, nothing of that kind"),
             ("Which item is it?", lambda message: labels(message)[0]),
             ("Called off.", lambda _: None),
+            ("Anulada.", lambda _: None),
             ("after some minutes", lambda message: labels(message)[0]),
         ]
 

@@ -67,15 +67,15 @@ class _Traces:
 
     def of(self, feature: Feature) -> Iterator[Trace]:
         """Yield each use: when and by whom."""
-        for row in self._audits:
-            if feature.audit and row.what == feature.audit:
-                yield row.at, self._who(row.actor_id, row.athlete_id)
-        for row in self._dues:
-            if feature.due and row.kind == feature.due:
-                yield row.handled_at, self._who(row.person_id, None)
-        for row in self._off:
-            if feature.off_for and row.called_off_because == feature.off_for:
-                yield row.sent_at or row.closed_at, self._who(row.athlete_id, None)
+        for audit in self._audits:
+            if feature.audit and audit.what == feature.audit:
+                yield audit.at, self._who(audit.actor_id, audit.athlete_id)
+        for due in self._dues:
+            if feature.due and due.kind == feature.due:
+                yield due.handled_at, self._who(due.person_id, None)
+        for off in self._off:
+            if feature.off_for and off.called_off_because == feature.off_for:
+                yield off.sent_at or off.closed_at, self._who(off.athlete_id, None)
         if feature.wrote:
             yield from _answered(feature.wrote, self._screens)
         if feature.says or feature.own or feature.file:
