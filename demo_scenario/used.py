@@ -74,8 +74,9 @@ class _Traces:
             if feature.due and due.kind == feature.due:
                 yield due.handled_at, self._who(due.person_id, None)
         for off in self._off:
-            if feature.off_for and off.called_off_because == feature.off_for:
-                yield off.sent_at or off.closed_at, self._who(off.athlete_id, None)
+            when = off.sent_at or off.closed_at
+            if feature.off_for and off.called_off_because == feature.off_for and when:
+                yield when, self._who(off.athlete_id, None)
         if feature.wrote:
             yield from _answered(feature.wrote, self._screens)
         if feature.says or feature.own or feature.file:

@@ -80,13 +80,7 @@ def test_private_words_told_to_another_are_found_out(
         ("", False),
     ],
 )
-<<<<<<< HEAD
-def test_what_is_private_is_what_was_said_plainly_of_oneself(
-    said: str, *, is_private: bool
-) -> None:
-=======
 def test_what_is_private_is_what_was_said_plainly(said: str, *, is_private: bool) -> None:
->>>>>>> season
     assert season_invariants.is_said_privately(said) is is_private
 
 
