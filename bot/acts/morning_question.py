@@ -19,6 +19,8 @@ from storage.queries import people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
+NOON = 12  # [h] ch: from here nobody is wished a good morning
+
 
 def owed(turn: Turn, person: Person, athlete: Athlete) -> tuple[tuple[str, date], ...]:
     """Return the mornings that want a question: a subject, and the day of the report."""
@@ -109,7 +111,8 @@ def _next_region(turn: Turn, athlete: Athlete) -> Region | None:
 def _ask_for(turn: Turn, person: Person, region: Region, *, edit: int | None) -> None:
     tongue = turn.tongue(person)
     about = {"site": region.site.value, "side": region.arm.value}
-    text = words.morning(tongue, region.site, region.arm)
+    is_morning = turn.now.astimezone(zone_named(person.zone)).hour < NOON
+    text = words.morning(tongue, region.site, region.arm, is_morning=is_morning)
     taps = score_taps(about, act="morning.score")
     if edit is not None:
         turn.change(person, edit, text, taps=taps)

@@ -39,6 +39,13 @@ CHANGED, TAKEN_BACK = "plan.changed", "plan.taken_back"
 def begin(turn: Turn, coach: Person, named: Named, change: PlanChange, *, why: str) -> Outcome:
     """Say what cannot be, ask for the reason, say what it breaks; else change the plan."""
     tongue = turn.tongue(coach)
+    if not change.add and not change.remove:
+        turn.say(
+            coach,
+            words.stands_already(tongue, name=named.person.name),
+            subject=subject_of(named.person),
+        )
+        return Outcome.COMMAND
     if not change.fits(named.athlete.profile.coach_plan):
         turn.say(coach, words.changed_since(tongue, name=named.person.name))
         return Outcome.STALE_TAP

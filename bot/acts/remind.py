@@ -1,7 +1,5 @@
 """One kind reminder in the evening, and the coach's word after three silent days."""
 
-from datetime import date
-
 from bot.acts.pass_on import tell_coach
 from bot.acts.send_session import reminder_taps
 from bot.turn import Turn
@@ -28,9 +26,9 @@ def remind(turn: Turn, person: Person, session_id: int) -> None:
         )
 
 
-def tell_silence(turn: Turn, person: Person, athlete: Athlete, *, since: date) -> None:
+def tell_silence(turn: Turn, person: Person, athlete: Athlete) -> None:
     """Tell the coach that an athlete has been silent."""
     if athlete.is_practice:
         return
     coach = people.person(turn.tx, athlete.coach_id)
-    tell_coach(turn, coach, person, reminding.silent(turn.tongue(coach), person.name, since))
+    tell_coach(turn, coach, person, reminding.silent(turn.tongue(coach), person.name))

@@ -301,7 +301,7 @@ def opening(turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
         tongue,
         weekday=weekday(tongue, session.on),
         minutes=session.minutes or athlete.profile.minutes,
-        names=[library[one.movement_key].name for one in tests],
+        names=[name_of(tongue, library[one.movement_key]) for one in tests],
         stop=course.plan.stop,
         coach=coach.name,
         is_first=course.round.why.is_first,

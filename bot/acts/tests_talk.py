@@ -112,32 +112,39 @@ def _heard(
 def _answer(found: _Heard, reading: Reading) -> Outcome | None:
     """Act on what was read; None where it is no answer to a test."""
     match reading:
-        case Recorded() if _is_of_tests(found, reading):
+        case Recorded() if found.asked.is_reserve and _is_bare(found, reading):
+            return _left(found, ReserveAnswer(left=float(_figures(found))))
+        case Recorded():
             return _recorded(found, reading)
         case Correction():
             return _corrected(found, reading)
         case AskedBack() if not _is_question_open(found):
             return _ask_which(found, reading)
         case Told() if reading.reserve is not None and found.asked.is_reserve:
-            answer = ReserveAnswer(
-                left=reading.reserve.left, is_at_least=reading.reserve.is_at_least
+            return _left(
+                found,
+                ReserveAnswer(left=reading.reserve.left, is_at_least=reading.reserve.is_at_least),
             )
-            tests_record.set_reserve(found.turn, found.course, found.asked.test.key, answer)
-            _go_on(found, found.asked.test.key)
-            return Outcome.ANSWERED
         case NotUnderstood() if not _is_question_open(found):
             return _explain(found)
     return None
 
 
-def _is_of_tests(found: _Heard, reading: Recorded) -> bool:
-    """A bare figure while what was left is asked answers that, and is no new result."""
-    return not (found.asked.is_reserve and _is_bare(found, reading))
+def _left(found: _Heard, answer: ReserveAnswer) -> Outcome:
+    """Keep what was left, and go on."""
+    tests_record.set_reserve(found.turn, found.course, found.asked.test.key, answer)
+    _go_on(found, found.asked.test.key)
+    return Outcome.ANSWERED
 
 
 def _is_bare(found: _Heard, reading: Recorded) -> bool:
-    figures = found.event.text.strip().rstrip("s+ ").isdigit()
-    return figures and [one.ref for one in reading.items] == [found.asked.test.key]
+    """A bare figure while what was left is asked answers that, and is no new result."""
+    is_figure = _figures(found).isdigit()
+    return is_figure and [one.ref for one in reading.items] == [found.asked.test.key]
+
+
+def _figures(found: _Heard) -> str:
+    return found.event.text.strip().rstrip("s+ ")
 
 
 def _is_question_open(found: _Heard) -> bool:

@@ -114,18 +114,31 @@ def _silences(
     Whatever arrived from the chat is a sign of life, also what was no result.
     """
     quiet: list[SessionOutline] = []
-    for session in sessions:
-        if session.state in UNANSWERED:
-            quiet.append(session)
-        elif session.state is not SessionState.PLANNED:
-            quiet = []
+    sent = [session for session in sessions if session.state is not SessionState.PLANNED]
+    for session in sent:
+        quiet = [*quiet, session] if session.state in UNANSWERED else []
     if not quiet or person.chat_id is None:
         return ()
     since = quiet[0].on
     heard = people.last_heard(turn.tx, [person.chat_id]).get(person.chat_id)
-    if heard is not None:
-        since = max(since, local_date_of(heard, zone_named(person.zone)))
+    seen_from = local_today(turn, person) - LOOK_BACK
+    heard_on = local_date_of(heard, zone_named(person.zone)) if heard is not None else None
+    if heard_on is not None and heard_on >= seen_from:
+        since = max(since, heard_on)
+    elif quiet[0] == sent[0] and _is_told_already(turn, person, before=seen_from):
+        return ()
     return (Silence(subject=str(quiet[0].id), since=since),)
+
+
+def _is_told_already(turn: Turn, person: Person, *, before: date) -> bool:
+    """Tell whether a silence began earlier than we look: the coach has heard of it, once.
+
+    Else every day that leaves the window would begin a new one, and tell of it at midnight.
+    """
+    earlier = rounds.outlines(
+        turn.tx, person.id, first=before - LOOK_BACK, last=before - timedelta(days=1)
+    )
+    return bool(earlier) and earlier[-1].state in UNANSWERED
 
 
 def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
@@ -140,7 +153,7 @@ def _do(turn: Turn, person: Person, athlete: Athlete, one: Due) -> None:
         case DueKind.MORNING_QUESTION:
             morning_question.ask(turn, person, athlete)
         case DueKind.SILENCE_CHECK:
-            remind.tell_silence(turn, person, athlete, since=one.local_date)
+            remind.tell_silence(turn, person, athlete)
         case DueKind.REVIEW:
             review.draft(turn, person, athlete, number=int(one.subject))
         case DueKind.WEEK_DRAWING:

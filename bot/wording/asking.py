@@ -126,8 +126,19 @@ def which_to_change(tongue: Tongue) -> str:
 
 def activities_noted(tongue: Tongue, activities: Sequence[Activity]) -> str:
     """Play other training back."""
-    names = ", ".join(activity.name for activity in activities)
+    names = "; ".join(_activity(tongue, activity) for activity in activities)
     return tongue.say("Noted as other training: {names}. Your coach sees it.", names=names)
+
+
+def _activity(tongue: Tongue, activity: Activity) -> str:
+    parts = [activity.name]
+    if activity.minutes is not None:
+        parts.append(tongue.say("{n} min", n=tongue.number(activity.minutes)))
+    if activity.distance_m is not None:
+        parts.append(tongue.say("{value} m", value=tongue.number(activity.distance_m)))
+    if activity.effort is not None:
+        parts.append(tongue.say("effort {value} of 10", value=tongue.number(activity.effort)))
+    return ", ".join(parts)
 
 
 def _recorded_label(tongue: Tongue, option: Recorded, items: Mapping[str, KnownItem]) -> str:

@@ -74,6 +74,11 @@ def left_alone(tongue: Tongue, *, name: str) -> str:
     return tongue.say("The plan of {name} stays as it was.", name=name)
 
 
+def stands_already(tongue: Tongue, *, name: str) -> str:
+    """The plan says this already, so nobody is told anything."""
+    return tongue.say("<b>{name}</b>: the plan says that already. Nothing changed.", name=name)
+
+
 def refused(tongue: Tongue, *, name: str, what: str, reason: Reason) -> str:
     """The change cannot be made at all."""
     return tongue.say(

@@ -77,8 +77,12 @@ def tap_list(tongue: Tongue) -> str:
     return tongue.say("One more check. Is any of this new or unusual for you?")
 
 
-def morning(tongue: Tongue, site: Site, side: Side) -> str:
-    """Ask on the morning after."""
+def morning(tongue: Tongue, site: Site, side: Side, *, is_morning: bool = True) -> str:
+    """Ask on the morning after; once more later in the day, where it was not answered."""
+    if not is_morning:
+        return tongue.say(
+            "Still open: your {place} today, 0 to 10?", place=place(tongue, site, side)
+        )
     return tongue.say("Good morning. Your {place} today, 0 to 10?", place=place(tongue, site, side))
 
 

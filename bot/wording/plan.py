@@ -35,7 +35,7 @@ def next_session(tongue: Tongue, on: date | None, at: time) -> str:
         return tongue.say("Nothing is planned right now. Your coach sees that.")
     return tongue.say(
         "Nothing is open. The next session comes on {weekday} at {at}. "
-        "Close to its day, <i>session now</i> sends it early.",
+        "To train earlier, write <i>session now</i>: up to two days ahead I send it at once.",
         weekday=weekday(tongue, on),
         at=f"{at:%H:%M}",
     )

@@ -309,7 +309,10 @@ GATES: Sentences = {
         "It cannot be converted, so the coach decides.",
     ),
     "gate.adherence": (
-        "{sessions_done} of {sessions_sent} sessions in four weeks, {needed_sessions} asked.",
+        (
+            "{sessions_done} of {sessions_sent} sessions in four weeks, "
+            "{needed_sessions} of them asked."
+        ),
         "Sessions kept in four weeks.",
     ),
     "gate.pain": (

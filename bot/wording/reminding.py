@@ -1,8 +1,5 @@
 """Reminders, and silence."""
 
-from datetime import date
-
-from bot.wording.dates import weekday
 from bot.wording.tongue import Tongue
 
 
@@ -14,11 +11,9 @@ def evening(tongue: Tongue) -> str:
     )
 
 
-def silent(tongue: Tongue, name: str, on: date) -> str:
+def silent(tongue: Tongue, name: str) -> str:
     """Three days without an answer, for the coach."""
     return tongue.say(
-        "<b>{name}</b> has not answered for three days (today is {weekday}). "
-        "A word from you may help more than mine.",
+        "<b>{name}</b> has not answered for three days. A word from you may help more than mine.",
         name=name,
-        weekday=weekday(tongue, on),
     )

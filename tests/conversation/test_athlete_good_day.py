@@ -294,6 +294,7 @@ def test_results_with_a_question_are_recorded_and_the_question_is_passed_on(stag
 def test_other_training_is_noted_and_records_no_result(stage: Stage) -> None:
     assert stage.write("swam 40 min, effort 6") is Outcome.OTHER_TRAINING
     assert len(stage.audit("other_training")) == 1
+    assert "swam, 40 min, effort 6 of 10" in stage.last()
     assert not any(item.sets for item in stage.session_on(MONDAY).items)
 
 

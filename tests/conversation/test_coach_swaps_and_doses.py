@@ -7,7 +7,7 @@ import pytest
 
 from bot.outcomes import Outcome
 from scheduler.training.training_reasons import DoseReason
-from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, MONDAY, Stage
 
 WEDNESDAY, NEXT_WEDNESDAY = MONDAY + timedelta(days=2), MONDAY + timedelta(days=9)
 
@@ -186,3 +186,12 @@ def test_a_dose_set_after_the_movement_was_done_today_waits_for_the_next_time(st
         _tap(stage, "Yes, all the same")
     (entry,) = stage.athlete.profile.coach_plan.entries
     assert entry.from_on == MONDAY + timedelta(days=1)  # type: ignore[union-attr]
+
+
+def test_a_dose_that_stands_already_changes_nothing_and_tells_nobody(stage: Stage):
+    assert _say(stage, "/dose ines bar hang 4x25 she can take more") is Outcome.COMMAND
+    before = len(stage.rows(ATHLETE_CHAT))
+    assert _say(stage, "/dose ines bar hang 4 x 25 s she can take more") is Outcome.COMMAND
+    assert "the plan says that already. Nothing changed." in _seen(stage)
+    assert len(stage.rows(ATHLETE_CHAT)) == before
+    assert len(stage.audit("plan.changed")) == 1

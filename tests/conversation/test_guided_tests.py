@@ -339,3 +339,22 @@ def test_a_test_may_be_named_as_it_was_named_to_the_athlete_and_their_decimal_ma
 
 def _push_up_hold(turn):
     return turn.house.library.movements["push_up_hold"]
+
+
+def test_a_typed_figure_answers_what_was_left_and_the_coach_is_not_asked(stage: Stage):
+    do(begun(stage), "45")
+    told_coach = len(stage.screen(COACH_CHAT))
+    assert stage.write("10") is Outcome.ANSWERED
+    assert any("<b>45 s</b> · 10 s left" in said.text for said in stage.screen()[-2:])
+    assert "Test 2 of 3" in stage.screen()[-1].text
+    assert attempts(stage) == [("1.push_up_hold", "both", 45, "done")]
+    assert len(stage.screen(COACH_CHAT)) == told_coach
+
+
+def test_the_list_of_tests_is_in_the_athletes_own_language(stage: Stage):
+    with stage.turn() as turn:
+        people.change_person(turn.tx, stage.person.id, language="es")
+    stage.go_to(MONDAY, 7)
+    text = stage.screen()[-1].text
+    assert "1. Plancha alta" in text
+    assert "Push-up hold" not in text

@@ -1,6 +1,6 @@
 """Pain by taps and by words: where, which side, how much, what else; and what it changes."""
 
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 from pathlib import Path
 
 import pytest
@@ -8,6 +8,7 @@ import pytest
 from bot.acts import pain_picture
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Side, Site
+from storage.queries import people
 from storage.records.people import AthleteState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
 
@@ -312,6 +313,19 @@ def test_the_next_morning_asks_once_after_two_or_more_and_a_tap_settles_it(stage
     before = stage.count()
     stage.go_to(WEDNESDAY, 6, 59)
     assert not any(text.startswith("Good morning.") for text in stage.since(before))
+
+
+def test_what_was_not_answered_in_the_morning_is_asked_in_the_evening_without_a_good_morning(
+    stage: Stage,
+) -> None:
+    stage.write(ALL)
+    stage.write("left wrist 2/10")
+    with stage.turn() as turn:
+        people.change_athlete(turn.tx, stage.person.id, session_at=time(18))
+    before = stage.count()
+    stage.go_to(WEDNESDAY, 18, 1)
+    later = [text for text in stage.since(before) if "left wrist today" in text]
+    assert later[-1] == "Still open: your left wrist today, 0 to 10?"
 
 
 def test_the_morning_takes_a_typed_number(stage: Stage) -> None:

@@ -100,6 +100,16 @@ def test_three_silent_days_are_told_to_the_coach_once(stage: Stage) -> None:
     assert "Ines" in told[0]
 
 
+def test_a_silence_of_weeks_is_told_once_and_a_new_one_after_an_answer_again(stage: Stage) -> None:
+    stage.go_to(date(2026, 3, 18), 12)
+    told = [text for text in stage.texts(COACH_CHAT) if "three days" in text]
+    assert len(told) == 1
+    stage.write("1) 20 20")  # after two weeks away: two sets
+    stage.go_to(date(2026, 3, 25), 12)
+    told = [text for text in stage.texts(COACH_CHAT) if "three days" in text]
+    assert len(told) == 2
+
+
 def test_an_answer_ends_the_silence(stage: Stage) -> None:
     stage.go_to(WEDNESDAY, 8)
     stage.write("1) 20 20 20")
