@@ -16,7 +16,7 @@ COMMANDS: Mapping[str, tuple[str, ...]] = {
     "clips": ("ask on In", "ask off Ines", "ask off In", "ask", "In", ""),
     "group": ("", "In", "Ines", "Ines Juniors", "Ines all", "Ines none", "Nobody Juniors"),
     "stage": ("", "In 2 lorem", "Ines", "Ines 9 x", "Ines 2 lorem ipsum", "Ines 1 lorem ipsum"),
-    "plan": ("", "In", "Ines nonsense", "Ines"),
+    "plan": ("", "In", "Ines nonsense", "Ines", "Ines ban nonsense"),
     "swap": ("", "In", "Ines"),
     "dose": ("", "In", "Ines"),
     "rest": ("", "In", "Ines nonsense", "Ines"),
@@ -79,3 +79,19 @@ HELD = frozenset(
     }
 )
 """Acts that end something: the curious leave them to a scene."""
+
+AGAIN: Mapping[str, str] = {
+    "coach.export_file": "each tap sends the file as it is now, and is on record",
+    "coach.handover": "each tap sends the page as it is now, and is on record",
+    "export.own": "each tap sends the file as it is now, and is on record",
+    "pain.list": "a sign that is tapped counts whenever it is tapped: it only makes more careful",
+}
+"""Acts whose used buttons may well act again, with the reason."""
+
+ELSEWHERE: Mapping[str, str] = {
+    "coach.more_pictures": "tests/conversation/test_pictures_shown.py: it takes more than ten athletes",
+    "proposal.batch": "tests/conversation/test_coach_batches.py: it takes two complete checklists",
+    "proposal.batch_yes": "tests/conversation/test_coach_batches.py",
+    "proposal.batch_no": "tests/conversation/test_coach_batches.py",
+}
+"""Acts that the walk does not reach: the test that does, and why not here."""

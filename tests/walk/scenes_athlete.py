@@ -130,7 +130,7 @@ async def hurts(walker: Walker, *, score: int) -> None:
     await walker.taps(SORE, "pain.where")
     await walker.writes(SORE, "???")
     await walker.taps(SORE, "pain.site", site="wrist")
-    await walker.taps(SORE, "pain.side", side="left")
+    await walker.taps(SORE, "pain.side", side="both")
     await walker.writes(SORE, "???")
     await walker.taps(SORE, "pain.score", score=score)
     await walker.taps_if_there(SORE, "pain.sign")
@@ -148,6 +148,7 @@ async def early_session(walker: Walker) -> None:
     await walker.does(ATHLETE, "sent a clip", lambda one: one.send_video(""))
     await walker.taps(ATHLETE, "clip.item")
     await walker.taps(ATHLETE, "steps")
+    await walker.taps(ATHLETE, "item.as_planned")
     await walker.does(ATHLETE, "sent a clip", lambda one: one.send_video(""))
     await walker.taps(ATHLETE, "clip.which")
     await walker.does(ATHLETE, "sent a photo", lambda one: one.send_photo(""))
@@ -176,52 +177,61 @@ async def tested(walker: Walker) -> None:
     await walker.writes(NEWCOMER, "???")
     await walker.taps(NEWCOMER, "tests.skip")
     await walker.taps(NEWCOMER, "tests.skipped")
-    await walker.taps(NEWCOMER, "tests.hurt")
-    for act, where in (("pain.site", {"site": "elbow"}), ("pain.side", {"side": "right"})):
-        await walker.taps(NEWCOMER, act, **where)
-    await walker.taps(NEWCOMER, "pain.score", score=2)
     for _ in range(2):
         for _ in range(4):
             if not await walker.taps_if_there(NEWCOMER, "tests.value"):
                 break
         await walker.taps_if_there(NEWCOMER, "tests.left")
         await walker.taps_if_there(NEWCOMER, "tests.change")
-    await walker.taps_if_there(NEWCOMER, "tests.stop")
     await answers_session(walker, NEWCOMER)
+
+
+async def tested_again(walker: Walker) -> None:
+    """The coach asked for tests: one hurts, and the rest is left for another day."""
+    await walker.taps(ATHLETE, "tests.start")
+    await walker.taps(ATHLETE, "tests.hurt")
+    for act, where in (("pain.site", {"site": "elbow_outer"}), ("pain.side", {"side": "right"})):
+        await walker.taps(ATHLETE, act, **where)
+    await walker.taps(ATHLETE, "pain.score", score=2)
+    await walker.taps_if_there(ATHLETE, "pain.list", line="")
+    await walker.taps(ATHLETE, "tests.stop")
+    await answers_session(walker, ATHLETE)
 
 
 async def care_is_told(walker: Walker) -> None:
     """Health told anew holds an athlete at once; the coach decides what lifts it."""
+    await _sets_health(walker, "faint")
+    await walker.taps(COACH, "coach.let_start")
     for decided in ("coach.setting_no", "coach.setting_yes"):
-        if not walker.tapped["coach.let_start"]:
-            await _sets_health(walker)
-            await walker.taps(COACH, "coach.let_start")
-        await _sets_health(walker)
+        await _sets_health(walker, "faint")
         await walker.taps(COACH, decided)
+    await _sets_health(walker, "out_or_operated")
+    await walker.writes(NEWCOMER, "lorem ipsum")
+    await walker.writes(COACH, "/giveback Nia lorem ipsum")
+    await walker.taps(COACH, "coach.giveback_one")
 
 
-async def _sets_health(walker: Walker) -> None:
+async def _sets_health(walker: Walker, topic: str) -> None:
     await walker.writes(NEWCOMER, "/settings")
     await walker.taps(NEWCOMER, "set.ask", step="screen")
-    await walker.taps(NEWCOMER, "set.toggle", value="heart")
-    if not await walker.taps_if_there(NEWCOMER, "set.done", draft=["heart"]):
-        await walker.taps(NEWCOMER, "set.done")
+    await walker.taps(NEWCOMER, "set.toggle", value=topic)
+    await walker.taps(NEWCOMER, "set.done")
 
 
 async def pain_gets_worse(walker: Walker) -> None:
     """Much pain brings the short list; a line of it, and a doubt in words, stop all training."""
     await walker.writes(SORE, "/pain")
     for act, where in (
-        ("pain.site", {"site": "shoulder"}),
+        ("pain.site", {"site": "shoulder_front"}),
         ("pain.side", {"side": "right"}),
         ("pain.score", {"score": 8}),
     ):
         await walker.taps(SORE, act, **where)
     await walker.taps_if_there(SORE, "pain.sign", sign="")
     await walker.taps(SORE, "pain.list")
-    said = {"en": "my hand has been numb since yesterday", "es": "tengo la mano dormida desde ayer"}
+    said = {"en": "my chest feels tight", "es": "siento el pecho apretado"}
     await walker.writes(SORE, said[walker.stage.language])
-    await walker.taps_if_there(SORE, "flag.answer")
+    await walker.taps(SORE, "flag.answer", certainty="denied")
 
 
 async def leaves(walker: Walker) -> None:

@@ -43,8 +43,8 @@ def months_pass(stage: WalkStage) -> None:
 
 async def decides(walker: Walker) -> None:
     """Reviews: changed, left, sent; proposals: declined, accepted, several at once."""
-    await walker.taps(COACH, "review.show")
-    await walker.taps(COACH, "review.change")
+    await walker.taps_if_there(COACH, "review.show")
+    await walker.taps_if_there(COACH, "review.change")
     await walker.explores(COACH)
 
 
@@ -67,7 +67,6 @@ async def sends_files(walker: Walker) -> None:
         await walker.does(
             COACH, f"sent {name}", lambda one: one.send_document(name, content, caption)
         )
-        await walker.arrives(COACH)
 
     await sends("a.pdf", b"%PDF", "")
     await sends(FILE, b"- nonsense: [", "/movements lorem")
@@ -91,6 +90,12 @@ async def sends_files(walker: Walker) -> None:
     await walker.does(COACH, "sent a sticker", lambda one: one.send_sticker())
 
 
+async def clears_a_place(walker: Walker) -> None:
+    """Two places are left out: which one is asked."""
+    await walker.writes(COACH, "/clear Inma lorem ipsum")
+    await walker.taps(COACH, "coach.clear_place")
+
+
 async def clears(walker: Walker) -> None:
     """What was left out is cleared: stopped first, then with the statement and the day."""
     for act in ("coach.clear_stop", "coach.clear_place", "coach.clear_assessed"):
@@ -108,6 +113,43 @@ async def owner_moves(walker: Walker) -> None:
         await walker.taps(OWNER, "owner.move")
 
 
+async def looks_around(walker: Walker) -> None:
+    """Corners that the curious pass by."""
+    await walker.writes(COACH, "/hours")
+    await walker.taps(COACH, "hours.ask")
+    await walker.taps(COACH, "hours.show")
+    await walker.writes(COACH, "/group Ines Juniors")
+    await walker.writes(COACH, "/roster")
+    await walker.taps(COACH, "coach.roster")
+    await walker.taps(COACH, "coach.group_back")
+    await walker.writes(COACH, "/swap Inma")
+    await walker.taps(COACH, "swap.out")
+    await walker.taps(COACH, "swap.in")
+    await walker.writes(COACH, "lorem ipsum")
+    await walker.writes(COACH, "/dose Inma")
+    await walker.taps(COACH, "dose.which")
+    await walker.taps(COACH, "dose.amount")
+    await walker.writes(COACH, "lorem ipsum")
+    await walker.writes(COACH, "/rest Ines wrist lorem ipsum")
+    await walker.taps(COACH, "rest.side")
+    await walker.writes(COACH, "/emergency 112 US")
+    await walker.taps(COACH, "coach.emergency_confirm")
+    await walker.does(COACH, "sent a photo", lambda one: one.send_photo("/howto hang"))
+    await walker.writes(COACH, "/howto")
+    await walker.taps(COACH, "howto.which")
+    await walker.writes(COACH, "/plan Ines")
+    await walker.taps(COACH, "plan.week")
+    await walker.taps(COACH, "plan.day")
+    await walker.taps(COACH, "plan.item")
+    await walker.taps(COACH, "plan.move")
+
+
+async def asks_for_tests(walker: Walker) -> None:
+    """Guided tests with the next session."""
+    await walker.writes(COACH, "/tests Ines")
+    await walker.taps(COACH, "coach.tests_ask", begins="next")
+
+
 async def practises(walker: Walker) -> None:
     """A coach sees what athletes see, and ends it."""
     await walker.writes(COACH, "/practice please")
@@ -118,9 +160,12 @@ async def practises(walker: Walker) -> None:
 
 async def erases(walker: Walker) -> None:
     """Somebody who asked for it in writing: kept first, then gone."""
+    await walker.writes(COACH, "/who Inma")
+    while await walker.taps_if_there(COACH, "alert.seen"):
+        pass
     for chat_id, role, name in ((COACH, "coach", "Inma"), (OWNER, "owner", "Olga")):
-        await walker.writes(chat_id, f"/erase {name}")
+        await walker.writes(chat_id, f"/erase {name} lorem ipsum")
         await walker.taps(chat_id, f"{role}.erase.keep")
-        await walker.writes(chat_id, f"/erase {name}")
+        await walker.writes(chat_id, f"/erase {name} lorem ipsum")
         await walker.taps(chat_id, f"{role}.erase.first")
         await walker.taps(chat_id, f"{role}.erase.second")

@@ -9,6 +9,7 @@ import pytest
 from tests.walk import scenes_athlete as athletes
 from tests.walk import scenes_coach as coaches
 from tests.walk.stage import ATHLETE, COACH, MONDAY, OTHER_COACH, OWNER, SORE, WalkStage
+from tests.walk.stale import taps_again
 from tests.walk.trespass import trespass
 from tests.walk.walker import Walker
 
@@ -42,6 +43,7 @@ async def _first_days(walker: Walker) -> None:
     await walker.explores(COACH)
     await stage.strike_at(morning(1))
     await athletes.morning_after(walker)
+    await coaches.clears_a_place(walker)
     await athletes.early_session(walker)
     await coaches.answers_clips(walker)
     await walker.explores(COACH)
@@ -53,10 +55,12 @@ async def _first_days(walker: Walker) -> None:
     await stage.strike_at(morning(3))
     await coaches.decides(walker)
     await athletes.care_is_told(walker)
+    await coaches.asks_for_tests(walker)
     await stage.strike_at(morning(4))
-    for chat_id in (ATHLETE, SORE):
-        if await walker.taps_if_there(chat_id, "as_planned"):
-            await athletes.answers_session(walker, chat_id)
+    await athletes.tested_again(walker)
+    await walker.taps_if_there(SORE, "as_planned")
+    await athletes.answers_session(walker, SORE)
+    await coaches.looks_around(walker)
 
 
 async def _curious_days(walker: Walker) -> None:
@@ -74,6 +78,8 @@ async def _last_day(walker: Walker) -> None:
     await coaches.clears(walker)
     await coaches.practises(walker)
     await coaches.owner_moves(walker)
+    await taps_again(walker)
+    walker.is_erased = True
     await athletes.leaves(walker)
     await coaches.erases(walker)
 

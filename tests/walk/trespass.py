@@ -6,6 +6,7 @@ afterwards.
 
 import json
 import re
+from collections.abc import Mapping
 from typing import Any
 
 from sqlmodel import Session, col, select
@@ -19,7 +20,7 @@ from storage.records.wire import Button
 from storage.tables.wire import OutboxRow
 from tests.walk.lines import SECRET
 from tests.walk.stage import ATHLETES, COACHES, INVITED, NAMES, OWNER, STRANGER, THEIRS, WalkStage
-from tests.walk.tables import changed, stored, whose
+from tests.walk.tables import Key, Row, changed, stored, whose
 
 
 class _Undone(Exception):  # noqa: N818  nothing failed: what was tried is taken back
@@ -29,22 +30,25 @@ class _Undone(Exception):  # noqa: N818  nothing failed: what was tried is taken
 def trespass(stage: WalkStage, known: Button) -> list[str]:
     """Let everybody else try a button; return what they reached."""
     faults = []
+    with stage.database.transaction() as tx:
+        before = stored(tx)
     for chat_id in (*NAMES, STRANGER):
         if chat_id == known.chat_id:
             continue
-        faults += _tried(stage, known, chat_id, is_forged=False)
-        if chat_id != STRANGER and not (
-            chat_id == OWNER and front.TAPS[known.act].role is Role.OWNER
-        ):
-            faults += _tried(stage, known, chat_id, is_forged=True)
+        faults += _tried(stage, known, chat_id, before, is_forged=False)
+        may_well = chat_id == OWNER and front.TAPS[known.act].role is Role.OWNER
+        if known.arguments and not may_well:  # without arguments it is about who taps it
+            faults += _tried(stage, known, chat_id, before, is_forged=True)
     return faults
 
 
-def _tried(stage: WalkStage, known: Button, chat_id: int, *, is_forged: bool) -> list[str]:
+def _tried(
+    stage: WalkStage, known: Button, chat_id: int, before: Mapping[Key, Row], *, is_forged: bool
+) -> list[str]:
     faults: list[str] = []
     try:
         with stage.database.transaction() as tx:
-            faults += _try(stage, tx, known, chat_id, is_forged=is_forged)
+            faults += _try(stage, tx, known, chat_id, before, is_forged=is_forged)
             raise _Undone
     except _Undone:
         pass
@@ -53,10 +57,16 @@ def _tried(stage: WalkStage, known: Button, chat_id: int, *, is_forged: bool) ->
 
 
 def _try(
-    stage: WalkStage, tx: Session, known: Button, chat_id: int, *, is_forged: bool
+    stage: WalkStage,
+    tx: Session,
+    known: Button,
+    chat_id: int,
+    before: Mapping[Key, Row],
+    *,
+    is_forged: bool,
 ) -> list[str]:
     assert stage.house is not None
-    now, before, last = stage.clock.now(), stored(tx), _last(tx)
+    now, last, theirs = stage.clock.now(), _last(tx), _ids(tx, chat_id)
     person = people.person_in_chat(tx, chat_id)
     token = known.token
     if is_forged:
@@ -77,7 +87,8 @@ def _try(
     except Exception as fault:  # noqa: BLE001  an act may well choke on what is not its own
         return [f"{type(fault).__name__}: {fault}"]
     after = stored(tx)
-    theirs = _ids(tx, chat_id)
+    had = {key[1][0] for key in before if key[0] == "person"}
+    theirs |= _ids(tx, chat_id) - had  # whom somebody invited just now is their own
     reached = {
         f"changed {key[0]} of {whose(key, after) or whose(key, before)}"
         for key in changed(before, after)
