@@ -15,6 +15,7 @@ from bot.turn import Shot, Tap, TapRows, Turn
 from bot.wording import history_picture as words
 from bot.wording import pictures as picture_words
 from bot.wording.history_picture import MovementHistory
+from bot.wording.movement_names import name_of
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Movement, Sides
 from scheduler.pain.values import Side
@@ -59,7 +60,7 @@ def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
 def _taps(tongue: Tongue, person: Person, others: Sequence[Movement]) -> TapRows:
     taps = [
         Tap(
-            words.movement_label(tongue, one.name),
+            words.movement_label(tongue, name_of(tongue, one)),
             ACT,
             {"athlete": person.id, "movement": one.key},
         )

@@ -66,7 +66,7 @@ def other(turn: Turn, coach: Person, named: Named, arguments: Arguments, event: 
     choices = stand_ins(turn, named, day, item)
     first = int(arguments["page"]) * CHOICES_A_PAGE
     rows = [
-        [Tap(words.name_label(tongue, one.name), PUT, {**about, "to": one.key})]
+        [Tap(words.name_label(tongue, name_of(tongue, one)), PUT, {**about, "to": one.key})]
         for one in choices[first : first + CHOICES_A_PAGE]
     ]
     last = [Tap(words.step_label(tongue, "to_day"), DAY, about)]

@@ -65,7 +65,7 @@ COMMANDS: dict[str, Command] = {
 NOTHING_ASKED = {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}
 """The states in which no session is out: what is written then is for the coach."""
 
-ONCE = frozenset({"pause.for", "leave.yes"})
+ONCE = frozenset({"pause.for", "leave.yes", "set.answer", "set.done"})
 """Acts that are done by the first tap: a slip weeks later begins no second break."""
 
 TAPS: dict[str, TapEntry] = {

@@ -147,6 +147,8 @@ async def early_session(walker: Walker) -> None:
     await walker.taps(ATHLETE, "session.now")
     await walker.does(ATHLETE, "sent a clip", lambda one: one.send_video(""))
     await walker.taps(ATHLETE, "clip.item")
+    await walker.taps(ATHLETE, "how_to")
+    await walker.taps(ATHLETE, "how_to.show")
     await walker.taps(ATHLETE, "steps")
     await walker.taps(ATHLETE, "item.as_planned")
     await walker.does(ATHLETE, "sent a clip", lambda one: one.send_video(""))
@@ -175,14 +177,25 @@ async def tested(walker: Walker) -> None:
     """Guided tests: a figure, wrong words, one changed, one skipped, one that hurt, the rest later."""
     await walker.taps(NEWCOMER, "tests.start")
     await walker.writes(NEWCOMER, "???")
+    await _tells_one_test(walker)
+    await walker.taps(NEWCOMER, "tests.change")
+    await walker.taps(NEWCOMER, "tests.stop")
+    await answers_session(walker, NEWCOMER)
+
+
+async def _tells_one_test(walker: Walker) -> None:
+    for _ in range(3):
+        if await walker.taps_if_there(NEWCOMER, "tests.left"):
+            return
+        await walker.taps(NEWCOMER, "tests.value")
+
+
+async def tested_on(walker: Walker) -> None:
+    """The rest of the tests on the next day: one is left out, and why."""
+    await walker.taps(NEWCOMER, "tests.start")
     await walker.taps(NEWCOMER, "tests.skip")
     await walker.taps(NEWCOMER, "tests.skipped")
-    for _ in range(2):
-        for _ in range(4):
-            if not await walker.taps_if_there(NEWCOMER, "tests.value"):
-                break
-        await walker.taps_if_there(NEWCOMER, "tests.left")
-        await walker.taps_if_there(NEWCOMER, "tests.change")
+    await walker.taps_if_there(NEWCOMER, "tests.stop")
     await answers_session(walker, NEWCOMER)
 
 
@@ -194,7 +207,6 @@ async def tested_again(walker: Walker) -> None:
         await walker.taps(ATHLETE, act, **where)
     await walker.taps(ATHLETE, "pain.score", score=2)
     await walker.taps_if_there(ATHLETE, "pain.list", line="")
-    await walker.taps(ATHLETE, "tests.stop")
     await answers_session(walker, ATHLETE)
 
 
@@ -215,7 +227,8 @@ async def _sets_health(walker: Walker, topic: str) -> None:
     await walker.writes(NEWCOMER, "/settings")
     await walker.taps(NEWCOMER, "set.ask", step="screen")
     await walker.taps(NEWCOMER, "set.toggle", value=topic)
-    await walker.taps(NEWCOMER, "set.done")
+    if not await walker.taps_if_there(NEWCOMER, "set.done", is_none=None, draft=[topic]):
+        await walker.taps(NEWCOMER, "set.done", is_none=True)
 
 
 async def pain_gets_worse(walker: Walker) -> None:

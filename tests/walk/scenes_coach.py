@@ -118,6 +118,8 @@ async def looks_around(walker: Walker) -> None:
     await walker.writes(COACH, "/hours")
     await walker.taps(COACH, "hours.ask")
     await walker.taps(COACH, "hours.show")
+    await walker.taps(COACH, "hours.ask")
+    await walker.taps(COACH, "hours.set")
     await walker.writes(COACH, "/group Ines Juniors")
     await walker.writes(COACH, "/roster")
     await walker.taps(COACH, "coach.roster")
@@ -132,7 +134,8 @@ async def looks_around(walker: Walker) -> None:
     await walker.writes(COACH, "lorem ipsum")
     await walker.writes(COACH, "/rest Ines wrist lorem ipsum")
     await walker.taps(COACH, "rest.side")
-    await walker.writes(COACH, "/emergency 112 US")
+    await walker.writes(COACH, "/emergency 061 ES")
+    await walker.writes(COACH, "/emergency")
     await walker.taps(COACH, "coach.emergency_confirm")
     await walker.does(COACH, "sent a photo", lambda one: one.send_photo("/howto hang"))
     await walker.writes(COACH, "/howto")
@@ -140,12 +143,16 @@ async def looks_around(walker: Walker) -> None:
     await walker.writes(COACH, "/plan Ines")
     await walker.taps(COACH, "plan.week")
     await walker.taps(COACH, "plan.day")
-    await walker.taps(COACH, "plan.item")
     await walker.taps(COACH, "plan.move")
+    await walker.writes(COACH, "/plan Ines ban nonsense")
+    await walker.taps(COACH, "plan.mark")
 
 
 async def asks_for_tests(walker: Walker) -> None:
     """Guided tests with the next session."""
+    await walker.writes(COACH, "/tests Ines")
+    await walker.taps(COACH, "coach.tests_ask", begins="lighter")
+    await walker.taps(COACH, "coach.tests_off")
     await walker.writes(COACH, "/tests Ines")
     await walker.taps(COACH, "coach.tests_ask", begins="next")
 
