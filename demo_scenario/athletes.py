@@ -7,19 +7,23 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from demo_scenario import tested_day, training_day
+from demo_scenario import acting, tested_day, training_day
 from demo_scenario.eye import SeenSession, label_at_most, labels, see_session
 from demo_scenario.hidden import HiddenBody
 from demo_scenario.intake_answers import IntakeAnswer, answer_of_intake
 from demo_scenario.loopback.screen import ShownMessage
 from demo_scenario.phone import Phone
 from demo_scenario.player import Player
+from demo_scenario.scenes.steps import Silence
+from demo_scenario.scenes.the_season import LATE, SCENES, SILENCES
 from demo_scenario.slips import Slip, slip_of, slipped
+from demo_scenario.spanish_screen import Understood
 from demo_scenario.story import HURTS, SENDS, Happening, Hurts, Sends
 from demo_scenario.team import AthleteEntry, Habit
 from demo_scenario.typing_habits import DoneItem, messages, one_item
 from scheduler.catalogue.library import Library
 
+CALLED_OFF = ("Called off.", "Anulada.")
 CANT_LABELS = ("No time", "Ill", "Travelling")
 LEAST_COMPARED = 4  # [numbers] ch: fewer may agree by chance
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
@@ -47,6 +51,7 @@ class SimulatedAthlete(Player):
         self.entry = entry
         self.zone = ZoneInfo(entry.zone)
         self.trained = 0
+        self.has_joined = not entry.joins
         self._body = body
         self._library = library
         self._sessions_seen: set[int] = set()
@@ -57,6 +62,10 @@ class SimulatedAthlete(Player):
         self._busy_with: int | None = None
         self._test_left = 0.0
         self._is_testing = False
+        self._off_on = -1
+        self._start = start
+        self._understands = Understood(entry.language)
+        acting.plan(self, SCENES, start=start, zone=self.zone)
         for one in SENDS:
             if one.part is entry.part:
                 when = datetime.combine(start + timedelta(days=one.day), one.at, self.zone)
@@ -64,6 +73,11 @@ class SimulatedAthlete(Player):
 
     def read(self, message: ShownMessage) -> None:
         """React to one new message as people do: sessions are trained, questions answered."""
+        if self._is_silent():
+            return
+        message = self._understands.message(message)
+        if message.text.startswith(CALLED_OFF):
+            self._off_on = self._day()
         session = see_session(message)
         if session is not None:
             self._plan_session(session)
@@ -76,6 +90,17 @@ class SimulatedAthlete(Player):
     def open_link(self, payload: str) -> None:
         """Follow the personal link and press start."""
         self.phone.person.open_link(payload)
+
+    def _day(self) -> int:
+        """Return the day of the demo, counted from 0, by this person's calendar."""
+        now = self.now.astimezone(self.zone).date() if self.now else self._start
+        return (now - self._start).days
+
+    def _is_silent(self) -> bool:
+        return any(self._is_in(one) for one in SILENCES)
+
+    def _is_in(self, one: Silence) -> bool:
+        return one.who == self.name and one.first_day <= self._day() <= one.last_day
 
     # Training ------------------------------------------------------------------------------
 
@@ -93,12 +118,12 @@ class SimulatedAthlete(Player):
         self.at(when, lambda: self._train(session.message_id))
 
     def _cant(self, session: SeenSession) -> None:
-        self.phone.tap(session.message_id, "Can't today")
+        self._tap(session.message_id, "Can't today")
 
     def _train(self, message_id: int) -> None:
         message = self.phone.message(message_id)
-        session = see_session(message) if message else None
-        if session is None or self.now is None:
+        session = see_session(self._understands.message(message)) if message else None
+        if session is None or self.now is None or self._is_silent() or self._off_on == self._day():
             return
         self.trained += 1
         self._has_explained = False
@@ -120,17 +145,22 @@ class SimulatedAthlete(Player):
             self._cant(session)  # all of it was taken out since
 
     def _report(self, session: SeenSession) -> None:
+        if self.now is not None and any(
+            one.who == self.name and one.day == self._day() for one in LATE
+        ):
+            self.at(self.now + timedelta(days=1), partial(self._write_late, self._day()))
+            return
         habit = self.entry.habits[self.trained % len(self.entry.habits)]
         if habit is Habit.STEP_BY_STEP:
-            self.phone.tap(session.message_id, "Step by step")
+            self._tap(session.message_id, "Step by step")
             return
         if habit is Habit.ALL_AS_PLANNED:
             if all(one.is_as_written for one in self._done):
-                self.phone.tap(session.message_id, "All as planned")
+                self._tap(session.message_id, "All as planned")
                 return
             habit = Habit.NUMBERED
         slip = slip_of(self.entry.part, self.trained)
-        texts = messages(habit, self._done, self.chance)
+        texts = [self._understands.said(one) for one in messages(habit, self._done, self.chance)]
         wrong, mend = slipped(slip, texts[0], self._done[0]) if slip else (texts[0], None)
         first_id = self.phone.write(wrong)
         if mend is not None and slip is Slip.SORRY:
@@ -139,16 +169,27 @@ class SimulatedAthlete(Player):
             self.soon(lambda: self._edit(first_id, mend), least_s=20, most_s=40)
         self._say_later(texts[1:])
 
+    def _write_late(self, day: int) -> None:
+        """Write the day's name above what was done on it."""
+        lines = [f"{one.seen.number}) {one_item(one)}" for one in self._done]
+        self._say("\n".join([f"{self._start + timedelta(days=day):%A}", *lines]))
+
     def _say_later(self, texts: list[str]) -> None:
         if self.now is None:
             return
         when = self.now
         for text in texts:
             when += timedelta(seconds=self.chance.randint(*TYPES_S))
-            self.at(when, partial(self._say, text))
+            self.at(when, partial(self._say_unless_explained, text))
+
+    def _say_unless_explained(self, text: str) -> None:
+        """Go on item by item, unless the whole session was written plainly meanwhile."""
+        if not self._has_explained:
+            self._say(text)
 
     def _write_plainly(self) -> None:
-        self._say("\n".join(f"{one.seen.number}) {one_item(one)}" for one in self._done))
+        lines = [f"{one.seen.number}) {one_item(one)}" for one in self._done]
+        self._say(self._understands.said("\n".join(lines)))
 
     def _say(self, text: str) -> None:
         self.phone.write(text)
@@ -166,7 +207,7 @@ class SimulatedAthlete(Player):
             case Happening.VOICE:
                 person.send_voice()
             case Happening.CLIP:
-                person.send_video("hang, set 3, is this ok?")
+                person.send_video("push-up hold, set 3, is this ok?")
 
     # Questions -----------------------------------------------------------------------------
 
@@ -181,7 +222,7 @@ class SimulatedAthlete(Player):
         intake = answer_of_intake(message, self.entry)
         if intake is not None:
             self._answer_intake(message.message_id, intake)
-        elif set(labels(message)) - {"Change a number", "Change"}:
+        elif not self.entry.coaches and set(labels(message)) - {"Change a number", "Change"}:
             self.puzzle_over(message)
 
     def _questions(self) -> list[tuple[str, Callable[[ShownMessage], str | None]]]:
@@ -204,6 +245,10 @@ class SimulatedAthlete(Player):
             ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
+            ("Please stop for now. Is it new", lambda _: "No, nothing of that kind"),
+            ("Which item is it?", lambda message: labels(message)[0]),
+            ("Called off.", lambda _: None),
+            ("Anulada.", lambda _: None),
             ("after some minutes", lambda message: labels(message)[0]),
         ]
 
@@ -279,7 +324,8 @@ class SimulatedAthlete(Player):
             if f"{one.seen.number}. {one.seen.name}:" in asked:
                 if one.is_as_written:
                     return "As planned"
-                self.soon(partial(self._say, one_item(one)), least_s=20, most_s=60)
+                said = self._understands.said(one_item(one))
+                self.soon(partial(self._say, said), least_s=20, most_s=60)
         return None
 
     def _which_reading(self, message: ShownMessage) -> str:
@@ -296,7 +342,7 @@ class SimulatedAthlete(Player):
         self.soon(lambda: self._tap(message_id, label), least_s=TAPS_S[0], most_s=TAPS_S[1])
 
     def _tap(self, message_id: int, label: str) -> None:
-        self.phone.tap(message_id, label)
+        self.phone.tap(message_id, self._understands.label(label))
 
 
 def _reads_as(label: str, done: Sequence[DoneItem]) -> bool:

@@ -1,15 +1,18 @@
 """Every person's whole chat as one plain page: readable on a phone, by day and by night."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from html import escape
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from demo_scenario.loopback.files import MediaKind
 from demo_scenario.loopback.screen import ShownButton, ShownMessage
 from demo_scenario.play import Stage
 from demo_scenario.player import Player
 
+PNG = b"\x89PNG"
+PICTURES = "pictures"
 STYLE = """
 :root { color-scheme: light dark; --ink: #222; --paper: #f4f1ea; --rule: #b9b2a3; --own: #e3ddcf }
 @media (prefers-color-scheme: dark) {
@@ -24,6 +27,7 @@ header { font: 12px/1.6 monospace; opacity: .75 }
 pre { font: inherit; margin: 0; white-space: pre-wrap; overflow-wrap: anywhere }
 kbd { display: inline-block; font: 13px/1.4 monospace; border: 1px solid var(--rule);
   border-radius: 2px; padding: .05rem .45rem; margin: .2rem .25rem 0 0 }
+img { max-width: 100%; display: block }
 details { font-size: .85rem; opacity: .8 }
 nav a { display: block; padding: .4rem 0; color: inherit }
 """
@@ -35,7 +39,8 @@ def write_pages(stage: Stage, folder: Path) -> list[Path]:
     written = []
     for player in stage.players:
         page = folder / f"{player.name.lower()}.html"
-        page.write_text(_page(player.name, _chat(player)), encoding="utf-8")
+        pictures = _pictures_of(player, stage, folder)
+        page.write_text(_page(player.name, _chat(player, pictures)), encoding="utf-8")
         written.append(page)
     links = "".join(
         f'<a href="{player.name.lower()}.html">{escape(player.name)}</a>'
@@ -44,6 +49,22 @@ def write_pages(stage: Stage, folder: Path) -> list[Path]:
     index = folder / "index.html"
     index.write_text(_page("Chats", [f"<nav>{links}</nav>"]), encoding="utf-8")
     return [index, *written]
+
+
+def _pictures_of(player: Player, stage: Stage, folder: Path) -> dict[str, str]:
+    """Write the pictures of a chat beside the page; return each one's place by its file."""
+    found: dict[str, str] = {}
+    for message in player.sees():
+        if message.media is not MediaKind.PHOTO or message.file_id is None:
+            continue
+        content = stage.server.platform.files.content(message.file_id)
+        if not content.startswith(PNG) or message.file_id in found:
+            continue
+        place = Path(PICTURES) / f"{player.name.lower()}-{len(found) + 1}.png"
+        (folder / PICTURES).mkdir(exist_ok=True)
+        (folder / place).write_bytes(content)
+        found[message.file_id] = place.as_posix()
+    return found
 
 
 def zone_of(player: Player) -> ZoneInfo:
@@ -62,23 +83,23 @@ def _page(title: str, parts: Iterable[str]) -> str:
     )
 
 
-def _chat(player: Player) -> Iterator[str]:
+def _chat(player: Player, pictures: Mapping[str, str]) -> Iterator[str]:
     zone = zone_of(player)
     yield f"<p>Times in {escape(zone.key)}.</p>"
     day: date | None = None
-    for message in player.phone.person.sees():
+    for message in player.sees():
         local = message.sent_at.astimezone(zone)
         if local.date() != day:
             day = local.date()
             yield f"<h2>{day:%A} {day.day} {day:%B %Y}</h2>"
-        yield _message(message, f"{local:%H:%M}", player.name)
+        yield _message(message, f"{local:%H:%M}", player.name, pictures)
 
 
-def _message(message: ShownMessage, at: str, name: str) -> str:
+def _message(message: ShownMessage, at: str, name: str, pictures: Mapping[str, str]) -> str:
     who = "Holdwell" if message.is_from_bot else name
     kind = "bot" if message.is_from_bot else "person"
     edited = ", changed later" if message.edited_at else ""
-    media = f"<p>[{message.media.value}]</p>" if message.media else ""
+    media = _media(message, pictures)
     earlier = "".join(
         f"<details><summary>before</summary><pre>{one.html}</pre>{_keys(one.buttons)}</details>"
         for one in message.history
@@ -87,6 +108,16 @@ def _message(message: ShownMessage, at: str, name: str) -> str:
         f'<article class="{kind}"><header>{at} {escape(who)}{edited}</header>{earlier}{media}'
         f"<pre>{message.html}</pre>{_keys(message.buttons)}</article>"
     )
+
+
+def _media(message: ShownMessage, pictures: Mapping[str, str]) -> str:
+    place = pictures.get(message.file_id or "")
+    if place is not None:
+        return f'<img src="{escape(place)}" alt="a picture">'
+    if message.media is None:
+        return ""
+    named = f": {escape(message.file_name or '')}" if message.media is MediaKind.DOCUMENT else ""
+    return f"<p>[{message.media.value}{named}]</p>"
 
 
 def _keys(rows: tuple[tuple[ShownButton, ...], ...]) -> str:

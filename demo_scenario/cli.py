@@ -14,13 +14,15 @@ from rich.progress import BarColumn, Progress, TextColumn, TimeElapsedColumn
 from demo_scenario.chat_pages import write_pages
 from demo_scenario.invariants import Broken, check
 from demo_scenario.play import Stage, play
-from demo_scenario.showing import show_days, show_table
+from demo_scenario.showing import show_days, show_table, show_used
 from demo_scenario.summary import Summary, summary_of
 from demo_scenario.team import default_team
+from demo_scenario.used import unused
 
 DATABASE_NAME = "holdwell.sqlite3"
 SUMMARY_NAME = "summary.json"
 CHATS_NAME = "chats"
+WHOLE_SEASON_WEEKS = 40  # [weeks] ch: in so many every feature is used by somebody
 
 console = Console()
 
@@ -47,15 +49,17 @@ def demo(
     write_summary(summary, out)
     show_days(stage, console)
     show_table(summary, console)
+    show_used(summary, console)
     console.print(f"Chats: {out / CHATS_NAME / 'index.html'}   Database: {database_file}")
-    end_with(broken)
+    end_with(broken, missing=unused(summary.used) if weeks >= WHOLE_SEASON_WEEKS else ())
 
 
-def end_with(broken: tuple[Broken, ...]) -> None:
-    """Name every breach on the error output and leave with exit code 1, if there is any."""
-    for one in broken:
-        print(f"holdwell demo: {one}", file=sys.stderr)
-    if broken:
+def end_with(broken: tuple[Broken, ...], *, missing: tuple[str, ...] = ()) -> None:
+    """Name every breach, and every feature that nobody used; leave with exit code 1 if any."""
+    lines = [*map(str, broken), *(f"nobody used: {name}" for name in missing)]
+    for line in lines:
+        print(f"holdwell demo: {line}", file=sys.stderr)
+    if lines:
         raise typer.Exit(1)
 
 

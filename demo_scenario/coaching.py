@@ -1,17 +1,25 @@
 """The coach at the other end: answers alerts, decides, writes back, and looks at the roster."""
 
 import random
-from datetime import date, datetime, timedelta
+import re
+from datetime import date, datetime, time, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
+from demo_scenario import acting
 from demo_scenario.eye import labels
 from demo_scenario.loopback.screen import ShownMessage
 from demo_scenario.phone import Phone
 from demo_scenario.player import Player
+from demo_scenario.scenes.the_season import SCENES
 from demo_scenario.story import COACH_SENDS, answer_to
 from demo_scenario.team import CoachEntry, Part, Team
 
+LINK_IN_LINE = re.compile(r"^(?P<name>\w+): \S+start=(?P<payload>[A-Za-z0-9_-]+)", re.MULTILINE)
+SINGLY_DAYS = 28  # [days] ch: then decisions on stages are collected
+TOGETHER_EVERY_DAYS = 28  # [days] ch
+TOGETHER_AT = time(18, 30)  # [wall time] ch: half an hour after the list was looked at
+CLIP_ANSWERS = ("Own words", "Looks right", "voice", "Looks right")
 WRITES_S = (20, 60)  # [s] ch
 TAPS_S = (3, 9)  # [s] ch
 
@@ -29,6 +37,9 @@ class SimulatedCoach(Player):
         self.links: dict[str, str] = {}
         self._team = team
         self._heard: dict[str, str] = {}
+        self._start = start
+        self._clips = 0
+        acting.plan(self, SCENES, start=start, zone=self.zone)
         for one in COACH_SENDS:
             when = datetime.combine(start + timedelta(days=one.day), one.at, self.zone)
             self.at(when.astimezone(ZoneInfo("UTC")), partial(phone.write, one.text))
@@ -42,6 +53,8 @@ class SimulatedCoach(Player):
             self._answer_alert(message)
         elif "Not yet" in has:
             self._decide(message)
+        elif "Own words" in has:
+            self._answer_clip(message)
         elif "Send as it is" in has:
             self._tap_later(message, "Send as it is", minutes=self.entry.looks_after_min)
         elif "Answer" in has:
@@ -50,14 +63,14 @@ class SimulatedCoach(Player):
             self._confirm_stage(message)
         elif (at_once := _at_once(has)) is not None:
             self._tap_soon(message, at_once)
-        elif message.text.startswith("Write now: your next text goes to"):
+        elif message.text.startswith("Write now: your next"):
             self._write(message)
         else:
             self._about_tests(message)
 
     def _about_tests(self, message: ShownMessage) -> None:
-        """Let tests come with the next session, and take the stage that they suggest."""
-        wanted = ("With the next session", "Set stage")
+        """Let people start and tests come, and take the stage that they suggest."""
+        wanted = ("With the next session", "Set stage", "Guardian agrees", "I have looked")
         label = next((one for one in labels(message) if one.startswith(wanted)), None)
         if label is not None:
             self._tap_later(message, label, minutes=self.entry.looks_after_min)
@@ -65,8 +78,39 @@ class SimulatedCoach(Player):
     def _decide(self, message: ShownMessage) -> None:
         """Say yes to what the rules propose; a complete checklist is what was waited for."""
         yes = next(label for label in labels(message) if label != "Not yet")
-        wait = self.entry.looks_after_min
-        self._tap_later(message, yes, minutes=wait)
+        if self.now is None:
+            return
+        today = (self.now.astimezone(self.zone).date() - self._start).days
+        if today < SINGLY_DAYS:
+            self._tap_later(message, yes, minutes=self.entry.looks_after_min)
+            return
+        on = today + TOGETHER_EVERY_DAYS - 1 - today % TOGETHER_EVERY_DAYS
+        when = datetime.combine(self._start + timedelta(days=on), TOGETHER_AT, self.zone)
+        at = max(when.astimezone(ZoneInfo("UTC")), self.now + timedelta(minutes=5))
+        self.at(at, partial(self._tap_if_open, message, yes))
+
+    def _tap_if_open(self, message: ShownMessage, yes: str) -> None:
+        """Decide what the list of decisions has not decided already."""
+        name = message.text.split(",")[0].split()[0]
+        done = any(name in one.text and one.text.startswith("Moved") for one in self.phone.glance())
+        if not done:
+            self.phone.tap(message.message_id, yes)
+
+    def _answer_clip(self, message: ShownMessage) -> None:
+        """Answer in own words, by a stock cue, by voice, and so on in turn."""
+        if "waiting" in message.text:
+            return  # looked up in the list; the clip's own message is answered
+        self._heard[message.text.split()[0]] = message.text
+        how = CLIP_ANSWERS[self._clips % len(CLIP_ANSWERS)]
+        self._clips += 1
+        if how != "voice":
+            self._tap_later(message, how, minutes=self.entry.looks_after_min)
+        elif self.now is not None:
+            when = self._awake(self.now + timedelta(minutes=self.entry.looks_after_min))
+            self.at(when, partial(self._speak_on, message.message_id))
+
+    def _speak_on(self, message_id: int) -> None:
+        self.phone.person.send_voice(reply_to_message_id=message_id)
 
     def _confirm_stage(self, message: ShownMessage) -> None:
         """Move the traveller up all the same; leave the over-eager where he is."""
@@ -93,8 +137,10 @@ class SimulatedCoach(Player):
                 return
 
     def _note_link(self, message: ShownMessage) -> None:
+        for found in LINK_IN_LINE.finditer(message.text):
+            self.links[found["name"]] = found["payload"]
         for athlete in self._team.athletes:
-            if athlete.name in message.text:
+            if athlete.name in message.text and not self.links:
                 payload = message.text.split("start=", 1)[1].split()[0].strip(".,)")
                 self.links[athlete.name] = payload
 

@@ -11,7 +11,7 @@ DOSE = re.compile(
     r"^\s*(?P<sets>\d+) × (?P<target>\d+) (?P<unit>s|m|reps?)(?P<more>.*?)"
     r", (?:stop with (?:about )?(?P<left>\d+(?:\.\d+)?) |a try of your checklist)"
 )
-LOAD = re.compile(r"(?:plus )?(?P<kg>\d+(?:\.\d+)?) kg(?: a hand| on the body)?")
+LOAD = re.compile(r"(?:plus |más )?(?P<kg>\d+(?:[.,]\d+)?) kg(?: a hand| on the body)?")
 BAND = re.compile(r"(?P<band>\w+) band")
 ALL_AS_PLANNED = "All as planned"
 
@@ -78,7 +78,7 @@ def _item(found: re.Match[str], dose: re.Match[str], *, is_extra: bool) -> SeenI
         sets=int(dose["sets"]),
         target=int(dose["target"]),
         unit=Unit.REPS if unit.startswith("rep") else Unit(unit),
-        load_kg=float(load["kg"]) if load else None,
+        load_kg=float(load["kg"].replace(",", ".")) if load else None,
         band=band["band"] if band else None,
         arms=_arms(more),
         stop_with=float(dose["left"] or 0),

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from demo_scenario.eye import labels
 from demo_scenario.loopback.screen import ShownMessage
 from demo_scenario.team import AthleteEntry
+from scheduler.training.values import ReferenceValues
 
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
@@ -24,6 +25,8 @@ def answer_of_intake(message: ShownMessage, entry: AthleteEntry) -> IntakeAnswer
         return IntakeAnswer(taps=(agree,))
     if "Looks right" in labels(message):
         return IntakeAnswer(taps=("Looks right",))
+    if "At what time" in message.text and f"{entry.session_at:%H:%M}" not in labels(message):
+        return IntakeAnswer(text=f"{entry.session_at:%H:%M}")
     for words, answer in _answers(entry).items():
         if words in message.text:
             return answer
@@ -35,8 +38,13 @@ def _answers(entry: AthleteEntry) -> dict[str, IntakeAnswer]:
     city = entry.zone.rsplit("/", 1)[-1].replace("_", " ")
     dumbbells = tuple(f"{kg:g} kg" for kg in entry.dumbbells_kg)
     return {
-        "Are you 18 or older": IntakeAnswer(taps=("18 or older",)),
-        "Which one shall we hold you to": IntakeAnswer(taps=("Women's table",)),
+        "Are you 18 or older": IntakeAnswer(
+            taps=("Under 18",) if entry.guardian else ("18 or older",)
+        ),
+        "Then a parent or guardian": IntakeAnswer(text=entry.guardian or ""),
+        "Which one shall we hold you to": IntakeAnswer(
+            taps=("Men's table",) if entry.reference is ReferenceValues.MEN else ("Women's table",)
+        ),
         "What do you weigh": IntakeAnswer(text=f"{entry.body_mass_kg:g} kg"),
         "How long have you trained": IntakeAnswer(taps=("Under 6 months",)),
         "When did you last train": IntakeAnswer(taps=("Within the last week",)),

@@ -8,6 +8,7 @@ from datetime import date, datetime
 from sqlmodel import Session, col, select
 
 from bot.turn import Turn
+from demo_scenario import season_invariants as season
 from demo_scenario.play import Stage
 from demo_scenario.sent_weeks import broken_weeks, left_out_but_sent
 from storage.records.care import AlertState
@@ -61,6 +62,11 @@ def breaches_in(turn: Turn, stage: Stage) -> tuple[Broken, ...]:
             ("an alert that is forgotten", _forgotten_alerts(tx, ended_at)),
             ("a week against its rules, without a word", broken_weeks(turn, start=_start(stage))),
             ("something left out was sent", left_out_but_sent(turn, start=_start(stage))),
+            ("a clip that nobody sees", season.clips_out_of_sight(turn)),
+            ("private words were told", season.private_words_told(stage)),
+            ("something of an erased person is left", season.left_behind(tx, stage)),
+            ("an album too long", season.albums_too_long(stage)),
+            ("somebody could not do what they meant to", season.could_not_do(stage)),
         )
         for where in found
     )
@@ -105,10 +111,12 @@ def _other_than_sent(tx: Session, stage: Stage) -> Iterator[str]:
     rows = tx.exec(select(OutboxRow).where(OutboxRow.state == OutboxState.SENT))
     sent = Counter(row.chat_id for row in rows if row.operation in SHOWN)
     for player in stage.players:
-        chat_id = player.phone.person.chat_id
-        shown = len(player.phone.person.sees_from_bot())
-        if shown != sent[chat_id]:
-            yield f"{player.name}: {sent[chat_id]} sent, {shown} on the screen"
+        if season.is_erased(player):
+            continue  # of whom nothing is counted any more
+        for person in (phone.person for phone in player.phones):
+            shown, counted = len(person.sees_from_bot()), sent[person.chat_id]
+            if shown != counted:
+                yield f"{player.name}: {counted} sent, {shown} on the screen"
 
 
 def _forgotten_alerts(tx: Session, ended_at: datetime) -> Iterator[str]:

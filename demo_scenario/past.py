@@ -32,6 +32,8 @@ def settle_in(house: Holdwell, team: Team, bodies: dict[str, HiddenBody]) -> Non
     began = team.begins_at() - timedelta(weeks=30)
     with house.database.transaction() as tx:
         coach = _add_coach(house.turn(tx, began), team.coach)
+        for other in (one for one in team.athletes if one.coaches):
+            _add_other_coach(house.turn(tx, began), other, team.coach)
     for entry in team.known:
         with house.database.transaction() as tx:
             person = _add_athlete(house.turn(tx, began), entry, coach, team.start)
@@ -72,9 +74,28 @@ def _add_coach(turn: Turn, entry: CoachEntry) -> Person:
     )
 
 
+def _add_other_coach(turn: Turn, entry: AthleteEntry, like: CoachEntry) -> Person:
+    """Write a second coach, who has no athlete yet and will train with the first."""
+    return people.add_person(
+        turn.tx,
+        name=entry.name,
+        now=turn.now,
+        zone=entry.zone,
+        is_coach=True,
+        chat_id=entry.chat_id,
+        digest_weekday=like.digest_weekday,
+        digest_at=like.digest_at,
+    )
+
+
 def _add_athlete(turn: Turn, entry: AthleteEntry, coach: Person, start: date) -> Person:
     person = people.add_person(
-        turn.tx, name=entry.name, now=turn.now, zone=entry.zone, chat_id=entry.chat_id
+        turn.tx,
+        name=entry.name,
+        now=turn.now,
+        zone=entry.zone,
+        chat_id=entry.chat_id,
+        language=entry.language,
     )
     mondays = list(_weeks_trained(entry, start))
     people.add_athlete(

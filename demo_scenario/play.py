@@ -21,6 +21,8 @@ from demo_scenario.loopback.server import LoopbackServer
 from demo_scenario.past import settle_in
 from demo_scenario.phone import Phone
 from demo_scenario.player import Player
+from demo_scenario.scenes.steps import Outage
+from demo_scenario.scenes.the_season import OUTAGES
 from demo_scenario.team import AthleteEntry, Team
 from scheduler.calendar.clocks import SimulatedClock
 from scheduler.calendar.values import Timing
@@ -33,6 +35,8 @@ MINUTE = timedelta(minutes=1)
 HALF_HOUR = timedelta(minutes=30)
 POLL_S = 50  # [s of the real clock] ch: longer than a demo stands still
 QUIET_WITHIN_S = 30.0  # [s of the real clock] ch: beyond it something hangs, and says so
+NEW_PHONE = 500  # [chat ids] ch: nobody else is there
+BRIEFLY = 200  # [loop turns] ch: beyond them a file is being made beside the loop
 DRAWING_S = 0.01  # [s of the real clock] ch: between two looks while a picture is drawn
 LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
 
@@ -44,12 +48,14 @@ class Stage:
     """Everything that stands when the play begins."""
 
     house: Holdwell
+    wiring: Wiring
     server: LoopbackServer
     clock: SimulatedClock
     team: Team
     coach: SimulatedCoach
     athletes: dict[str, SimulatedAthlete]
     strikes: int = 0
+    is_down: bool = False
     ended_at: datetime | None = None
 
     @property
@@ -60,11 +66,14 @@ class Stage:
     async def settle(self) -> None:
         """Wait until the platform is quiet and the house has nothing in hand."""
         platform = self.server.platform
-        for _ in range(10_000):
+        if self.is_down:
+            return
+        for turns in range(10_000):
             if platform.is_quiet and self.house.is_idle and not platform.unconfirmed_updates:
                 return
             if platform.is_quiet:
-                await asyncio.sleep(DRAWING_S if self.house.is_drawing else 0)
+                is_working = self.house.is_drawing or turns > BRIEFLY
+                await asyncio.sleep(DRAWING_S if is_working else 0)
             else:
                 await platform.until_quiet(within_s=QUIET_WITHIN_S)
         raise RuntimeError("the house does not come to rest")
@@ -104,18 +113,17 @@ async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
     clock = SimulatedClock(team.begins_at(), settle=settle)
     platform = LoopbackPlatform(now=clock.now, seed=seed, limits=RateLimits())
     server = await LoopbackServer(platform).start()
-    house = Holdwell(
-        Wiring(
-            is_throwaway=True,
-            token=platform.token,
-            database_url=f"sqlite:///{database_file}",
-            clock=clock,
-            api_url=server.base_url.removesuffix("/bot"),
-            poll_s=POLL_S,
-            make_token=seeded_maker(random.Random(f"{seed} tokens"), 16),
-            make_secret=seeded_maker(random.Random(f"{seed} secrets"), 32),
-        )
+    wiring = Wiring(
+        is_throwaway=True,
+        token=platform.token,
+        database_url=f"sqlite:///{database_file}",
+        clock=clock,
+        api_url=server.base_url.removesuffix("/bot"),
+        poll_s=POLL_S,
+        make_token=seeded_maker(random.Random(f"{seed} tokens"), 16),
+        make_secret=seeded_maker(random.Random(f"{seed} secrets"), 32),
     )
+    house = Holdwell(wiring)
     await house.start()
     library = default_library()
     bodies = {
@@ -126,6 +134,7 @@ async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
     coach_person = server.people.add(team.coach.chat_id, team.coach.name)
     stage = Stage(
         house=house,
+        wiring=wiring,
         server=server,
         clock=clock,
         team=team,
@@ -147,7 +156,12 @@ async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
 def _athlete(
     entry: AthleteEntry, server: LoopbackServer, body: HiddenBody, *, seed: int, start: date
 ) -> SimulatedAthlete:
-    person = server.people.add(entry.chat_id, entry.name, has_started=not entry.joins)
+    person = server.people.add(
+        entry.chat_id,
+        entry.name,
+        entry.language,
+        has_started=not entry.joins or entry.coaches,
+    )
     return SimulatedAthlete(
         entry,
         Phone(person),
@@ -162,13 +176,22 @@ async def _run(stage: Stage, ends_at: datetime, on_progress: Progress | None) ->
     _plan_journeys(stage)
     await stage.settle()
     strike_at = stage.clock.now()
+    outages = _outages(stage)
     while True:
         now = stage.clock.now()
+        if outages and outages[0][0] <= now:
+            await _stand_still(stage, outages.pop(0)[1])
+            strike_at = stage.clock.now()
+            continue
         for player in stage.players:
             player.look(now)
         _hand_over_links(stage, now)
         soonest = min(
-            [strike_at, *(at for player in stage.players if (at := player.next_at()) is not None)]
+            [
+                strike_at,
+                *(began for began, _ in outages[:1]),
+                *(at for player in stage.players if (at := player.next_at()) is not None),
+            ]
         )
         if min(soonest, ends_at) == ends_at:
             break
@@ -200,7 +223,57 @@ def _hand_over_links(stage: Stage, now: datetime) -> None:
     """Give a new athlete the link that the coach was shown; it is opened a little later."""
     for name in list(stage.coach.links):
         athlete, payload = stage.athletes[name], stage.coach.links.pop(name)
+        if athlete.has_joined:
+            athlete.at(now + HALF_HOUR, partial(_open_on_new_phone, stage, athlete, payload))
+            continue
+        athlete.has_joined = True
         athlete.at(now + HALF_HOUR, partial(athlete.open_link, payload))
+
+
+def _open_on_new_phone(stage: Stage, athlete: SimulatedAthlete, payload: str) -> None:
+    """Open a new link on another phone, where nothing of the chat is yet."""
+    chat_id = athlete.phone.person.chat_id + NEW_PHONE
+    person = stage.server.people.add(chat_id, athlete.name, athlete.entry.language)
+    athlete.change_phone(Phone(person))
+    athlete.open_link(payload)
+
+
+def _outages(stage: Stage) -> list[tuple[datetime, Outage]]:
+    zone = ZoneInfo(stage.team.coach.zone)
+    return [
+        (
+            datetime.combine(stage.team.start + timedelta(days=one.day), one.at, zone).astimezone(
+                UTC
+            ),
+            one,
+        )
+        for one in sorted(OUTAGES, key=lambda one: (one.day, one.at))
+    ]
+
+
+async def _stand_still(stage: Stage, outage: Outage) -> None:
+    """Take the process down for a while: people write on, and the platform keeps it."""
+    ends_at = stage.clock.now() + timedelta(minutes=outage.minutes)
+    with stage.house.database.transaction() as tx:
+        due.set_mark(tx, LAST_ROUND, at=stage.clock.now())
+    await stage.house.stop()
+    stage.is_down = True
+    while (
+        soonest := min(
+            (at for player in stage.players if (at := player.next_at()) is not None),
+            default=ends_at,
+        )
+    ) < ends_at:
+        await stage.clock.advance_to(max(soonest, stage.clock.now()))
+        for player in stage.players:
+            player.act(stage.clock.now())
+    await stage.clock.advance_to(ends_at)
+    stage.house = Holdwell(stage.wiring)
+    await stage.house.start()
+    stage.is_down = False
+    await stage.settle()
+    stage.house.strike()
+    await stage.settle()
 
 
 def _plan_journeys(stage: Stage) -> None:

@@ -7,8 +7,10 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from itertools import count
 
+from demo_scenario.acting import is_meant
 from demo_scenario.loopback.screen import ShownMessage
 from demo_scenario.phone import Phone
+from demo_scenario.scenes.steps import Scene
 
 Act = Callable[[], object]
 
@@ -23,6 +25,10 @@ class Player(ABC):
         self.chance = chance
         self.now: datetime | None = None
         self.puzzled: list[str] = []
+        self.stumbled: list[str] = []
+        self.scene: Scene | None = None
+        self.scene_place = 0
+        self.old_phones: list[Phone] = []
         self._order = count()
         self._plans: list[tuple[datetime, int, Act]] = []
 
@@ -52,7 +58,26 @@ class Player(ABC):
         """Read what is new."""
         self.now = now
         for message in self.phone.news():
-            self.read(message)
+            if not is_meant(self.scene, self.scene_place, message):
+                self.read(message)
+
+    def change_phone(self, phone: Phone) -> None:
+        """Go on with another phone; the old one keeps what it shows."""
+        self.old_phones.append(self.phone)
+        self.phone = phone
+
+    @property
+    def phones(self) -> tuple[Phone, ...]:
+        """Every phone, the oldest first."""
+        return (*self.old_phones, self.phone)
+
+    def sees(self) -> tuple[ShownMessage, ...]:
+        """Return everything on every phone, as it stands on the screens."""
+        return tuple(message for phone in self.phones for message in phone.person.sees())
+
+    def sees_from_bot(self) -> tuple[ShownMessage, ...]:
+        """Return what came from the bot."""
+        return tuple(message for message in self.sees() if message.is_from_bot)
 
     @abstractmethod
     def read(self, message: ShownMessage) -> None:
@@ -60,4 +85,5 @@ class Player(ABC):
 
     def puzzle_over(self, message: ShownMessage) -> None:
         """Remember a message with buttons that this person would not know how to answer."""
-        self.puzzled.append(message.text)
+        if self.scene is None:
+            self.puzzled.append(message.text)

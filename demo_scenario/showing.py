@@ -14,6 +14,7 @@ from demo_scenario.player import Player
 from demo_scenario.story import OVERRIDE_REASON, RED_FLAG_WORDS
 from demo_scenario.summary import Summary
 from demo_scenario.team import Part
+from demo_scenario.used import NAMES_SHOWN
 
 HEARD = ("recorded", "corrected", "asked", "not_understood", "passed_on", "safety", "cant_today")
 REASON_WORDS = {
@@ -73,7 +74,7 @@ def _around(
     player: Player, is_first: Callable[[ShownMessage], bool], count: int, *, last: bool = False
 ) -> list[ShownMessage]:
     """Return a message and what follows it, ``count`` messages in all."""
-    messages = player.phone.person.sees()
+    messages = player.sees()
     places = [place for place, message in enumerate(messages) if is_first(message)]
     if not places:
         return []
@@ -86,7 +87,7 @@ def _day_of(player: Player, weekday: int) -> list[ShownMessage]:
     zone = zone_of(player)
     day: date | None = None
     found = []
-    for message in player.phone.person.sees():
+    for message in player.sees():
         on = message.sent_at.astimezone(zone).date()
         if day is None and on.weekday() == weekday:
             day = on
@@ -127,6 +128,20 @@ def show_table(summary: Summary, console: Console) -> None:
         answered = "still open" if after is None else f"answered after {after:g} min"
         table.add_row(f"alert, {alert.athlete}", f"told {alert.times_told}", answered)
     table.add_row("invariants broken", str(len(summary.breaches)), "\n".join(summary.breaches))
+    console.print(table)
+
+
+def show_used(summary: Summary, console: Console) -> None:
+    """Show who used what, and first when."""
+    table = Table(title="used: feature → by whom, when", title_justify="left")
+    for head in ("feature", "by whom", "first", "times"):
+        table.add_column(head, justify="right" if head == "times" else "left")
+    for one in summary.used:
+        people = ", ".join(one.people[:NAMES_SHOWN])
+        more = len(one.people) - NAMES_SHOWN
+        who = f"{people} and {more} more" if more > 0 else people or "nobody yet"
+        first = f"{one.first_on:%d %b %Y}" if one.first_on else ""
+        table.add_row(one.feature, who, first, str(one.times or ""))
     console.print(table)
 
 

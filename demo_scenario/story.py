@@ -1,4 +1,4 @@
-"""What happens in the four weeks besides training: who writes what, and when.
+"""What happens in the first four weeks besides training: who writes what, and when.
 
 Days count from the Monday on which the demo begins; hours are the writer's own wall time.
 """

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 
 from demo_scenario.invariants import Broken
 from demo_scenario.play import Stage
+from demo_scenario.used import Used, used_in
 from storage import inbox
 from storage.tables.care import AlertRow, AuditRow
 from storage.tables.people import PersonRow
@@ -49,18 +50,19 @@ class Summary(BaseModel):
     messages_from_people: int
     messages_from_bot: int
     breaches: tuple[str, ...]
+    used: tuple[Used, ...]
     chats_sha256: str
 
 
 def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...]) -> Summary:
     """Count what happened since the play began."""
-    start = stage.team.begins_at()
+    start, used = stage.team.begins_at(), used_in(stage)
     with stage.house.database.transaction() as tx:
         audits = tx.exec(
             select(AuditRow).where(col(AuditRow.at) >= start).order_by(col(AuditRow.id))
         ).all()
         sessions = _sessions(tx, start)
-        shown = [message for player in stage.players for message in player.phone.person.sees()]
+        shown = [message for player in stage.players for message in player.sees()]
         return Summary(
             seed=seed,
             weeks=weeks,
@@ -74,6 +76,7 @@ def summary_of(stage: Stage, *, seed: int, weeks: int, broken: tuple[Broken, ...
             messages_from_people=sum(not message.is_from_bot for message in shown),
             messages_from_bot=sum(message.is_from_bot for message in shown),
             breaches=tuple(str(one) for one in broken),
+            used=used,
             chats_sha256=digest_of_chats(stage),
         )
 
@@ -135,7 +138,7 @@ def digest_of_chats(stage: Stage) -> str:
                     message.text,
                     [[button.text for button in row] for row in message.buttons],
                 ]
-                for message in player.phone.person.sees()
+                for message in player.sees()
             ],
         ]
         for player in stage.players

@@ -16,8 +16,8 @@ from storage.records.people import Profile
 
 BANDS = (
     Band(key="light", family="long", rank=1),
-    Band(key="middle", family="long", rank=2),
-    Band(key="strong", family="long", rank=3),
+    Band(key="medium", family="long", rank=2),
+    Band(key="heavy", family="long", rank=3),
 )
 
 
@@ -31,6 +31,10 @@ class Part(StrEnum):
     BACK_FROM_LAYOFF = "back_from_layoff"
     RED_FLAG = "red_flag"
     NEWCOMER = "newcomer"
+    SPANISH = "spanish"
+    MINOR = "minor"
+    OTHER_COACH = "other_coach"
+    BY_FILE = "by_file"
 
 
 class Habit(StrEnum):
@@ -86,6 +90,7 @@ class CoachEntry(_Entry):
 class AthleteEntry(_Entry):
     """One athlete: what the intake would have said, what the body can do, how they write.
 
+    ``guardian``: who answers for somebody under 18; ``coaches``: coaches others as well.
     ``ability`` [1, 1 is an untrained adult], ``right_arm`` [right for left], ``recovers`` [1,
     1 is ordinary] and ``keeps`` [share of sessions trained] belong to the hidden side and are
     never written to the bot's database.
@@ -118,6 +123,9 @@ class AthleteEntry(_Entry):
     habits: tuple[Habit, ...]
     replies_after_min: int
     travels: Travel | None = None
+    language: str = "en"
+    guardian: str | None = None
+    coaches: bool = False
 
     def profile(self) -> Profile:
         """Return what the intake would have stored."""

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from demo_scenario.hidden import Effort, HiddenBody
 from demo_scenario.loopback.screen import ShownMessage
+from demo_scenario.training_day import movement_named
 from scheduler.catalogue.library import Library
 from scheduler.catalogue.values import Measure
 from scheduler.pain.values import Side
@@ -50,10 +51,9 @@ def see_test(message: ShownMessage) -> SeenTest | None:
 
 def do_test(seen: SeenTest, *, body: HiddenBody, library: Library) -> tuple[Effort, float] | None:
     """Do one test; return the effort and what the athlete believes was left."""
-    found = library.named(seen.name)
-    if not found:
+    movement = movement_named(seen.name, library)
+    if movement is None:
         return None
-    movement = found[0]
     effort = body.do_set(
         movement,
         target=seen.mark,

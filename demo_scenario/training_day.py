@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 
+from bot.wording.movement_names import name_of
+from bot.wording.tongue import tongue_of
 from demo_scenario.eye import SeenItem, SeenSession, Unit
 from demo_scenario.hidden import Effort, HiddenBody
 from demo_scenario.team import BANDS
@@ -41,8 +43,16 @@ def train(
 
 
 def _named(seen: SeenItem, library: Library) -> Movement | None:
-    found = library.named(seen.name)
-    return found[0] if found else None
+    return movement_named(seen.name, library)
+
+
+def movement_named(name: str, library: Library) -> Movement | None:
+    """Return the movement that the screen names, in English or in Spanish."""
+    found = library.named(name)
+    if found:
+        return found[0]
+    spanish = tongue_of("es")
+    return next((one for one in library.movements.values() if name_of(spanish, one) == name), None)
 
 
 def _efforts(

@@ -133,5 +133,5 @@ def _worded(one: DoneItem) -> str:
 
 
 def _short(one: DoneItem) -> str:
-    """Name the item as people do: its last two words, without what stands in brackets."""
-    return " ".join(one.seen.name.lower().split("(")[0].split()[-2:])
+    """Name the item as people do: its last two words, without what stands behind a comma."""
+    return " ".join(one.seen.name.lower().split("(")[0].split(",")[0].split()[-2:])

@@ -53,9 +53,9 @@ def erase(
     if not is_whole:
         _spare_other_role(tx, doomed, person_id, kept_dues)
     _loosen(tx, doomed)
-    _forget_references(tx, doomed, person_id, name=name if is_whole else None)
+    forget_references(tx, doomed, person_id, name=name if is_whole else None)
     for table in reversed(metadata.sorted_tables):
-        _delete(tx, table, doomed.get(table.name, set()))
+        delete_rows(tx, table, doomed.get(table.name, set()))
     if chat_id is not None:
         _empty_chat(tx, chat_id, at=at, is_given_up=is_whole)
     if is_whole:
@@ -135,7 +135,8 @@ def _loosen(tx: Session, doomed: Doomed) -> None:
                     tx.exec(table.update().where(column.in_(gone)).values({column.name: None}))
 
 
-def _delete(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
+def delete_rows(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
+    """Delete rows by their keys, some at a time."""
     columns = list(table.primary_key.columns)
     in_order = sorted(keys)
     for start in range(0, len(in_order), 500):  # [rows] a statement's variables are bounded
@@ -148,8 +149,12 @@ def _delete(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
         tx.exec(table.delete().where(chosen))
 
 
-def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str | None) -> None:
-    """Take away other people's buttons and questions about the person, and what they were due."""
+def forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str | None) -> None:
+    """Find buttons and questions about the rows that go, and what was due for their alerts.
+
+    They are added to ``doomed``: the numbers of rows are given out anew, and a button must not
+    mean somebody else. Messages about them are about nobody from now on.
+    """
     ids = {table: {key[0] for key in keys} for table, keys in doomed.items()}
     about = {**ids, "athlete": {person_id}, "person": {person_id}}
     for table_name, held in (("button", "arguments"), ("question", "subject")):
@@ -166,8 +171,8 @@ def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str
         if row.subject.split(":")[0] in {str(one) for one in ids.get("alert", ())}
     )
     subjects = [f"athlete:{person_id}", *(f"clip:{one}" for one in ids.get("clip", ()))]
-    for subject in subjects:  # a number is given anew, and a reply would go to somebody else
-        tx.exec(update(OutboxRow).where(col(OutboxRow.subject) == subject).values(subject=None))
+    # A number is given anew, and a reply would go to somebody else.
+    tx.exec(update(OutboxRow).where(col(OutboxRow.subject).in_(subjects)).values(subject=None))
 
 
 def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str | None) -> bool:

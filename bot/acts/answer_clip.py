@@ -43,7 +43,7 @@ def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
 
 def next_one(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """Leave one waiting and show the next."""
-    return show_oldest(turn, coach, after=int(arguments["after"]))
+    return show_oldest(turn, coach, after=int(arguments["behind"]))
 
 
 def show_oldest(turn: Turn, coach: Person, *, of: Person | None = None, after: int = 0) -> Outcome:
@@ -62,7 +62,7 @@ def show_oldest(turn: Turn, coach: Person, *, of: Person | None = None, after: i
     )
     taps = show_clip.taps_for(turn, coach, clip)
     if len(queue) > 1:
-        taps[-1].append(Tap(words.next_label(tongue), "clip.next", {"after": clip.id}))
+        taps[-1].append(Tap(words.next_label(tongue), "clip.next", {"behind": clip.id}))
     for part in clips.album(turn.tx, clip):
         if part.id != clip.id:
             show_clip.show(turn, coach, part, "", taps=())
@@ -208,7 +208,7 @@ def send(
     turn.say(person, under, kind=MessageKind.NOTICE, reply_to=clip.message_id)
     _mark(turn, coach, clip, named, how=how)
     left = len(queue_of(turn, coach))
-    taps = [[Tap(words.next_label(tongue), "clip.next", {"after": 0})]] if left else ()
+    taps = [[Tap(words.next_label(tongue), "clip.next", {"behind": 0})]] if left else ()
     turn.say(
         coach,
         words.answered(tongue, name=person.name, text=text, left=left),

@@ -4,12 +4,13 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import find_athlete, guided_tests, record_results, send_session
+from bot.acts.about_athlete import entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.tell_athlete import tell
 from bot.acts.tests_card import facts_of
 from bot.acts.tests_course import Course, course_of
-from bot.events import Tapped, Wrote
+from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import coach_tests as words
@@ -32,20 +33,6 @@ SHOWN_ALREADY = frozenset(
     }
 )
 """Reasons that the list of tests says already."""
-
-
-def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
-    """``/tests NAME``."""
-    found = find_athlete.named(
-        turn, coach, text, act="coach.tests", example=words.EXAMPLE, has_rest=False
-    )
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
-
-
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
-    """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show(turn, coach, found)
 
 
 def show(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -183,6 +170,8 @@ def _give_session_back(turn: Turn, named: Named) -> None:
         elif guided_tests.convert_back(turn, session) and session.on == local_today(turn, person):
             send_session.send(turn, person, athlete, session.id, useful_until=None)
 
+
+command, picked = entries(show, act="coach.tests", example=words.EXAMPLE, has_rest=False)
 
 TAPS = {
     "coach.tests": picked,

@@ -1,6 +1,6 @@
 """Closing a session: what changes next time and why, and a best when there was one."""
 
-from bot.acts import guided_tests, weekly_question
+from bot.acts import guided_tests, pain_picture, weekly_question
 from bot.acts.bests import bests_of_session
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
@@ -51,6 +51,7 @@ def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str
     if athlete is None:
         return []
     lines = []
+    left_out = pain_picture.picture_of(turn, athlete).rested
     for item in sent_items(session):
         if item.dose is None or not item.sets:
             continue
@@ -65,8 +66,9 @@ def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str
             before={"movement": item.movement_key, "dose": item.dose.model_dump(mode="json")},
             after={"dose": decision.value.model_dump(mode="json"), "session": session.id},
         )
-        if change != changes.KEPT:
-            movement = item_facts(turn, session, item).movement
+        movement = item_facts(turn, session, item).movement
+        # What is left out has no next time: that was said in the answer about the pain.
+        if change != changes.KEPT and left_out.arms_allowed(movement):
             lines.append(
                 changes.change_line(
                     turn.tongue(person), movement, item.dose, decision.value, decision.reasons

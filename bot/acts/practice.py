@@ -1,7 +1,7 @@
 """A coach's practice athlete: the coach's own second self, begun and erased by command."""
 
 from collections.abc import Collection
-from datetime import time, timedelta
+from datetime import time
 
 from bot.acts import draw_week, practice_history
 from bot.acts.checklist import local_today
@@ -19,7 +19,6 @@ from storage.records.people import Athlete, AthleteState, Person
 END = "coach.practice_end"
 BEGUN, ENDED = "practice.begun", "practice.ended"
 END_WORDS = frozenset({"end", "stop", "off", "fin", "terminar"})
-IN_A_MINUTE = timedelta(minutes=1)  # [min] ch: the next round of the clock
 COACHS_DUES = frozenset({DueKind.DIGEST, DueKind.ALERT})
 OTHER_DUES = frozenset({"album", "nobody_reached", "practice_alert"})
 

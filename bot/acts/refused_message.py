@@ -3,6 +3,7 @@
 import html
 import re
 
+from bot.acts.find_athlete import subject_id
 from bot.turn import Turn
 from bot.wording import unreachable
 from storage import outbox
@@ -30,7 +31,7 @@ def refused(turn: Turn, outgoing: Outgoing) -> None:
         turn.tx,
         at=turn.now,
         what="message.refused",
-        athlete_id=_athlete_of(outgoing) or (person.id if person else None),
+        athlete_id=subject_id(outgoing.subject) or (person.id if person else None),
         after={"kind": outgoing.kind.value, "is_plain": bool(outgoing.payload.get(PLAIN))},
     )
     if not outgoing.payload.get(PLAIN):
@@ -94,8 +95,3 @@ def _say_in_words(turn: Turn, outgoing: Outgoing) -> None:
             subject=one.get("subject"),
             useful_until=outgoing.useful_until,
         )
-
-
-def _athlete_of(outgoing: Outgoing) -> int | None:
-    kind, _, number = (outgoing.subject or "").partition(":")
-    return int(number) if kind == "athlete" and number.isdecimal() else None

@@ -39,10 +39,13 @@ def send_digest(
 ) -> None:
     """Send what the seven days before ``on`` came to; useful until the next digest.
 
+    A coach without athletes gets none: there is nothing to read in it.
     ``gathered`` was looked up before, athlete by athlete; what is missing is looked up now.
     """
+    if not (pairs := _athletes(turn, coach)):
+        return
     tongue = turn.tongue(coach)
-    proposals = care.proposals(turn.tx, [one.id for one, _ in _athletes(turn, coach)])
+    proposals = care.proposals(turn.tx, [one.id for one, _ in pairs])
     weeks = weeks_of(turn, coach, on, gathered)
     text, over = digest.first_message(tongue, facts_of(turn, coach, on, proposals, weeks))
     until = turn.now + WEEK

@@ -37,6 +37,8 @@ ASKED_STILL = {
 SETTING = "setting"  # the kind of the open question
 BEFORE = frozenset({AthleteState.INVITED, AthleteState.INTAKE, AthleteState.LEFT})
 """The states in which the first questions come first."""
+FREE_WORDS = frozenset({"screen", "injury", "guardian", "elsewhere", "event"})
+"""Settings whose value is a sentence: the red-flag reader listens to it."""
 NAMES_A_ROW = 2  # [buttons] ch: a name of two words each
 Arguments = Mapping[str, Any]
 
@@ -98,6 +100,18 @@ def ask(
     _open(turn, person, {"step": step.key, **about})
     back = [Tap(words.all_label(tongue), "set.all")]
     _put(turn, person, text, [*taps, back], message_id)
+
+
+def is_plain_value(turn: Turn, person: Person, athlete: Athlete, text: str) -> bool:
+    """Tell whether what stands behind the command is a setting's name and a value of its own.
+
+    Days, hours, weights and the like say nothing of how anybody is; free words may.
+    """
+    step, said = _named(person, athlete, text)
+    if step is None or not said or step.key in FREE_WORDS:
+        return False
+    found = read_answer(step, said, today=local_today(turn, person), units=person.units)
+    return isinstance(found, Heard)
 
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:

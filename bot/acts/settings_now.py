@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts.intake_steps import BAND_WORDS, EQUIPMENT_WORDS, WEIGHT_STEPS
+from bot.wording.tongue import decimal_mark_of
 from scheduler.catalogue.values import Equipment
 from scheduler.training.values import AthleteProfile
 from storage.records.people import Athlete, Person
@@ -34,14 +35,9 @@ def answers_of(person: Person, athlete: Athlete) -> dict[str, Any]:
         "injury": profile.earlier_injury or "",
         "language": person.language,
         "units": person.units,
-        "decimal_mark": person.decimal_mark or default_mark(person.language),
+        "decimal_mark": person.decimal_mark or decimal_mark_of(person.language),
         **_facts(profile.facts),
     }
-
-
-def default_mark(language: str) -> str:
-    """Return the decimal mark that a language writes by itself."""
-    return "," if language == "es" else "."
 
 
 def _facts(facts: AthleteProfile) -> Mapping[str, Any]:

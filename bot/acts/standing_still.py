@@ -51,9 +51,11 @@ def _kept_by(turn: Turn, athlete_id: int, key: str) -> tuple[Reason, ...]:
     return ()
 
 
-def still_lines(turn: Turn, coach: Person, person: Person) -> tuple[str, ...]:
+def still_lines(
+    turn: Turn, coach: Person, person: Person, *, today: date | None = None
+) -> tuple[str, ...]:
     """Say to the coach what stands still of an athlete, a line each."""
-    today = local_today(turn, person)
+    today = today or local_today(turn, person)
     return tuple(
         words.still_line(turn.tongue(coach), one.movement, one.dose, since=one.since, today=today)
         for one in still_of(turn, person.id, today=today)

@@ -15,6 +15,8 @@ from bot.reading.known import (
 from bot.reading.reply import read
 from bot.reading.values import Reading, Recorded
 from bot.turn import Turn
+from bot.wording.movement_names import names_to_read
+from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Sides
 from scheduler.pain.values import Side
 from scheduler.training.baseline_course import arms_tested
@@ -55,27 +57,31 @@ def _context(
     *,
     arm: Side | None,
 ) -> ReadingContext:
+    tongue = turn.tongue(person)
     items = tuple(
-        _item(turn, test, number, arm=arm if test.key == asked.test.key else None)
+        _item(turn, tongue, test, number, arm=arm if test.key == asked.test.key else None)
         for number, test in enumerate(tests, start=1)
     )
     return ReadingContext(
         session=KnownSession(ref=str(session.id), day=session.on, items=items),
         asked_ref=asked.test.key,
         last=_last(course, session),
-        decimal_mark="," if person.language == "es" else ".",
+        decimal_mark="," if tongue.decimal_mark == "," else ".",
+        unit=tongue.units,
         language=person.language,
         local_date=local_today(turn, person),
     )
 
 
-def _item(turn: Turn, test: BaselineTest, number: int, *, arm: Side | None) -> KnownItem:
+def _item(
+    turn: Turn, tongue: Tongue, test: BaselineTest, number: int, *, arm: Side | None
+) -> KnownItem:
     movement = turn.house.library.movements[test.movement_key]
     arms = arms_tested(test) if arm is None else (arm,)
     return KnownItem(
         ref=test.key,
         number=number,
-        names=(movement.name, *movement.aliases),
+        names=names_to_read(tongue, movement),
         measure=test.measure,
         sets=1,
         target=max(1.0, test.target / ANY_SHARE),

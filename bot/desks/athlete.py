@@ -123,7 +123,10 @@ def _beside_nothing(turn: Turn, person: Person, event: Wrote, flags: RedFlagRead
 
 def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
     """Listen for red flags in what stands behind a command; True when it raised any."""
-    _, _, rest = event.text.partition(" ")
+    word, _, rest = event.text.partition(" ")
+    is_setting = word[1:].partition("@")[0].casefold() == "settings"
+    if is_setting and settings.is_plain_value(turn, person, athlete, rest.strip()):
+        return False
     flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)
     return bool(flags.candidates)
 

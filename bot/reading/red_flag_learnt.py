@@ -23,11 +23,12 @@ from scheduler.pain.red_flags import RedFlag
 WORDS_IN_A_ROW = 3  # [words] ch: longer rows are too rare to learn from
 LONGEST_WORD = 40  # [letters] ch: no word is longer; what is, would cost time
 PART_LETTERS = (3, 4, 5)  # [letters] ch: parts of words meet slips and endings
-SIGN_FROM = (
-    0.5  # [likelihood] ch: from here a message is asked about (see ``holdwell learn --check``)
-)
-EMERGENCY_SHARE = 0.3  # [share of the signs' likelihood] ch: from here as an emergency
+SIGN_FROM = 0.42  # [likelihood] ch: from here a message is asked about (``holdwell learn --check``)
+EMERGENCY_SHARE = 0.4  # [share of the signs' likelihood] ch: from here as an emergency
+CRISIS_FROM = 0.6  # [likelihood] ch: below it the words are as often a figure of speech
+BESIDE_NAMED = 0.9  # [share of the signs' likelihood] ch: where a rule states a lesser sign
 HARMLESS_FROM = 0.5  # [likelihood] ch: from here a sign said outright is asked about first
+SURELY_FROM = 0.8  # [likelihood] ch: from here a rule's doubt alone asks nothing
 PIECE = re.compile(r"[^\W\d_]+|\d+|[.?!,]")
 
 
@@ -47,6 +48,8 @@ class Weights:
     groups: tuple[Group, ...]
     starts: tuple[float, ...]
     of_feature: Mapping[str, tuple[float, ...]]
+    made_from: str = ""
+    """A digest of the lines that these weights were learnt from."""
 
     def likelihoods(self, features: Iterable[str]) -> dict[Group, float]:
         """Return how likely each group is, from 0 to 1, together 1."""
@@ -81,20 +84,22 @@ def features(message: str, concepts: Iterable[str]) -> frozenset[str]:
 
 
 def read_weights(lines: Iterable[str]) -> Weights:
-    """Read the table: groups, starts, then one feature a line with its weights in hundredths."""
+    """Read the table: source, groups, starts, then a feature a line with weights in hundredths."""
     table = iter(lines)
+    made_from = next(table).rstrip("\n").split("\t")[1]
     groups = tuple(Group(one) for one in next(table).rstrip("\n").split("\t")[1:])
     starts = tuple(float(one) for one in next(table).rstrip("\n").split("\t")[1:])
     of_feature = {}
     for line in table:
         name, *weights = line.rstrip("\n").split("\t")
         of_feature[name] = tuple(int(one) / 100 for one in weights)
-    return Weights(groups, starts, of_feature)
+    return Weights(groups, starts, of_feature, made_from)
 
 
 def write_weights(learnt: Weights) -> str:
     """Write the table that :func:`read_weights` reads."""
     lines = [
+        "\t".join(["made_from", learnt.made_from]),
         "\t".join(["feature", *learnt.groups]),
         "\t".join(["start", *(str(one) for one in learnt.starts)]),
         *(
@@ -112,17 +117,26 @@ def weights() -> Weights:
         return read_weights(table)
 
 
-def doubt_in(likely: Mapping[Group, float]) -> RedFlag | None:
-    """Return the sign to ask about, None where the message reads like harmless ones."""
-    sign = 1 - likely[Group.HARMLESS]
+def doubt_in(likely: Mapping[Group, float], *, is_named: bool = False) -> RedFlag | None:
+    """Return the sign to ask about, None where the message reads like harmless ones.
+
+    ``is_named``: a rule states a sign already, so that only a much graver likeness is added.
+    """
+    if likely[Group.CRISIS] >= CRISIS_FROM:
+        return RedFlag.SELF_HARM
+    sign = likely[Group.CLINICIAN] + likely[Group.EMERGENCY]
     if sign < SIGN_FROM:
         return None
-    if likely[Group.CRISIS] >= EMERGENCY_SHARE * sign:
-        return RedFlag.SELF_HARM
-    grave = likely[Group.EMERGENCY] + likely[Group.CRISIS]
-    return RedFlag.UNCLEAR_EMERGENCY if grave >= EMERGENCY_SHARE * sign else RedFlag.UNCLEAR_SIGN
+    share = BESIDE_NAMED if is_named else EMERGENCY_SHARE
+    is_grave = likely[Group.EMERGENCY] >= share * sign
+    return RedFlag.UNCLEAR_EMERGENCY if is_grave else RedFlag.UNCLEAR_SIGN
 
 
 def reads_harmless(likely: Mapping[Group, float]) -> bool:
-    """Tell whether a message reads so much like harmless ones that a stated sign is asked first."""
+    """Tell whether a message reads more like harmless ones: then a stated sign is asked first."""
     return likely[Group.HARMLESS] >= HARMLESS_FROM
+
+
+def reads_surely_harmless(likely: Mapping[Group, float]) -> bool:
+    """Tell whether a message reads so much like harmless ones that a mere doubt asks nothing."""
+    return likely[Group.HARMLESS] >= SURELY_FROM

@@ -10,7 +10,15 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
 
-from bot.reading.red_flag_learnt import Weights, doubt_in, features, reads_harmless, weights
+from bot.reading.red_flag_learnt import (
+    Group,
+    Weights,
+    doubt_in,
+    features,
+    reads_harmless,
+    reads_surely_harmless,
+    weights,
+)
 from bot.reading.red_flag_pain import PainWords, read_pain_words
 from bot.reading.red_flag_rules import PASSING_TINGLE, RULES, Rule
 from bot.reading.red_flag_scope import (
@@ -157,22 +165,31 @@ def candidates_of(text: str, learnt: Weights) -> tuple[FlagCandidate, ...]:
 def _joined(
     readings: Sequence[RedFlagReading], text: str, seen: Sequence["Seen"], learnt: Weights
 ) -> tuple[FlagCandidate, ...]:
-    """Join the languages, and add the doubt of the third net.
-
-    What is stated but reads like harmless messages is asked about first, but for what is private.
-    """
+    """Join the languages, and weigh what the rules say against what was learnt."""
     likely = learnt.likelihoods(_features(text, seen))
-    kept = [c for reading in readings for c in reading.candidates]
-    if reads_harmless(likely):
-        kept = [
-            one if RED_FLAGS[one.flag].is_private else replace(one, certainty=Stated.ASKED)
-            for one in kept
-        ]
-    doubt = doubt_in(likely)
+    kept = _weighed([c for reading in readings for c in reading.candidates], likely)
+    doubt = doubt_in(likely, is_named=any(one.certainty is Stated.STATED for one in kept))
     # What a rule names it names better; only a graver level is added to it.
     if doubt is not None and not any(_level(c.flag) >= _level(doubt) for c in kept):
         kept.append(FlagCandidate(doubt, Stated.ASKED, (0, len(text))))
     return _best(kept)
+
+
+def _weighed(
+    candidates: Sequence[FlagCandidate], likely: Mapping[Group, float]
+) -> list[FlagCandidate]:
+    """Ask first about what is stated but reads harmless; drop mere doubts that surely do.
+
+    What is private stands as the rules have it.
+    """
+    if not reads_harmless(likely):
+        return list(candidates)
+    is_sure = reads_surely_harmless(likely)
+    return [
+        one if RED_FLAGS[one.flag].is_private else replace(one, certainty=Stated.ASKED)
+        for one in candidates
+        if RED_FLAGS[one.flag].is_private or one.certainty is Stated.STATED or not is_sure
+    ]
 
 
 def _level(flag: RedFlag) -> Level:

@@ -9,7 +9,7 @@ from bot.wording.outage import LateFacts
 from scheduler.calendar.lateness import UNNOTICED
 from scheduler.calendar.values import DueKind
 from storage import buttons, inbox, outbox
-from storage.queries import due, leaving, people, remarks, retention
+from storage.queries import due, leaving, people, retention
 from storage.records.people import Person
 from storage.records.wire import MessageKind
 
@@ -36,10 +36,10 @@ def _forget(turn: Turn) -> None:
     inbox.forget_raw(tx, now=now, since=due.mark(tx, RAW_EMPTY_BEFORE))
     due.set_mark(tx, RAW_EMPTY_BEFORE, at=inbox.forgotten_until(tx, now=now))
     buttons.forget_buttons(tx, now=now)
-    remarks.forget_remarks(tx, now=now)
     outbox.forget_texts(tx, now=now, kept=kept, since=due.mark(tx, TEXTS_EMPTY_BEFORE))
     due.set_mark(tx, TEXTS_EMPTY_BEFORE, at=outbox.forgotten_until(tx, now=now, kept=kept))
     retention.forget_readings(tx, now=now)
+    retention.forget_remarks(tx, now=now)
     retention.forget_captions(tx, now=now)
     retention.forget_words(tx, now=now)
 

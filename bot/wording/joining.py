@@ -91,7 +91,7 @@ def conditions(tongue: Tongue, *, name: str, coach: str) -> str:
         "· messages as they came: 7 days\n"
         "· the words of a reported result: 28 days\n"
         "· reports of pain, and what was decided: until you ask for them to be erased\n"
-        "{coach} sees all of it. Ask {coach} to have it erased.\n\n"
+        "{coach} sees all of it. /export gives you a copy, /leave has it erased.\n\n"
         "<b>What it is not</b>\n"
         "It is coaching support, not medical advice. It does not examine you. "
         "Local rules and licensed professionals come first, always.\n\n"

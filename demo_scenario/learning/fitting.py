@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING, Any
 
 from bot.reading.red_flag_learnt import Group, Weights
 from bot.reading.red_flags import features_of
-from demo_scenario.learning.lines import Line
+from demo_scenario.learning.lines import Line, digest_of
 
 if TYPE_CHECKING:
     from scipy.sparse import csr_matrix
 
-LEAST_LINES = 2  # [lines] ch: what stands in one line only is learnt by heart, not learnt
+LEAST_LINES = 3  # [lines] ch: what stands in fewer is learnt by heart, not learnt
 STRENGTH = 10.0  # ch: by cross-validation over authors (``holdwell learn --check``)
 MOST_STEPS = 3000  # [iterations] ch: it ends far earlier
 
@@ -23,6 +23,7 @@ class Fitted:
 
     vocabulary: dict[str, int]
     model: Any
+    made_from: str
 
     def likelihoods(self, texts: Sequence[str]) -> list[dict[Group, float]]:
         """Return what the library itself says of these messages."""
@@ -33,14 +34,14 @@ class Fitted:
         ]
 
     def weights(self) -> Weights:
-        """Return the weights for the reader, without those that say nothing."""
-        kept = {}
-        for name, at in self.vocabulary.items():
-            row = tuple(round(float(one[at]), 2) for one in self.model.coef_)
-            if any(row):
-                kept[name] = row
+        """Return the weights for the reader, as its table keeps them."""
+        kept = {
+            name: tuple(round(float(one[at]), 2) for one in self.model.coef_)
+            for name, at in self.vocabulary.items()
+        }
         starts = tuple(round(float(one), 4) for one in self.model.intercept_)
-        return Weights(tuple(Group(one) for one in self.model.classes_), starts, kept)
+        groups = tuple(Group(one) for one in self.model.classes_)
+        return Weights(groups, starts, kept, self.made_from)
 
 
 def fit(lines: Sequence[Line]) -> Fitted:
@@ -53,7 +54,7 @@ def fit(lines: Sequence[Line]) -> Fitted:
     vocabulary = {name: at for at, name in enumerate(names)}
     model = LogisticRegression(C=STRENGTH, max_iter=MOST_STEPS, class_weight="balanced")
     model.fit(_matrix(found, vocabulary), [line.group.value for line in lines])
-    return Fitted(vocabulary, model)
+    return Fitted(vocabulary, model, digest_of(lines))
 
 
 def _matrix(found: Sequence[frozenset[str]], vocabulary: dict[str, int]) -> "csr_matrix":

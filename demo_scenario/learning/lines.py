@@ -1,6 +1,7 @@
 """Lines written for the reader: what a careful reader made of each, its language, its words."""
 
-from collections.abc import Iterator, Mapping
+import hashlib
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -46,6 +47,12 @@ def lines_in(folder: Path) -> list[Line]:
     """
     found = [line for file in sorted(folder.glob("*.tsv")) for line in lines_of(file)]
     return list(dict.fromkeys(found))
+
+
+def digest_of(lines: Iterable[Line]) -> str:
+    """Return a digest of lines and their labels: other lines, another digest."""
+    whole = "\n".join(f"{one.group}\t{one.text}" for one in lines)
+    return hashlib.sha256(whole.encode()).hexdigest()
 
 
 def lines_of(file: Path) -> Iterator[Line]:

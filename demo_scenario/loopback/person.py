@@ -129,9 +129,15 @@ class Person:
         """Send a file; return the message id."""
         return self._send(MediaKind.DOCUMENT, Upload(file_name, content), caption)
 
-    def send_voice(self, *, duration_s: int = 4) -> int:
+    def send_voice(self, *, duration_s: int = 4, reply_to_message_id: int | None = None) -> int:
         """Send a voice note; return the message id."""
-        return self._send(MediaKind.VOICE, VOICE_NOTE, "", duration_s=duration_s)
+        return self._send(
+            MediaKind.VOICE,
+            VOICE_NOTE,
+            "",
+            duration_s=duration_s,
+            reply_to_message_id=reply_to_message_id,
+        )
 
     def send_sticker(self) -> int:
         """Send a sticker; return the message id."""

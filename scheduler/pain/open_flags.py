@@ -80,10 +80,10 @@ def alert_wait(flag: RedFlag, certainty: Certainty, *, is_in_hang: bool = False)
     """Return how long the coach's alert waits for the athlete's tap.
 
     Ten minutes for an unanswered chest question, for a tingle in a hang that may be gone
-    already, and for what only reads like a sign; else nothing. The athlete and the training
-    never wait (ch).
+    already, and for what only reads like a sign, or like despair; else nothing. The athlete and
+    the training never wait (ch).
     """
-    may_pass = flag in LEARNT | {RedFlag.CHEST_INSIDE}
+    may_pass = flag in LEARNT | {RedFlag.CHEST_INSIDE, RedFlag.SELF_HARM}
     may_pass |= flag is RedFlag.NUMB_OR_WEAK and is_in_hang
     is_waiting = may_pass and certainty is Certainty.ASKED
     return CHEST_ALERT_WAIT if is_waiting else timedelta(0)

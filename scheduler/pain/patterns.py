@@ -16,8 +16,6 @@ WITHIN = timedelta(days=14)  # [d] cp
 WRIST_DIFFERENCE = 2  # [of 10] cp: one wrist and not the other
 ELBOW_REPORTS = 2  # [reports] cp: an outer elbow that comes back
 REPORTS_APART = timedelta(hours=12)  # [h] ch: said twice of one session is one report
-HALVED_FOR_D = (7, 14)  # [d] cp: grip and palm-down work is halved for so long
-KEPT_UP_TO = 2  # [of 10] cp: shoulder-blade and straight-arm work stays as far as this
 
 
 class PatternKind(StrEnum):

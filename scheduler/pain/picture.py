@@ -121,9 +121,6 @@ class PainPicture(BaseModel):
         return next((one for one in self.regions if one.region == wanted), None)
 
 
-EASE_CUT = 1 / 3  # [share of sets] ch: where no easier neighbour is to be had
-
-
 def draw_picture(
     *,
     regions: Iterable[RegionState],

@@ -17,17 +17,9 @@ from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_shelf import Shelf
 from scheduler.training.week_values import Session, Slot, WeekDraft, WeekRequest
 
-NEVER = frozenset(
-    {
-        WeekReason.NOTHING_RESTED,
-        WeekReason.NOTHING_OWNED,
-        WeekReason.INVERTED,
-        WeekReason.BANNED,
-    }
-)
-"""What no coach's change goes against: what is left out, not owned, or out after an old injury."""
 AGAINST_STAGE = frozenset({WeekReason.NOTHING_PERMITTED, WeekReason.NOT_YET})
-"""What a coach's recorded override goes against."""
+"""All that a coach's recorded override goes against. What is left out, not owned, or out after an
+old injury is never among it."""
 
 
 @dataclass(frozen=True)

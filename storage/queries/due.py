@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlmodel import Session, col, delete, func, select
+from sqlmodel import Session, col, delete, select
 
 from storage.tables.wire import DueRow, MarkRow
 
@@ -52,16 +52,6 @@ def handled_subjects(tx: Session, person_id: int, *, since: datetime) -> frozens
     return frozenset((kind, subject) for kind, subject in rows)
 
 
-def outcomes(tx: Session) -> dict[str, int]:
-    """Count what became of everything due."""
-    rows = tx.exec(
-        select(DueRow.kind, DueRow.outcome, func.count()).group_by(
-            col(DueRow.kind), col(DueRow.outcome)
-        )
-    )
-    return {f"{kind}:{outcome}": count for kind, outcome, count in rows}
-
-
 def late(
     tx: Session, *, handled_from: datetime, due_before: datetime
 ) -> tuple[tuple[int, str, str], ...]:
@@ -69,7 +59,7 @@ def late(
     rows = tx.exec(
         select(DueRow.person_id, DueRow.kind, DueRow.outcome)
         .where(col(DueRow.handled_at) >= handled_from, col(DueRow.due_at) < due_before)
-        .order_by(col(DueRow.id))
+        .order_by(col(DueRow.handled_at), col(DueRow.id))
     )
     return tuple((person_id, kind, outcome) for person_id, kind, outcome in rows)
 

@@ -55,12 +55,6 @@ def round_open(tx: Session, athlete_id: int) -> TestRound | None:
     return None if row is None else TestRound.model_validate(row)
 
 
-def round_by_id(tx: Session, round_id: int) -> TestRound | None:
-    """Return one round."""
-    row = tx.get(TestRoundRow, round_id)
-    return None if row is None else TestRound.model_validate(row)
-
-
 def rounds(tx: Session, athlete_id: int, *, since: datetime | None = None) -> tuple[TestRound, ...]:
     """Return an athlete's rounds, the latest first."""
     query = select(TestRoundRow).where(TestRoundRow.athlete_id == athlete_id)

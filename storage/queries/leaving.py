@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
+from sqlalchemy import Text, cast
 from sqlmodel import Session, col, delete, func, or_, select, update
 
 from storage.erasure import FAREWELL
@@ -83,12 +84,17 @@ def _empty(tx: Session, chats: Sequence[int | None], *, at: datetime) -> None:
             col(InboxRow.chat_id).in_(chats),
             col(InboxRow.state) != InboxState.WAITING,
             col(InboxRow.received_at) <= at,
+            col(InboxRow.raw).is_not(None),
         )
         .values(raw=None)
     )
     tx.exec(
         update(OutboxRow)
-        .where(col(OutboxRow.chat_id).in_(chats), col(OutboxRow.state).not_in(UNSENT))
+        .where(
+            col(OutboxRow.chat_id).in_(chats),
+            col(OutboxRow.state).not_in(UNSENT),
+            cast(col(OutboxRow.payload), Text) != "{}",
+        )
         .values(payload={})
     )
 

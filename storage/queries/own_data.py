@@ -10,6 +10,7 @@ from storage.queries.session_rows import SESSIONS, session_records
 from storage.records.care import AlertState, AuditEntry
 from storage.records.training import SessionRecord, SessionState
 from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow
+from storage.tables.first_tests import RemarkRow
 from storage.tables.media import ClipRow
 from storage.tables.people import AthleteRow
 from storage.tables.training import ItemRow, SessionRow, SetRow
@@ -26,7 +27,10 @@ def sessions(
 
 
 def words_kept(tx: Session, athlete_id: int) -> tuple[tuple[datetime, str], ...]:
-    """Return the words of an athlete that went to the coach or raised an alert, with when."""
+    """Return the words of an athlete that went to the coach or raised an alert, with when.
+
+    A remark beside results is shown to the coach, and so is what stands under a clip.
+    """
     passed = tx.exec(
         select(PassedOnRow.at, PassedOnRow.words).where(PassedOnRow.athlete_id == athlete_id)
     )
@@ -38,7 +42,10 @@ def words_kept(tx: Session, athlete_id: int) -> tuple[tuple[datetime, str], ...]
             ClipRow.athlete_id == athlete_id, col(ClipRow.caption) != ""
         )
     )
-    return (*passed.all(), *alerts.all(), *captions.all())
+    remarks = tx.exec(
+        select(RemarkRow.at, RemarkRow.words).where(RemarkRow.athlete_id == athlete_id)
+    )
+    return (*passed.all(), *alerts.all(), *captions.all(), *remarks.all())
 
 
 def decisions(tx: Session, athlete_id: int) -> tuple[AuditEntry, ...]:

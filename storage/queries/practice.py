@@ -7,6 +7,7 @@ from typing import Any
 from sqlalchemy import Table
 from sqlmodel import Session, col, delete, update
 
+from storage import erasure
 from storage.tables import metadata
 from storage.tables.care import AuditRow
 from storage.tables.people import AthleteRow
@@ -21,6 +22,9 @@ from storage.tables.wire import (
     QuestionRow,
 )
 
+OF_THE_CHAT = frozenset({"button", "question", "dialog", "due", "invitation"})
+"""Tables in which the coach has rows of their own."""
+
 
 def erase(
     tx: Session,
@@ -33,10 +37,12 @@ def erase(
 ) -> None:
     """Erase everything of a practice athlete; the person, who coaches, stays.
 
-    ``acts`` are an athlete's buttons and ``due_kinds`` what falls due for one: no button may
-    outlive what it was about, since the ids of what is gone are given out anew. Of the chat the
-    words since then go too; what waits to be sent or handled stays.
+    ``acts`` are an athlete's buttons, which go with the coach's own about it, and ``due_kinds``
+    what falls due for one: no button may outlive what it was about, since the ids of what is gone
+    are given out anew. Of the chat the words since then go too; what waits to be sent or handled
+    stays.
     """
+    _forget_references(tx, person_id)
     for table in reversed(metadata.sorted_tables):
         for column in _columns_to_athlete(table):
             tx.connection().execute(table.delete().where(column == person_id))
@@ -55,6 +61,15 @@ def erase(
     if chat_id is not None:
         _forget_words(tx, chat_id, since=since)
     tx.expire_all()
+
+
+def _forget_references(tx: Session, person_id: int) -> None:
+    """Take away the coach's own buttons and questions about it: its clips, alerts, sessions."""
+    found = erasure.rows_of(tx, person_id, None)
+    about = {name: keys for name, keys in found.items() if name not in OF_THE_CHAT}
+    erasure.forget_references(tx, about, person_id, name=None)
+    for name in OF_THE_CHAT & about.keys():
+        erasure.delete_rows(tx, metadata.tables[name], about[name])
 
 
 def _columns_to_athlete(table: Table) -> list[Any]:

@@ -1,14 +1,13 @@
-"""Remarks beside results, for the coach; gone when a reading's text would be."""
+"""Remarks beside results, for the coach; gone when a reading would be (``retention``)."""
 
 from collections.abc import Sequence
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 
-from sqlmodel import Session, col, delete, select
+from sqlmodel import Session, col, select
 
 from storage.records.first_tests import Remark
 from storage.tables.first_tests import RemarkRow
 
-REMARKS_KEPT = timedelta(days=28)  # [days] ch: as long as the words of a reading
 WORDS_MOST = 300  # [characters] ch: a remark, not a letter
 
 
@@ -28,8 +27,3 @@ def remarks(
         .limit(most)
     )
     return tuple(Remark.model_validate(row) for row in rows)
-
-
-def forget_remarks(tx: Session, *, now: datetime) -> int:
-    """Take away what is older than it may be kept; return how many."""
-    return tx.exec(delete(RemarkRow).where(col(RemarkRow.at) < now - REMARKS_KEPT)).rowcount

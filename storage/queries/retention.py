@@ -11,6 +11,7 @@ from sqlmodel import Session, col, delete, func, select, update
 from storage.queries import due
 from storage.records.care import AlertState
 from storage.tables.care import AlertRow, AuditRow, PassedOnRow
+from storage.tables.first_tests import RemarkRow
 from storage.tables.media import ClipRow
 from storage.tables.wire import ButtonRow, DialogRow
 
@@ -30,6 +31,11 @@ def forget_readings(tx: Session, *, now: datetime) -> int:
     """Take away what was read in a message and never chosen; return how many readings."""
     old = col(ButtonRow.made_at) < now - READING_KEPT
     return tx.exec(delete(ButtonRow).where(old, col(ButtonRow.act).in_(READ_ACTS))).rowcount
+
+
+def forget_remarks(tx: Session, *, now: datetime) -> int:
+    """Take away what stood beside results, as old as a reading may be; return how many."""
+    return tx.exec(delete(RemarkRow).where(col(RemarkRow.at) < now - READING_KEPT)).rowcount
 
 
 def forget_captions(tx: Session, *, now: datetime) -> int:

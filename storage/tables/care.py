@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, Column, ForeignKey, Index
+from sqlalchemy import BigInteger, Column, ForeignKey, Index, text
 from sqlmodel import JSON, Field, SQLModel
 
 from scheduler.pain.values import Urgency
@@ -11,12 +11,22 @@ from scheduler.reasons import Reason
 from storage.column_types import Document, UtcInstant, coded
 from storage.records.care import AlertState
 
+OF_SESSION = text("session_id IS NOT NULL")
+
 
 class PainEventRow(SQLModel, table=True):
     """One report, answer or clearing: the pain levels are folded from these, never stored."""
 
     __tablename__ = "pain_event"
-    __table_args__ = (Index("ix_pain_event_athlete_at", "athlete_id", "at", "id"),)
+    __table_args__ = (
+        Index("ix_pain_event_athlete_at", "athlete_id", "at", "id"),
+        Index(
+            "ix_pain_event_session",
+            "session_id",
+            sqlite_where=OF_SESSION,
+            postgresql_where=OF_SESSION,
+        ),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="athlete.person_id")

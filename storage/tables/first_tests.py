@@ -54,7 +54,11 @@ class TestAttemptRow(SQLModel, table=True):
 
     __test__ = False
     __tablename__ = "test_attempt"
-    __table_args__ = (Index("ix_test_attempt_athlete_on", "athlete_id", "on"),)
+    __table_args__ = (
+        Index("ix_test_attempt_athlete_on", "athlete_id", "on"),
+        Index("ix_test_attempt_round", "round_id"),
+        Index("ix_test_attempt_session", "session_id"),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     round_id: int = Field(

@@ -13,6 +13,7 @@ from storage.column_types import UtcInstant, coded
 from storage.records.media import FileKind
 
 UNANSWERED = text("answered_at IS NULL")
+OF_ITEM = text("item_id IS NOT NULL")
 
 
 class ClipRow(SQLModel, table=True):
@@ -27,6 +28,7 @@ class ClipRow(SQLModel, table=True):
             postgresql_where=UNANSWERED,
         ),
         Index("ix_clip_athlete_at", "athlete_id", "at"),
+        Index("ix_clip_item", "item_id", sqlite_where=OF_ITEM, postgresql_where=OF_ITEM),
     )
 
     id: int | None = Field(default=None, primary_key=True)

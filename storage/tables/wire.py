@@ -4,10 +4,12 @@ from datetime import datetime
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import BigInteger, CheckConstraint, Column, ForeignKey, Index, Text
+from sqlalchemy import BigInteger, CheckConstraint, Column, ForeignKey, Index, Text, text
 from sqlmodel import JSON, Field, SQLModel
 
 from storage.column_types import UtcInstant, coded
+
+EDITS = text("edits_outbox_id IS NOT NULL")
 
 
 class InboxState(StrEnum):
@@ -60,6 +62,7 @@ class OutboxRow(SQLModel, table=True):
     __table_args__ = (
         Index("ix_outbox_turn", "state", "chat_id", "id"),
         Index("ix_outbox_message", "chat_id", "message_id"),
+        Index("ix_outbox_edits", "edits_outbox_id", sqlite_where=EDITS, postgresql_where=EDITS),
         CheckConstraint("attempts >= 0", name="attempts_not_negative"),
     )
 
@@ -133,6 +136,7 @@ class DueRow(SQLModel, table=True):
     __table_args__ = (
         Index("uq_due_person_kind_subject", "person_id", "kind", "subject", unique=True),
         Index("ix_due_person_due_at", "person_id", "due_at"),
+        Index("ix_due_handled_at", "handled_at"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

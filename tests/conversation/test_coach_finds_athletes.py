@@ -160,7 +160,16 @@ def test_one_screen_has_stage_checklist_sets_pain_and_what_changed(bench: Bench)
     assert "met: 8 of 6 weeks in the stage." in text
     assert "left wrist 4 of 10 · eased" in text
     assert "Note. “prefers mornings”" in text
-    assert bench.labels() == ["Write", "Plan", "Decisions", "Group", "Page to hand over"]
+    assert bench.labels() == [
+        "Write",
+        "Plan",
+        "Decisions",
+        "History",
+        "Season",
+        "Week's balance",
+        "Group",
+        "Page to hand over",
+    ]
 
 
 def test_an_empty_roster_shows_how_to_invite(bench: Bench):

@@ -174,6 +174,11 @@ def test_own_words_are_included_and_the_coachs_notes_are_not(stage):
     assert "coach.note" not in told
 
 
+def test_a_remark_beside_results_is_among_the_own_words_while_it_is_kept(stage):
+    stage.write("1) 20 20 20 quixotically")  # CHOSEN: a word that no rule reads
+    assert any("quixotically" in row["words"] for row in table(take(stage, OWN_WORDS)))
+
+
 def test_crisis_words_and_private_signs_are_in_no_file(stage):
     stage.write(CRISIS)
     with stage.turn() as turn:  # as if a message could not be handled and was kept for the coach

@@ -13,8 +13,9 @@ from bot.acts import capacity, guided_tests
 from bot.acts.dose_today import dose_for
 from bot.acts.tested import best_tested
 from bot.outcomes import Outcome
+from bot.wording.movement_names import name_of
 from scheduler.pain.values import Level
-from storage.queries import care, first_tests
+from storage.queries import care, first_tests, people
 from storage.records.people import AthleteState
 from storage.records.training import SessionState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
@@ -323,3 +324,18 @@ def test_nobody_who_waits_for_the_coach_is_tested(tmp_path: Path):
     with stage.turn() as turn:
         assert first_tests.round_open(turn.tx, waits.id) is None
         assert care.audit_of(turn.tx, waits.id, what=("tests.opened",)) == ()
+
+
+def test_a_test_may_be_named_as_it_was_named_to_the_athlete_and_their_decimal_mark_counts(stage):
+    with stage.turn() as turn:
+        people.change_person(turn.tx, stage.person.id, language="es", decimal_mark=".")
+        shown = name_of(turn.tongue(people.person(turn.tx, stage.person.id)), _push_up_hold(turn))
+    stage.go_to(MONDAY, 7)
+    stage.tap("Empezar")
+    assert shown != "Push-up hold"
+    stage.write(f"{shown} 45.5")
+    assert ("1.push_up_hold", "both", 45.5, "done") in attempts(stage)
+
+
+def _push_up_hold(turn):
+    return turn.house.library.movements["push_up_hold"]

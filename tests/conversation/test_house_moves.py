@@ -13,7 +13,8 @@ from bot.events import Media, SentMedia, Tapped
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Urgency
 from storage import buttons
-from storage.queries import care, people
+from storage.queries import care, clips, file_versions, people
+from storage.records.media import FileKind
 from storage.records.people import AthleteState, Person
 from storage.tables import metadata
 from tests.conversation.coach_bench import COACH_CHAT, Bench
@@ -234,7 +235,24 @@ def _full_of_things(bench: Bench, coach: Person) -> tuple[Person, dict[str, Any]
         made = care.propose(turn.tx, athlete_id=ivo.id, kind="stage_up", facts=facts, at=bench.now)
         review = {"number": 1, "text": "secret review"}
         care.propose(turn.tx, athlete_id=ivo.id, kind="review", facts=review, at=bench.now)
+        clip = clips.add(
+            turn.tx, athlete_id=ivo.id, at=bench.now, chat_id=ivo.chat_id, message_id=1,
+            caption="secret caption",
+        )  # fmt: skip
+        version = file_versions.add(
+            turn.tx, coach_id=coach.id, kind=FileKind.MOVEMENTS, name="vertical_push.yaml",
+            content="movements: []", meaning={"movements": []}, words="a secret reason",
+            by_id=coach.id, at=bench.now,
+        )  # fmt: skip
     arguments = {
+        "clip": clip.id,
+        "cue": "good",
+        "behind": 0,
+        "movement": "bar_hang",
+        "kind": "movements",
+        "version": version.id,
+        "content": None,
+        "base": None,
         "athlete": ivo.id,
         "athletes": [ivo.id],
         "among": [ivo.id],

@@ -6,12 +6,13 @@ from pathlib import Path
 import pytest
 from sqlalchemy import func, select
 
-from bot.acts import send_digest
+from bot.acts import answer_clip, send_digest
 from bot.outcomes import Outcome
 from storage.queries import care, people
 from storage.records.people import Athlete
 from storage.tables import metadata
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
+from tests.conversation.clip_stage import clips_of, send_clip
 
 WORDS_OF_THE_CHAT = {"inbox", "outbox", "button", "mark"}
 """Tables that every message of a coach goes through; their words are checked apart."""
@@ -167,3 +168,32 @@ def test_the_stand_in_never_sees_it(stage: Stage):
     _coach(stage, "/practice")
     assert stage.write("/who mara", chat_id=3000) is Outcome.NOT_UNDERSTOOD
     assert stage.write("/who practice", chat_id=3000) is Outcome.NOT_UNDERSTOOD
+
+
+def test_an_old_button_of_its_clip_reaches_no_clip_of_an_athlete(stage: Stage):
+    _coach(stage, "/practice")
+    stage.go_to(MONDAY, 12, 1)
+    send_clip(stage, chat_id=COACH_CHAT)
+    (own,) = clips_of(stage)
+    message, token = stage.button("Own words", chat_id=COACH_CHAT)
+    _coach(stage, "/practice end")
+    send_clip(stage)
+    (later,) = clips_of(stage)
+    assert later.id == own.id  # DERIVED from SQLite's documentation: a free number is given anew
+    assert stage.tap_token(token, message.message_id, chat_id=COACH_CHAT) is Outcome.STALE_TAP
+
+
+def test_a_reply_to_its_clip_reaches_no_athlete(stage: Stage):
+    _coach(stage, "/practice")
+    stage.go_to(MONDAY, 12, 1)
+    send_clip(stage, chat_id=COACH_CHAT)
+    with stage.database.transaction() as tx:
+        outbox = metadata.tables["outbox"]
+        tx.connection().execute(outbox.update().values(state="sent", message_id=outbox.c.id))
+    row = next(one for one in reversed(stage.rows(COACH_CHAT)) if "clip:" in (one.subject or ""))
+    with stage.turn() as turn:
+        assert answer_clip.replied(turn, COACH_CHAT, row.message_id) is not None
+    _coach(stage, "/practice end")
+    send_clip(stage)
+    with stage.turn() as turn:
+        assert answer_clip.replied(turn, COACH_CHAT, row.message_id) is None

@@ -314,3 +314,23 @@ def test_a_shared_place_answers_the_first_questions_too(stage: Stage) -> None:
         dialog = buttons.dialog(turn.tx, newcomer)
     assert dialog is not None
     assert dialog.answers["zone"] == "Europe/Lisbon"
+
+
+@pytest.mark.parametrize(
+    ("said", "shown"),
+    [
+        ("weekdays mon wed sat", "Days: <b>Mon, Wed, Sat</b>"),
+        ("minutes 45", "Minutes: <b>45 min</b>"),
+    ],
+)
+def test_a_plain_value_is_a_setting_and_no_sign(stage: Stage, said: str, shown: str) -> None:
+    assert stage.write(f"/settings {said}") is Outcome.ANSWERED
+    assert shown in stage.last()
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["minutes 45 my chest feels tight and heavy", "injury my chest feels tight and heavy"],
+)
+def test_a_sign_behind_a_setting_is_still_a_sign(stage: Stage, said: str) -> None:
+    assert stage.write(f"/settings {said}") is Outcome.SAFETY

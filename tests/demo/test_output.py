@@ -2,6 +2,7 @@
 
 import io
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -36,7 +37,15 @@ def test_each_person_has_a_page_that_fits_a_phone_and_needs_no_network(
         assert "prefers-color-scheme: dark" in html
         assert "<script" not in html
         assert "<link" not in html
-        assert "src=" not in html
+        assert 'src="http' not in html
+        for place in re.findall(r'src="([^"]+)"', html):
+            assert (tmp_path / place).read_bytes().startswith(b"\x89PNG")
+
+
+def test_chat_shows_the_pictures_that_were_sent(fortnight: Stage, tmp_path: Path) -> None:
+    write_pages(fortnight, tmp_path)
+    coach = (tmp_path / f"{fortnight.coach.name.lower()}.html").read_text("utf-8")
+    assert coach.count("<img ") >= 2  # CHOSEN: the coach's own, and the digest's of the team
 
 
 def test_page_holds_what_was_said_escaped(fortnight: Stage, tmp_path: Path) -> None:

@@ -58,7 +58,11 @@ def test_a_sign_for_a_clinician_is_never_read_below_its_level(words):
     assert read_red_flags(words).level >= Level.CLINICIAN
 
 
-@pytest.mark.parametrize("words", FIGURES)
+ASKED_ABOUT = {"head down and got on with it"}
+"""Figures that the third net asks about, since they read like a knock: asked, never stated."""
+
+
+@pytest.mark.parametrize("words", sorted(set(FIGURES) - ASKED_ABOUT))
 def test_a_figure_of_speech_raises_nothing(words):
     assert read_red_flags(words).candidates == ()
 

@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 
+from demo_scenario.learning.lines import OWN_LINES, lines_in
 from demo_scenario.vignettes.playing import play
 from demo_scenario.vignettes.totals import totals_of
 from demo_scenario.vignettes.values import Vignette, read_vignettes
@@ -12,8 +13,14 @@ from scheduler.located_yaml import WrongFileError
 from scheduler.pain.values import Level, Urgency
 
 CORPUS = Path(__file__).parent / "corpus" / "frozen_1.jsonl"
+UNLEARNT = ("frozen_2.jsonl", "frozen_3.jsonl")
+"""Vignettes that no reader learnt from: they are not among the lines of ``holdwell learn``."""
+UNLEARNT_BELOW_AT_MOST = 0.03  # [share of the signs] CHOSEN: a little above what was measured
+UNLEARNT_ALARMS_AT_MOST = 0.04  # [share of the harmless] CHOSEN: a little above what was measured
+UNLEARNT_RAISED_AT_MOST = 0.3  # [share of the harmless] CHOSEN: they are hard on purpose
 CONTESTED = Path(__file__).parent / "corpus" / "contested.txt"
 FALSE_ALARMS_AT_MOST, QUESTIONS_AT_MOST = 0.03, 0.10  # [share of the harmless] CHOSEN
+ORDINARY_OFF_AT_MOST = 0.05  # [share of the ordinary] CHOSEN: a doubt about plain pain is a tap
 
 
 def vignette(say, *, language="en", **more):
@@ -76,4 +83,16 @@ def test_the_frozen_corpus_holds_its_figures():
     assert totals.below == 0
     assert totals.alarms <= FALSE_ALARMS_AT_MOST * totals.harmless
     assert totals.questions <= QUESTIONS_AT_MOST * totals.harmless
-    assert totals.ordinary_off == 0
+    assert totals.ordinary_off <= ORDINARY_OFF_AT_MOST * totals.ordinary
+
+
+@pytest.mark.parametrize("name", UNLEARNT)
+def test_vignettes_that_nobody_learnt_from_hold_their_figures(name):
+    file = CORPUS.parent / name
+    learnt_from = {line.text for line in lines_in(OWN_LINES)}
+    vignettes = read_vignettes(file)
+    assert not {one.say for one in vignettes} & learnt_from
+    totals = totals_of([play(one) for one in vignettes])
+    assert totals.below <= UNLEARNT_BELOW_AT_MOST * totals.red_flags
+    assert totals.alarms <= UNLEARNT_ALARMS_AT_MOST * totals.harmless
+    assert totals.alarms + totals.questions <= UNLEARNT_RAISED_AT_MOST * totals.harmless

@@ -52,6 +52,8 @@ def test_check_constraints_of_the_migrated_schema_are_those_of_the_declared_one(
         ("SELECT id FROM outbox WHERE chat_id = 1 AND message_id = 2", "ix_outbox_message"),
         ("SELECT kind FROM due WHERE person_id = 1 AND due_at >= '2026'", "ix_due_person_due_at"),
         ("DELETE FROM button WHERE made_at < '2026'", "ix_button_made_at"),
+        ("SELECT id FROM test_attempt WHERE round_id = 1", "ix_test_attempt_round"),
+        ("SELECT id FROM test_attempt WHERE session_id = 1", "ix_test_attempt_session"),
     ],
 )
 def test_what_is_asked_at_every_reply_or_tick_is_found_by_an_index(engine, question, index):
@@ -59,6 +61,24 @@ def test_what_is_asked_at_every_reply_or_tick_is_found_by_an_index(engine, quest
     with engine.connect() as connection:
         plan = connection.execute(text(f"EXPLAIN QUERY PLAN {question}")).all()
     assert index in str(plan)
+
+
+NEVER_DELETED = frozenset({"person", "athlete"})
+"""Tables whose rows stay (a person's is blanked), or go one at a time."""
+
+
+def test_a_row_that_goes_is_looked_for_by_an_index_in_every_table_that_may_name_it(engine):
+    migrate(engine)
+    with engine.connect() as connection:
+        for table in metadata.tables.values():
+            for key in table.foreign_keys:
+                if key.column.table.name in NEVER_DELETED:
+                    continue
+                # DERIVED from SQLite's documentation of foreign keys: this is what it asks for
+                # each deleted row of the parent table.
+                question = f"SELECT rowid FROM {table.name} WHERE {key.parent.name} = 1"  # noqa: S608
+                plan = str(connection.execute(text(f"EXPLAIN QUERY PLAN {question}")).all())
+                assert "SEARCH" in plan, f"{table.name}.{key.parent.name}: {plan}"
 
 
 def test_migrating_twice_changes_nothing(engine: Engine):

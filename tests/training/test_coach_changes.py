@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from scheduler.catalogue.library import default_library
 from scheduler.catalogue.values import Direction, Role
 from scheduler.pain.values import LeftOut
-from scheduler.training.coach_changes import NEVER, obstacle_to, with_changes
+from scheduler.training.coach_changes import obstacle_to, with_changes
 from scheduler.training.coach_plan import (
     Ban,
     CoachPlan,
@@ -163,11 +163,6 @@ def test_what_was_sent_is_not_changed_by_the_drawing():
     kept = request.model_copy(update={"kept": sent})
     week, _ = changed_week(kept, CoachPlan(entries=(change,)))
     assert week.slots[: len(sent)] == sent
-
-
-@pytest.mark.parametrize("code", sorted(NEVER))
-def test_what_never_gives_way_is_not_a_matter_of_the_stage(code: WeekReason):
-    assert code not in {WeekReason.NOTHING_PERMITTED, WeekReason.NOT_YET}
 
 
 def test_a_moved_day_keeps_the_number_of_days_and_stays_in_its_week():
