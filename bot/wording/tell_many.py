@@ -75,5 +75,6 @@ def sent_before(tongue: Tongue) -> str:
 def text_missing(tongue: Tongue) -> str:
     """The command came without its text."""
     return tongue.say(
-        "The text is missing. Send it like this:\n<code>{example}</code>", example=tongue.translated(EXAMPLE_ALL)
+        "The text is missing. Send it like this:\n<code>{example}</code>",
+        example=tongue.translated(EXAMPLE_ALL),
     )

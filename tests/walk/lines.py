@@ -6,7 +6,7 @@ Reasons and messages are words of no language, so that what is typed is never ta
 from collections.abc import Mapping
 
 WORDS = "lorem ipsum"
-SECRET = "zafirum"
+OWN_WORD = "zafirum"
 """Stands in what Ines writes and in what is written of her: nobody else may ever read it."""
 
 COMMANDS: Mapping[str, tuple[str, ...]] = {
@@ -89,7 +89,6 @@ AGAIN: Mapping[str, str] = {
 """Acts whose used buttons may well act again, with the reason."""
 
 ELSEWHERE: Mapping[str, str] = {
-    "coach.more_pictures": "tests/conversation/test_pictures_shown.py: it takes more than ten athletes",
     "proposal.batch": "tests/conversation/test_coach_batches.py: it takes two complete checklists",
     "proposal.batch_yes": "tests/conversation/test_coach_batches.py",
     "proposal.batch_no": "tests/conversation/test_coach_batches.py",

@@ -2,7 +2,7 @@
 
 import re
 
-from tests.walk.lines import SECRET
+from tests.walk.lines import OWN_WORD
 from tests.walk.stage import ATHLETE, COACH, INVITED, NEWCOMER, SORE, STRANGER
 from tests.walk.walker import Walker
 
@@ -157,7 +157,7 @@ async def early_session(walker: Walker) -> None:
     await walker.does(ATHLETE, "sent a voice note", lambda one: one.send_voice())
     await walker.does(ATHLETE, "sent a sticker", lambda one: one.send_sticker())
     await walker.does(ATHLETE, "sent a file", lambda one: one.send_document("a.pdf", b"%PDF"))
-    await walker.writes(ATHLETE, f"{SECRET}?")
+    await walker.writes(ATHLETE, f"{OWN_WORD}?")
     await walker.taps(ATHLETE, "as_planned")
     await answers_session(walker, ATHLETE)
 
@@ -174,7 +174,7 @@ async def cannot_today(walker: Walker) -> None:
 
 
 async def tested(walker: Walker) -> None:
-    """Guided tests: a figure, wrong words, one changed, one skipped, one that hurt, the rest later."""
+    """Guided tests: wrong words, a figure, one changed, the rest another day."""
     await walker.taps(NEWCOMER, "tests.start")
     await walker.writes(NEWCOMER, "???")
     await _tells_one_test(walker)

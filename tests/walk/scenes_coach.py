@@ -43,8 +43,11 @@ def months_pass(stage: WalkStage) -> None:
 
 async def decides(walker: Walker) -> None:
     """Reviews: changed, left, sent; proposals: declined, accepted, several at once."""
-    await walker.taps_if_there(COACH, "review.show")
-    await walker.taps_if_there(COACH, "review.change")
+    for name, act in (("Inma", "leave"), ("Ines", "send"), ("Bo", "change")):
+        await walker.writes(COACH, f"/who {name}")
+        await walker.taps(COACH, "review.show")
+        await walker.taps(COACH, f"review.{act}")
+    await walker.writes(COACH, "lorem ipsum")
     await walker.explores(COACH)
 
 

@@ -36,9 +36,7 @@ async def _again(walker: Walker, one: Tapped) -> None:
 def _has_turned(walker: Walker, one: Tapped) -> bool:
     """Tell whether the message says already what came of the tap: the button is not on it."""
     now = walker.stage.screen(one.chat_id).get(one.message_id)
-    return now is not None and one.token not in {
-        shown.data for row in now.buttons for shown in row
-    }
+    return now is not None and one.token not in {shown.data for row in now.buttons for shown in row}
 
 
 def _stored(walker: Walker) -> dict[Key, Row]:

@@ -1,17 +1,28 @@
 """A walk through every command, button and question, over the loopback platform, by language."""
 
 import asyncio
+import sys
 from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
 
+from bot.desks import athlete as athlete_desk
+from bot.desks import coach as coach_desk
+from bot.desks import owner as owner_desk
 from tests.walk import scenes_athlete as athletes
 from tests.walk import scenes_coach as coaches
+from tests.walk.lines import ELSEWHERE
 from tests.walk.stage import ATHLETE, COACH, MONDAY, OTHER_COACH, OWNER, SORE, WalkStage
 from tests.walk.stale import taps_again
 from tests.walk.trespass import trespass
 from tests.walk.walker import Walker
+
+ATHLETES_ASKED = frozenset(
+    {"reserve", "effort", "pain", "item", "morning", "pain.unclear", "pain.place", "setting"}
+    | {"intake", "tests"}
+)
+"""Kinds of questions and dialogs that an athlete is asked."""
 
 
 def morning(day: int) -> datetime:
@@ -28,6 +39,7 @@ async def walk(folder: Path, language: str) -> Walker:
         await _first_days(walker)
         await _curious_days(walker)
         await _last_day(walker)
+        walker.counts_refusals()
     finally:
         await stage.end()
     return walker
@@ -86,6 +98,61 @@ async def _last_day(walker: Walker) -> None:
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
-def test_every_command_button_and_question_is_answered(tmp_path, language):
+def test_all_is_reached_answered_in_its_language_and_nobody_else_can_do_it(
+    tmp_path, language, capsys
+):
+    """One test for all that a walk shows: another would walk the same way once more."""
     walker = asyncio.run(walk(tmp_path, language))
-    assert walker.faults == []
+    with capsys.disabled():
+        sys.stdout.write(f"\n{language}: {'; '.join(walker.costs)}\n")
+    found = [
+        *dict.fromkeys(walker.faults),
+        *_buttons(walker),
+        *_commands(walker),
+        *_questions(walker),
+        *(f"refused: {one}" for one in walker.refused),
+    ]
+    assert found == []
+    assert walker.set_aside == 0
+
+
+def _buttons(walker: Walker) -> list[str]:
+    """Every button is reached, or a test that reaches it is named."""
+    return [
+        *(
+            f"{act} was never tapped: lead there in tests/walk/scenes_*.py, so that its arguments "
+            "are tried by others too, or name the test that does in lines.ELSEWHERE"
+            for act in sorted(walker.unreached() - set(ELSEWHERE))
+        ),
+        *(
+            f"{act} is reached after all: take it out of lines.ELSEWHERE"
+            for act in sorted(set(ELSEWHERE) & set(walker.tapped))
+        ),
+        *(
+            f"{act}: there is no test {why}"
+            for act, why in ELSEWHERE.items()
+            if not Path(why.split(":")[0]).is_file()
+        ),
+    ]
+
+
+def _commands(walker: Walker) -> list[str]:
+    given = {key for key, lines in walker.commanded.items() if lines}
+    asked = {
+        (chat_id, name)
+        for chat_id, desk in ((ATHLETE, athlete_desk), (COACH, coach_desk), (OWNER, owner_desk))
+        for name in desk.COMMANDS
+    }
+    by_a_scene = {(ATHLETE, "leave")}
+    return [
+        f"/{name} was never given: add its lines in tests/walk/lines.py"
+        for _, name in sorted(asked - given - by_a_scene)
+    ]
+
+
+def _questions(walker: Walker) -> list[str]:
+    asked = {kind.split("/")[0] for kind in walker.asked}
+    return [
+        f"{kind} was never asked: lead to it in tests/walk/scenes_*.py"
+        for kind in sorted((coach_desk.ASKS | ATHLETES_ASKED) - asked)
+    ]

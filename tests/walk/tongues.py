@@ -1,7 +1,7 @@
 """Whether a message is in the chat's own language: by the catalogue, and by small words.
 
-The catalogue's own texts are looked for piece by piece, in the other language; what somebody typed is
-neither, since the walkers type words of no language.
+The catalogue's own texts are looked for piece by piece, in the other language; what somebody typed
+is neither, since the walkers type words of no language.
 """
 
 import re
@@ -47,7 +47,7 @@ def pieces(language: str) -> tuple[str, ...]:
             ids = message.id if isinstance(message.id, tuple) else (message.id,)
             texts = message.string if isinstance(message.string, tuple) else (message.string,)
             for which, several in (("en", ids), ("es", texts)):
-                said[which] |= {piece for one in several if one for piece in _pieces_of(one)}
+                said[which] |= {piece for one in several if one for piece in _pieces_of(str(one))}
     other = "es" if language == "en" else "en"
     return tuple(sorted(said[language] - said[other]))
 

@@ -1,4 +1,4 @@
-"""Somebody else tries the button that is about to be tapped: with its token, and with its arguments.
+"""Somebody else tries the button that is about to be tapped: by its token, and by its arguments.
 
 Tried where the button is alive, so that only who taps it can be why nothing comes of it; undone
 afterwards.
@@ -18,7 +18,7 @@ from storage.queries import people
 from storage.records.people import Role
 from storage.records.wire import Button
 from storage.tables.wire import OutboxRow
-from tests.walk.lines import SECRET
+from tests.walk.lines import OWN_WORD
 from tests.walk.stage import ATHLETES, COACHES, INVITED, NAMES, OWNER, STRANGER, THEIRS, WalkStage
 from tests.walk.tables import Key, Row, changed, stored, whose
 
@@ -49,11 +49,15 @@ def _tried(
     try:
         with stage.database.transaction() as tx:
             faults += _try(stage, tx, known, chat_id, before, is_forged=is_forged)
-            raise _Undone
+            _undo()
     except _Undone:
         pass
     how = "with its arguments" if is_forged else "by its token"
     return [f"{known.act}, tapped by {NAMES.get(chat_id)} {how}: {one}" for one in faults]
+
+
+def _undo() -> None:
+    raise _Undone
 
 
 def _try(
@@ -101,8 +105,8 @@ def _try(
 
 def _said(tx: Session, chat_id: int, last: int, known: Button, theirs: set[int]) -> list[str]:
     """Return what was said to the wrong people, or of others to the right ones."""
-    chats = {one for one in _world(chat_id)}
-    others = [name for chat, name in NAMES.items() if chat not in chats] + [INVITED, SECRET]
+    chats = _world(chat_id)
+    others = [name for chat, name in NAMES.items() if chat not in chats] + [INVITED, OWN_WORD]
     given = json.dumps(dict(known.arguments), ensure_ascii=False)
     faults = []
     query = select(OutboxRow).where(col(OutboxRow.id) > last)
@@ -111,7 +115,9 @@ def _said(tx: Session, chat_id: int, last: int, known: Button, theirs: set[int])
             faults.append(f"wrote to {NAMES.get(row.chat_id)}: {row.payload.get('text')!r}")
         said = json.dumps(_without_tokens(row.payload), ensure_ascii=False)
         faults += [
-            f"showed {name}: {said[:200]}" for name in others if _has(said, name) and not _has(given, name)
+            f"showed {name}: {said[:200]}"
+            for name in others
+            if _has(said, name) and not _has(given, name)
         ]
         file = row.payload.get("file")
         if isinstance(file, dict) and file.get("athlete") not in {None, *theirs}:

@@ -16,12 +16,16 @@ from demo_scenario.loopback.person import Person as OnPhone
 from demo_scenario.loopback.screen import ShownButton, ShownMessage
 from storage.queries import people
 from storage.records.wire import Button
+from storage.tables.wire import InboxState
 from tests.walk.lines import COMMANDS, ENGLISH_STILL, HELD, OWN, SAYS_ANYTHING, TYPED, WORDS, WRONG
 from tests.walk.stage import ATHLETES, ON_PHONE, Answer, WalkStage, all_buttons
 from tests.walk.tongues import foreign
 
 LOOKS_BACK = 6  # [messages] CHOSEN: how far up somebody curious scrolls
 LOOKS_FAR = 30  # [messages] CHOSEN: how far up somebody scrolls who looks for a button
+REFUSED = 400  # [HTTP status] RFC 9110, section 15.5: and above, the call was refused
+SAID_ALREADY = "message is not modified"
+"""Turning a message into what it says already is refused, and nothing is lost by it."""
 MOST_STEPS = 60  # [steps] CHOSEN: of one exploration, so that days go on
 APART = ("step", "why", "reason", "how", "what", "field")
 """Arguments by which buttons of one act are different questions."""
@@ -53,6 +57,8 @@ class Walker:
     costs: list[str] = field(default_factory=list)
     steps: int = 0
     is_erased: bool = False
+    set_aside: int = -1
+    refused: list[str] = field(default_factory=lambda: ["not counted"])
 
     # what somebody does
 
@@ -146,6 +152,19 @@ class Walker:
         )
         return f"{taps} taps, {texts} texts; the bot sends {sent} messages and turns {turned}"
 
+    def counts_refusals(self) -> None:
+        """Remember what the house could not do and what the platform would not take."""
+        with self.stage.database.transaction() as tx:
+            states = tx.connection().exec_driver_sql("SELECT state FROM inbox").scalars()
+            self.set_aside = sum(one == InboxState.SET_ASIDE.value for one in states)
+        self.refused = [
+            f"{one.method}: {one.description}"
+            for one in self.stage.platform.requests
+            if one.status is not None
+            and one.status >= REFUSED
+            and SAID_ALREADY not in one.description
+        ]
+
     # what was never done
 
     def unreached(self) -> set[str]:
@@ -176,7 +195,9 @@ class Walker:
             lambda one: one.tap(message.message_id, token),
         )
 
-    def _buttons(self, chat_id: int, *, back: int = LOOKS_BACK) -> list[tuple[ShownMessage, ShownButton, Button]]:
+    def _buttons(
+        self, chat_id: int, *, back: int = LOOKS_BACK
+    ) -> list[tuple[ShownMessage, ShownButton, Button]]:
         shown = [one for one in self.stage.screen(chat_id).values() if one.is_from_bot]
         found = []
         for message, button in all_buttons(tuple(shown[-back:])):
