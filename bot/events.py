@@ -78,6 +78,7 @@ class SentMedia(_Event):
     latitude: float | None = None
     longitude: float | None = None
     file: SentFile | None = None
+    language_code: str | None = None
 
 
 class FileArrived(_Event):

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlmodel import Session
 
-from bot.events import Event, Wrote
+from bot.events import Event, SentMedia, Wrote
 from bot.pictures.values import Picture
 from bot.wording.pictures import not_drawn
 from bot.wording.tongue import Template, Tongue, tongue_of
@@ -91,7 +91,7 @@ class Turn:
 
     def tongue_with(self, event: Event) -> Tongue:
         """Return the language that somebody unknown has set their own screen to."""
-        code = event.language_code if isinstance(event, Wrote) else None
+        code = event.language_code if isinstance(event, Wrote | SentMedia) else None
         return tongue_of((code or "")[:2].lower())
 
     def say(

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Mapping
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from bot.acts import close_session, draw_week, pain_picture, pain_talk
@@ -14,6 +14,7 @@ from bot.outcomes import Outcome
 from bot.reading.values import CantReason, CantToday
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import absence as words
+from bot.wording import plain
 from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
 from storage import buttons
@@ -30,6 +31,7 @@ MAY_PAUSE = frozenset({AthleteState.TRAINING, AthleteState.PAUSED})
 """Who waits for the coach keeps waiting: a break that ends would begin the training."""
 MAY_LAST = frozenset({CantReason.ILL, CantReason.TRAVELLING})
 BREAKS = ("well", "trained", "ill")
+BREAK_TOLD_WITHIN = timedelta(days=3)  # [d] ch: by then the return has begun, the careful way
 LONGEST_PAUSE_WEEKS = 26  # [weeks] ch: a longer break is a new beginning, to be talked over
 
 
@@ -255,14 +257,24 @@ def end_break(turn: Turn, person: Person, *, by: Person, why: str = "") -> None:
     )
     tongue = turn.tongue(person)
     taps = [
-        [Tap(words.break_label(tongue, how), "break.was", {"how": how}) for how in BREAKS],
+        [
+            Tap(
+                words.break_label(tongue, how),
+                "break.was",
+                {"how": how, "ended_at": turn.now.isoformat()},
+            )
+            for how in BREAKS
+        ],
     ]
     turn.say(person, words.pause_over(tongue), taps=taps)
 
 
 def break_was(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
     """How the break was decides how the return begins; without an answer the careful way holds."""
-    how = str(arguments["how"])
+    how, ended_at = str(arguments["how"]), arguments.get("ended_at")
+    if ended_at and turn.now - datetime.fromisoformat(ended_at) > BREAK_TOLD_WITHIN:
+        turn.say(person, plain.old_button(turn.tongue(person)))
+        return Outcome.STALE_TAP
     athlete = people.change_athlete(
         turn.tx, person.id, absence_reason="ill" if how == "ill" else "travelling"
     )

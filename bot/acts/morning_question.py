@@ -1,7 +1,7 @@
 """The morning after: one question a place, and what the answer settles."""
 
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report
@@ -20,6 +20,7 @@ from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
 NOON = 12  # [h] ch: from here nobody is wished a good morning
+ANSWERED_WITHIN = timedelta(days=2)  # [d] ch: later a morning is over, and pain is told anew
 
 
 def owed(turn: Turn, person: Person, athlete: Athlete) -> tuple[tuple[str, date], ...]:
@@ -44,6 +45,10 @@ def tapped(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapp
     """A number was tapped."""
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
+        return Outcome.STALE_TAP
+    asked_at = arguments.get("asked_at")
+    if asked_at and turn.now - datetime.fromisoformat(asked_at) > ANSWERED_WITHIN:
+        turn.say(person, words.too_late_to_say(turn.tongue(person)))
         return Outcome.STALE_TAP
     answer(
         turn,
@@ -110,7 +115,11 @@ def _next_region(turn: Turn, athlete: Athlete) -> Region | None:
 
 def _ask_for(turn: Turn, person: Person, region: Region, *, edit: int | None) -> None:
     tongue = turn.tongue(person)
-    about = {"site": region.site.value, "side": region.arm.value}
+    about = {
+        "site": region.site.value,
+        "side": region.arm.value,
+        "asked_at": turn.now.isoformat(),
+    }
     is_morning = turn.now.astimezone(zone_named(person.zone)).hour < NOON
     text = words.morning(tongue, region.site, region.arm, is_morning=is_morning)
     taps = score_taps(about, act="morning.score")

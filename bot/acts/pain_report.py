@@ -130,6 +130,8 @@ def amend(
             "signs": report.signs | ({sign} if sign else frozenset()),
         }
     )
+    if replacement == report:
+        return key  # said once more, and nothing else
     correction = Corrected(key=new_key, at_utc=turn.now, report_key=key, replacement=replacement)
     pain_picture.record_event(turn, athlete.person_id, correction)
     return key

@@ -80,7 +80,9 @@ def _unanswered_item(session: SessionRecord, item_id: int) -> ItemRecord | None:
 
 def how_to(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
     """Explain the movement of an item, as it is now."""
-    item, _ = training.item(turn.tx, arguments["item"])
+    item, session_id = training.item(turn.tx, arguments["item"])
+    if training.session(turn.tx, session_id).athlete_id != person.id:
+        return Outcome.STALE_TAP
     return show_how_to.show(turn, person, item.movement_key)
 
 
@@ -88,6 +90,8 @@ def reserve(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> 
     """How much was left after the last set; a second tap corrects the first."""
     session = answerable_session(turn, person, arguments["session"])
     if session is None:
+        return Outcome.STALE_TAP
+    if arguments["item"] not in {one.id for one in session.items}:
         return Outcome.STALE_TAP
     answer = ReserveAnswer(left=arguments["left"], is_at_least=arguments["top"])
     training.change_item(turn.tx, arguments["item"], reserve=answer, is_reserve_asked=True)
@@ -99,6 +103,8 @@ def reserve_unknown(turn: Turn, person: Person, arguments: Arguments, event: Tap
     """What was left is not known: the question is answered, and the dose stays as it is."""
     session = answerable_session(turn, person, arguments["session"])
     if session is None:
+        return Outcome.STALE_TAP
+    if arguments["item"] not in {one.id for one in session.items}:
         return Outcome.STALE_TAP
     training.change_item(turn.tx, arguments["item"], is_reserve_asked=True)
     record_results.go_on(turn, person, session.id, edit_message_id=event.message_id)

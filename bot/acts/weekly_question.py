@@ -8,6 +8,7 @@ from bot.acts.lighter_signals import ASKED
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
+from bot.wording import plain
 from bot.wording import weekly as words
 from scheduler.calendar.wall_time import monday_of
 from storage.queries import care, due, training
@@ -49,14 +50,21 @@ def ask_if_last(turn: Turn, person: Person, session: SessionRecord) -> None:
 def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
     """Keep the answer; a second tap corrects the first."""
     answer = str(arguments["answer"])
-    care.write_audit(
-        turn.tx,
-        at=turn.now,
-        what=ASKED,
-        athlete_id=person.id,
-        actor_id=person.id,
-        after={"answer": answer, "monday": arguments["monday"], "is_poor": answer != ANSWERS[0]},
-    )
+    after = {"answer": answer, "monday": arguments["monday"], "is_poor": answer != ANSWERS[0]}
+    told = care.audit_of(turn.tx, person.id, most=1, what=(ASKED,))
+    newest = str(told[0].after.get("monday", "")) if told else ""
+    if newest > str(arguments["monday"]):
+        turn.say(person, plain.old_button(turn.tongue(person)))  # a later week was told since
+        return Outcome.STALE_TAP
+    if not told or told[0].after != after:
+        care.write_audit(
+            turn.tx,
+            at=turn.now,
+            what=ASKED,
+            athlete_id=person.id,
+            actor_id=person.id,
+            after=after,
+        )
     text = words.noted(turn.tongue(person), answer)
     turn.answer_tap(person, event.message_id, text)
     return Outcome.ANSWERED

@@ -65,8 +65,11 @@ COMMANDS: dict[str, Command] = {
 NOTHING_ASKED = {AthleteState.INVITED, AthleteState.INTAKE, AthleteState.WAITS_FOR_COACH}
 """The states in which no session is out: what is written then is for the coach."""
 
+ONCE = frozenset({"pause.for", "leave.yes", "set.answer", "set.done"})
+"""Acts that are done by the first tap: a slip weeks later begins no second break."""
+
 TAPS: dict[str, TapEntry] = {
-    name: TapEntry(Role.ATHLETE, act)
+    name: TapEntry(Role.ATHLETE, act, is_once=name in ONCE)
     for name, act in {
         **session_taps.TAPS,
         **tests_taps.TAPS,

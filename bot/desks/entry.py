@@ -26,10 +26,14 @@ class Command:
 
 @dataclass(frozen=True)
 class TapEntry:
-    """A button's act, and the role that its person must still have when it is tapped."""
+    """A button's act, and the role that its person must still have when it is tapped.
+
+    ``is_once``: what it does is done by the first tap; another tap, however late, is told so.
+    """
 
     role: Role
     act: TapAct
+    is_once: bool = False
 
 
 def has_role(person: Person, role: Role, *, is_athlete: bool) -> bool:

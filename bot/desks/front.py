@@ -139,6 +139,9 @@ def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:
     if button is None or entry is None or not has_role(person, entry.role, is_athlete=is_athlete):
         turn.say(person, plain.old_button(turn.tongue(person)))
         return Outcome.STALE_TAP
+    if entry.is_once and button.used_at is not None:
+        turn.say(person, plain.used_button(turn.tongue(person)))
+        return Outcome.STALE_TAP
     buttons.mark_used(turn.tx, button.token, at=turn.now)
     coach_id = athlete.coach_id if athlete and entry.role is Role.ATHLETE else person.id
     return entry.act(in_force.turn_for(turn, coach_id), person, button.arguments, event)

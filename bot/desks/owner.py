@@ -32,6 +32,6 @@ COMMANDS: dict[str, Command] = {
 }
 
 TAPS: dict[str, TapEntry] = {
-    name: TapEntry(Role.OWNER, act)
+    name: TapEntry(Role.OWNER, act, is_once=name == move_athlete.MOVE)
     for name, act in {**move_athlete.TAPS, **erase_athlete.OWNER_TAPS}.items()
 }

@@ -158,6 +158,7 @@ def _media(message: Message, received_at: datetime, reply_to: int | None) -> Sen
         file=_sent_file(message.document),
         file_id=file_id,
         sent_as=sent_as,
+        language_code=message.from_user.language_code if message.from_user else None,
     )
 
 

@@ -27,6 +27,14 @@ WORDS_UNITS = 200  # [UTF-16 units] ch: a reason is a sentence or two
 REASONS_MOST = 2  # [sentences] ch: the deciding one and what qualified it
 
 WHAT: Mapping[str, Template] = {
+    "late.alert": "An alert was told too late",
+    "late.silence_check": "Looking for silence was too late",
+    "late.morning_question": "The morning's question was too late to be asked",
+    "late.session": "A session was too late to be sent",
+    "late.session_reminder": "A reminder was too late to be sent",
+    "late.digest": "The digest was too late to be sent",
+    "late.week_drawing": "The week was drawn later than usual",
+    "late.review": "A review was too late",
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "tests.opened": "Tests asked for",

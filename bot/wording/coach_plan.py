@@ -21,7 +21,7 @@ from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose
 
 EXAMPLE = "/plan robin"
-MARK_EXAMPLE = "/plan robin pin pike hold it is what she misses"
+MARK_EXAMPLE: Template = "/plan robin pin pike hold it is what she misses"
 WHY_MOST = 6  # [lines] ch: a week's reasons beside its days fit one screen
 
 
@@ -196,7 +196,7 @@ def mark_usage(tongue: Tongue) -> str:
     return tongue.say(
         "Behind the name write nothing, or pin, ban or free, a movement, and why. "
         "For example:\n<code>{example}</code>",
-        example=MARK_EXAMPLE,
+        example=tongue.translated(MARK_EXAMPLE),
     )
 
 

@@ -6,11 +6,11 @@ from bot.wording import dates
 from bot.wording.coach_pain import SITES, place
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Side, Site
 
-REST_EXAMPLE = "/rest robin left wrist sore after the fall, until I have seen it"
-PAUSE_EXAMPLE = "/pause robin 2 weeks exams and no sleep"
+REST_EXAMPLE: Template = "/rest robin left wrist sore after the fall, until I have seen it"
+PAUSE_EXAMPLE: Template = "/pause robin 2 weeks exams and no sleep"
 REASON_UNITS = 500  # [UTF-16 units] ch: a reason is a few sentences
 
 
@@ -69,7 +69,7 @@ def place_unknown(tongue: Tongue) -> str:
     """The words name no place."""
     return tongue.say(
         "I do not know that place. Tap one, or send for example:\n<code>{example}</code>",
-        example=REST_EXAMPLE,
+        example=tongue.translated(REST_EXAMPLE),
     )
 
 
@@ -146,7 +146,7 @@ def how_long(tongue: Tongue, *, name: str) -> str:
     return tongue.say(
         "How long a break for {name}? Tap, or send for example:\n<code>{example}</code>",
         name=name,
-        example=PAUSE_EXAMPLE,
+        example=tongue.translated(PAUSE_EXAMPLE),
     )
 
 
@@ -193,7 +193,7 @@ def not_on_a_break(tongue: Tongue, *, name: str) -> str:
     return tongue.say(
         "{name} is not on a break. To begin one, send for example:\n<code>{example}</code>",
         name=name,
-        example=PAUSE_EXAMPLE,
+        example=tongue.translated(PAUSE_EXAMPLE),
     )
 
 

@@ -7,9 +7,9 @@ from bot.wording.movement_names import movement_name, name_within
 from bot.wording.tongue import Template, Tongue
 from scheduler.catalogue.values import Measure
 
-SWAP_EXAMPLE = "/swap robin push-up hold for support hold wrists like it better"
-DOSE_EXAMPLE = "/dose robin push-up hold 4x30 long and even last week"
-LOADED_EXAMPLE = "/dose robin farmer carry 4x30 @ 12 grip is ready"
+SWAP_EXAMPLE: Template = "/swap robin push-up hold for support hold wrists like it better"
+DOSE_EXAMPLE: Template = "/dose robin push-up hold 4x30 long and even last week"
+LOADED_EXAMPLE: Template = "/dose robin farmer carry 4x30 @ 12 grip is ready"
 UNITS: Mapping[Measure, Template] = {
     Measure.HOLD_S: "s",
     Measure.CARRY_S: "s",
@@ -42,7 +42,7 @@ def not_known(tongue: Tongue, *, asked: str, example: str) -> str:
     return tongue.say(
         "No movement is called “{asked}”. Tap one, or send for example:\n<code>{example}</code>",
         asked=asked,
-        example=example,
+        example=tongue.translated(example),
     )
 
 
@@ -70,7 +70,7 @@ def swap_usage(tongue: Tongue) -> str:
     return tongue.say(
         "Send the movement, “for”, and the one to come instead. For example:\n"
         "<code>{example}</code>",
-        example=SWAP_EXAMPLE,
+        example=tongue.translated(SWAP_EXAMPLE),
     )
 
 
@@ -81,7 +81,7 @@ def which_amount(tongue: Tongue, *, key: str, now: str) -> str:
         "<code>{example}</code>",
         movement=movement_name(tongue, key),
         now=now,
-        example=LOADED_EXAMPLE,
+        example=tongue.translated(LOADED_EXAMPLE),
     )
 
 
@@ -91,8 +91,8 @@ def dose_usage(tongue: Tongue, *, measure: Measure) -> str:
         "Write sets × {unit}, and a load behind @ where there is one. For example:\n"
         "<code>{example}</code>\n<code>{loaded}</code>",
         unit=tongue.say(UNITS[measure]),
-        example=DOSE_EXAMPLE,
-        loaded=LOADED_EXAMPLE,
+        example=tongue.translated(DOSE_EXAMPLE),
+        loaded=tongue.translated(LOADED_EXAMPLE),
     )
 
 
@@ -102,7 +102,7 @@ def not_in_that_unit(tongue: Tongue, *, key: str, measure: Measure) -> str:
         "{movement} is counted in {unit}. Send it so, for example:\n<code>{example}</code>",
         movement=movement_name(tongue, key),
         unit=tongue.say(UNITS[measure]),
-        example=DOSE_EXAMPLE,
+        example=tongue.translated(DOSE_EXAMPLE),
     )
 
 

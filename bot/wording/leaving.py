@@ -1,9 +1,9 @@
 """Leaving: what goes, what stays and for how long, asked once; and what others hear of it."""
 
 from bot.wording.labels import label
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
-ERASE_EXAMPLE = "/erase robin asked by letter on 3 March"
+ERASE_EXAMPLE: Template = "/erase robin asked by letter on 3 March"
 
 
 def what_goes(tongue: Tongue, *, coach: str, copies_kept: int, has_open_alert: bool) -> str:
@@ -128,7 +128,7 @@ def erase_usage(tongue: Tongue) -> str:
     return tongue.say(
         "Erasing is only for an athlete who asked for it in writing. "
         "Say how and when they asked:\n<code>{example}</code>",
-        example=ERASE_EXAMPLE,
+        example=tongue.translated(ERASE_EXAMPLE),
     )
 
 

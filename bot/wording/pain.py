@@ -41,6 +41,13 @@ SITE_LABELS: Mapping[Site, Template] = {
 }
 
 
+def too_late_to_say(tongue: Tongue) -> str:
+    """A number was tapped for a question of days ago."""
+    return tongue.say(
+        "That question is from days ago, and nothing is changed. If it hurts now, send /pain."
+    )
+
+
 def where(tongue: Tongue) -> str:
     """Ask where it hurts."""
     return tongue.say("Where does it hurt? If it is bad or frightening, call for help first.")

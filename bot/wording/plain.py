@@ -21,6 +21,11 @@ def old_button(tongue: Tongue) -> str:
     return tongue.say("That button is from earlier and changes nothing now. /today shows what is.")
 
 
+def used_button(tongue: Tongue) -> str:
+    """A button that has done what it was for."""
+    return tongue.say("That button was used already and does nothing more.")
+
+
 def media_without_reader(tongue: Tongue) -> str:
     """Something that is not text, from somebody who has no coach."""
     return tongue.say("I can only read text here. Please write it.")

@@ -4,9 +4,9 @@ from collections.abc import Sequence
 
 from bot.wording.labels import label
 from bot.wording.pages import shortened
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 
-EXAMPLE_ALL = "/tell all No training hall on Friday."
+EXAMPLE_ALL: Template = "/tell all No training hall on Friday."
 QUOTE_UNITS = 600  # [UTF-16 units] ch: it is read once more before it goes to many
 NAMES_UNITS = 1200  # [UTF-16 units] ch: a team of sixty by first and last name
 
@@ -75,5 +75,6 @@ def sent_before(tongue: Tongue) -> str:
 def text_missing(tongue: Tongue) -> str:
     """The command came without its text."""
     return tongue.say(
-        "The text is missing. Send it like this:\n<code>{example}</code>", example=EXAMPLE_ALL
+        "The text is missing. Send it like this:\n<code>{example}</code>",
+        example=tongue.translated(EXAMPLE_ALL),
     )

@@ -26,8 +26,15 @@ MONDAY = datetime(2026, 3, 2, 4, 0, tzinfo=UTC)  # CHOSEN: before anybody's sess
 POLL_S = 50  # [s of the real clock] CHOSEN: longer than a walk stands still
 A_MOMENT = timedelta(seconds=20)  # [s] CHOSEN: between two things that people do
 QUIET_WITHIN_S = 30.0  # [s of the real clock] CHOSEN: beyond it something hangs, and says so
-COACH, OTHER_COACH, ATHLETE, WAITING, STRANGER = 7001, 7002, 7003, 7004, 7009
-NAMES = {COACH: "Mara", OTHER_COACH: "Otto", ATHLETE: "Ines", WAITING: "Bo", STRANGER: "Zed"}
+OWNER, COACH, OTHER_COACH = 7000, 7001, 7002
+ATHLETE, WAITING, SORE, THEIRS, NEWCOMER, STRANGER = 7003, 7004, 7005, 7006, 7008, 7009
+COACHES = {COACH: "Mara", OTHER_COACH: "Otto"}
+ATHLETES = {ATHLETE: "Ines", WAITING: "Bo", SORE: "Inma", THEIRS: "Olga"}
+INVITED = "Nia"
+NAMES = {OWNER: "Ada", **COACHES, **ATHLETES}
+ON_PHONE = {**NAMES, NEWCOMER: INVITED, STRANGER: "Zed"}
+STARTED = {ATHLETE: timedelta(days=58), SORE: timedelta(weeks=20)}
+"""Since when somebody trains: the second review of the first falls due within the walk."""
 
 
 @dataclass(frozen=True)
@@ -55,7 +62,7 @@ class WalkStage:
         await self._open_house()
         with self.database.transaction() as tx:
             self._make_people(tx)
-        for chat_id, name in NAMES.items():
+        for chat_id, name in ON_PHONE.items():
             self.on_phone[chat_id] = self.server.people.add(chat_id, name, self.language)
         await self.settle()
 
@@ -114,6 +121,11 @@ class WalkStage:
     def screen(self, chat_id: int) -> dict[int, ShownMessage]:
         return {one.message_id: one for one in self.on_phone[chat_id].sees()}
 
+    def last_said(self, chat_id: int) -> str:
+        """Return how the bot's newest message begins."""
+        said = [one.text for one in self.screen(chat_id).values() if one.is_from_bot]
+        return said[-1][:80] if said else ""
+
     async def strike_at(self, at: datetime) -> None:
         """Go on to an instant and let the clock strike there."""
         await self.clock.advance_to(at)
@@ -159,32 +171,30 @@ class WalkStage:
                 chat_id=chat_id,
                 language=self.language,
                 zone="Europe/Madrid",
-                is_coach=chat_id in {COACH, OTHER_COACH},
-                is_owner=chat_id == COACH,
-                emergency_number="112" if chat_id == COACH else None,
+                is_coach=chat_id in COACHES,
+                is_owner=chat_id == OWNER,
+                emergency_number="112" if chat_id in COACHES else None,
             )
             for chat_id, name in NAMES.items()
-            if chat_id != STRANGER
         }
-        for chat_id, state in (
-            (ATHLETE, AthleteState.TRAINING),
-            (WAITING, AthleteState.WAITS_FOR_COACH),
-        ):
+        for chat_id in ATHLETES:
             person = made[chat_id]
+            since = self.clock.now() - STARTED.get(chat_id, timedelta(weeks=20))
+            is_waiting = chat_id == WAITING
             people.add_athlete(
                 tx,
                 person_id=person.id,
-                coach_id=made[COACH].id,
+                coach_id=made[OTHER_COACH if chat_id == THEIRS else COACH].id,
                 profile=PROFILE,
-                on=joined.date(),
+                on=since.date(),
                 session_at=time(7),
-                state=state,
-                agreed_at=joined,
-                started_on=joined.date(),
+                state=AthleteState.WAITS_FOR_COACH if is_waiting else AthleteState.TRAINING,
+                agreed_at=since,
+                started_on=since.date(),
             )
             athlete = people.athlete(tx, person.id)
             assert athlete is not None
-            if state is AthleteState.TRAINING:
+            if not is_waiting:
                 draw_week.draw(turn, person, athlete, monday=MONDAY.date())
 
 
