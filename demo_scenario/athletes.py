@@ -148,7 +148,10 @@ class SimulatedAthlete(Player):
         if self.now is not None and any(
             one.who == self.name and one.day == self._day() for one in LATE
         ):
-            self.at(self.now + timedelta(days=1), partial(self._write_late, self._day()))
+            self.at(
+                self.now + timedelta(days=1),
+                partial(self._write_late, self._day(), tuple(self._done)),
+            )
             return
         habit = self.entry.habits[self.trained % len(self.entry.habits)]
         if habit is Habit.STEP_BY_STEP:
@@ -169,9 +172,9 @@ class SimulatedAthlete(Player):
             self.soon(lambda: self._edit(first_id, mend), least_s=20, most_s=40)
         self._say_later(texts[1:])
 
-    def _write_late(self, day: int) -> None:
+    def _write_late(self, day: int, done: tuple[DoneItem, ...]) -> None:
         """Write the day's name above what was done on it."""
-        lines = [f"{one.seen.number}) {one_item(one)}" for one in self._done]
+        lines = [f"{one.seen.number}) {one_item(one)}" for one in done]
         self._say("\n".join([f"{self._start + timedelta(days=day):%A}", *lines]))
 
     def _say_later(self, texts: list[str]) -> None:
