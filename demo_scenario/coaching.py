@@ -71,6 +71,9 @@ class SimulatedCoach(Player):
     def _about_tests(self, message: ShownMessage) -> None:
         """Let people start and tests come, and take the stage that they suggest."""
         wanted = ("With the next session", "Set stage", "Guardian agrees", "I have looked")
+        for one in labels(message):
+            if one.startswith("Review: "):
+                self._tap_later(message, one, minutes=self.entry.looks_after_min)
         label = next((one for one in labels(message) if one.startswith(wanted)), None)
         if label is not None:
             self._tap_later(message, label, minutes=self.entry.looks_after_min)

@@ -47,7 +47,9 @@ OF_ATHLETES = (
     Feature("a break ends", audit="break.ends"),
     Feature("a session before its day", audit="session.early"),
     Feature("other training", audit="other_training"),
-    Feature("an earlier day written down later", says=r"^Noted for \w+"),
+    Feature(
+        "an earlier day written down later", says=r"^For (Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day"
+    ),
     Feature("a result corrected", audit="result.changed"),
     Feature("reminder in the evening", due="session_reminder"),
     Feature("silence noticed", due="silence_check"),
@@ -60,7 +62,7 @@ OF_ATHLETES = (
     Feature("/today", wrote="/today"),
     Feature("/week", wrote="/week"),
     Feature("/history", says=r"Your bests of the last year"),
-    Feature("/history as a picture", says=r"the last (\d+ times|time)", shows=MediaKind.PHOTO),
+    Feature("a movement's history drawn", says=r"on the picture\.", shows=MediaKind.PHOTO),
     Feature("/season", wrote="/season"),
     Feature("/why", wrote="/why"),
     Feature("/pain and its levels", audit="pain.left_out"),
