@@ -99,6 +99,9 @@ class SimulatedAthlete(Player):
     def _is_silent(self) -> bool:
         return any(self._is_in(one) for one in SILENCES)
 
+    def _writes_late(self) -> bool:
+        return any(one.who == self.name and one.day == self._day() for one in LATE)
+
     def _is_in(self, one: Silence) -> bool:
         return one.who == self.name and one.first_day <= self._day() <= one.last_day
 
@@ -108,6 +111,8 @@ class SimulatedAthlete(Player):
         if session.message_id in self._sessions_seen or self.now is None:
             return
         self._sessions_seen.add(session.message_id)
+        if not session.items and self._writes_late():
+            return  # the reminder finds somebody who has trained and writes tomorrow
         spread = max(5, self.entry.replies_after_min // 4)
         wait = self.entry.replies_after_min + self.chance.randint(-spread, spread)
         when = self.now + timedelta(minutes=wait)
@@ -145,9 +150,7 @@ class SimulatedAthlete(Player):
             self._cant(session)  # all of it was taken out since
 
     def _report(self, session: SeenSession) -> None:
-        if self.now is not None and any(
-            one.who == self.name and one.day == self._day() for one in LATE
-        ):
+        if self.now is not None and self._writes_late():
             self.at(
                 self.now + timedelta(days=1),
                 partial(self._write_late, self._day(), tuple(self._done)),
