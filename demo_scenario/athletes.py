@@ -251,7 +251,7 @@ class SimulatedAthlete(Player):
             ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
-            ("Please stop for now. Is it new", lambda _: "No, nothing of that kind"),
+            ("Is it new, sudden or strange", lambda _: "No, nothing of that kind"),
             ("Which item is it?", lambda message: labels(message)[0]),
             ("Called off.", lambda _: None),
             ("Anulada.", lambda _: None),
