@@ -13,7 +13,7 @@ from demo_scenario.phone import Phone
 from demo_scenario.player import Player
 from demo_scenario.scenes.the_season import SCENES
 from demo_scenario.story import COACH_SENDS, answer_to
-from demo_scenario.team import CoachEntry, Part, Team
+from demo_scenario.team import AthleteEntry, CoachEntry, Part, Team
 
 LINK_IN_LINE = re.compile(r"^(?P<name>\w+): \S+start=(?P<payload>[A-Za-z0-9_-]+)", re.MULTILINE)
 SINGLY_DAYS = 28  # [days] ch: then decisions on stages are collected
@@ -74,9 +74,14 @@ class SimulatedCoach(Player):
         for one in labels(message):
             if one.startswith("Review: "):
                 self._tap_later(message, one, minutes=self.entry.looks_after_min)
+        if any(one.name in message.text for one in self._by_file()):
+            wanted = (*wanted[:1], "Leave stage", *wanted[2:])  # these two go by the checklist
         label = next((one for one in labels(message) if one.startswith(wanted)), None)
         if label is not None:
             self._tap_later(message, label, minutes=self.entry.looks_after_min)
+
+    def _by_file(self) -> list[AthleteEntry]:
+        return [one for one in self._team.athletes if one.part is Part.BY_FILE]
 
     def _decide(self, message: ShownMessage) -> None:
         """Say yes to what the rules propose; a complete checklist is what was waited for."""
