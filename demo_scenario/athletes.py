@@ -252,6 +252,7 @@ class SimulatedAthlete(Player):
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
             ("Is it new, sudden or strange", lambda _: "No, nothing of that kind"),
+            ("If that changes, stop and get help", lambda _: None),
             ("Which item is it?", lambda message: labels(message)[0]),
             ("Called off.", lambda _: None),
             ("Anulada.", lambda _: None),
