@@ -101,8 +101,10 @@ class SimulatedCoach(Player):
         """Decide what the list of decisions has not decided already."""
         name = message.text.split(",")[0].split()[0]
         done = any(name in one.text and one.text.startswith("Moved") for one in self.phone.glance())
-        if not done:
-            self.phone.tap(message.message_id, yes)
+        if not done and not self.phone.tap(message.message_id, yes):
+            stage = re.search(r"\d", yes)  # the message is far up by now
+            if stage is not None:
+                self.phone.write(f"/stage {name} {stage[0]} the checklist is complete")
 
     def _answer_clip(self, message: ShownMessage) -> None:
         """Answer in own words, by a stock cue, by voice, and so on in turn."""

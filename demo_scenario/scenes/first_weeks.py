@@ -111,7 +111,7 @@ LATER_FILES = SendFile(
     "team.csv",
     "name;stage;group;Push-up hold;Farmer carry\n"
     "Ilse;1;Evening class;60;80 @ 12\n"
-    "Timo;1;;60;70 @ 12\n",
+    "Tilda;1;;60;80 @ 12\n",
 )
 
 __all__ = ["CURE", "FIRST_WEEKS", "LATER_FILES", "Speak", "Wait"]
