@@ -99,12 +99,17 @@ class SimulatedCoach(Player):
 
     def _tap_if_open(self, message: ShownMessage, yes: str) -> None:
         """Decide what the list of decisions has not decided already."""
-        name = message.text.split(",")[0].split()[0]
-        done = any(name in one.text and one.text.startswith("Moved") for one in self.phone.glance())
-        if not done and not self.phone.tap(message.message_id, yes):
-            stage = re.search(r"\d", yes)  # the message is far up by now
-            if stage is not None:
-                self.phone.write(f"/stage {name} {stage[0]} the checklist is complete")
+        said = (yes, message.text.partition("\n")[0])
+        names = [one.name for one in self._team.athletes if any(one.name in text for text in said)]
+        stage = re.search(r"\d", yes)
+        done = any(
+            "moved up" in one.text and any(name in one.text for name in names)
+            for one in self.phone.glance()
+        )
+        if done or self.phone.tap(message.message_id, yes) or not names or stage is None:
+            return
+        # The message is far up by now.
+        self.phone.write(f"/stage {names[0]} {stage[0]} the checklist is complete")
 
     def _answer_clip(self, message: ShownMessage) -> None:
         """Answer in own words, by a stock cue, by voice, and so on in turn."""
