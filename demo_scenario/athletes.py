@@ -99,6 +99,9 @@ class SimulatedAthlete(Player):
     def _is_silent(self) -> bool:
         return any(self._is_in(one) for one in SILENCES)
 
+    def _writes_late(self) -> bool:
+        return any(one.who == self.name and one.day == self._day() for one in LATE)
+
     def _is_in(self, one: Silence) -> bool:
         return one.who == self.name and one.first_day <= self._day() <= one.last_day
 
@@ -108,6 +111,8 @@ class SimulatedAthlete(Player):
         if session.message_id in self._sessions_seen or self.now is None:
             return
         self._sessions_seen.add(session.message_id)
+        if not session.items and self._writes_late():
+            return  # the reminder finds somebody who has trained and writes tomorrow
         spread = max(5, self.entry.replies_after_min // 4)
         wait = self.entry.replies_after_min + self.chance.randint(-spread, spread)
         when = self.now + timedelta(minutes=wait)
@@ -145,10 +150,11 @@ class SimulatedAthlete(Player):
             self._cant(session)  # all of it was taken out since
 
     def _report(self, session: SeenSession) -> None:
-        if self.now is not None and any(
-            one.who == self.name and one.day == self._day() for one in LATE
-        ):
-            self.at(self.now + timedelta(days=1), partial(self._write_late, self._day()))
+        if self.now is not None and self._writes_late():
+            self.at(
+                self.now + timedelta(days=1),
+                partial(self._write_late, self._day(), tuple(self._done)),
+            )
             return
         habit = self.entry.habits[self.trained % len(self.entry.habits)]
         if habit is Habit.STEP_BY_STEP:
@@ -169,9 +175,9 @@ class SimulatedAthlete(Player):
             self.soon(lambda: self._edit(first_id, mend), least_s=20, most_s=40)
         self._say_later(texts[1:])
 
-    def _write_late(self, day: int) -> None:
+    def _write_late(self, day: int, done: tuple[DoneItem, ...]) -> None:
         """Write the day's name above what was done on it."""
-        lines = [f"{one.seen.number}) {one_item(one)}" for one in self._done]
+        lines = [f"{one.seen.number}) {one_item(one)}" for one in done]
         self._say("\n".join([f"{self._start + timedelta(days=day):%A}", *lines]))
 
     def _say_later(self, texts: list[str]) -> None:
@@ -245,7 +251,8 @@ class SimulatedAthlete(Player):
             ("why leave it out?", lambda _: "Rather not"),
             ("What is it today?", lambda _: self.chance.choice(CANT_LABELS)),
             ("If no button fits", self._which_reading),
-            ("Please stop for now. Is it new", lambda _: "No, nothing of that kind"),
+            ("Is it new, sudden or strange", lambda _: "No, nothing of that kind"),
+            ("If that changes, stop and get help", lambda _: None),
             ("Which item is it?", lambda message: labels(message)[0]),
             ("Called off.", lambda _: None),
             ("Anulada.", lambda _: None),

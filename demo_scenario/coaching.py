@@ -13,7 +13,7 @@ from demo_scenario.phone import Phone
 from demo_scenario.player import Player
 from demo_scenario.scenes.the_season import SCENES
 from demo_scenario.story import COACH_SENDS, answer_to
-from demo_scenario.team import CoachEntry, Part, Team
+from demo_scenario.team import AthleteEntry, CoachEntry, Part, Team
 
 LINK_IN_LINE = re.compile(r"^(?P<name>\w+): \S+start=(?P<payload>[A-Za-z0-9_-]+)", re.MULTILINE)
 SINGLY_DAYS = 28  # [days] ch: then decisions on stages are collected
@@ -71,9 +71,17 @@ class SimulatedCoach(Player):
     def _about_tests(self, message: ShownMessage) -> None:
         """Let people start and tests come, and take the stage that they suggest."""
         wanted = ("With the next session", "Set stage", "Guardian agrees", "I have looked")
+        for one in labels(message):
+            if one.startswith("Review: "):
+                self._tap_later(message, one, minutes=self.entry.looks_after_min)
+        if any(one.name in message.text for one in self._by_file()):
+            wanted = (*wanted[:1], "Leave stage", *wanted[2:])  # these two go by the checklist
         label = next((one for one in labels(message) if one.startswith(wanted)), None)
         if label is not None:
             self._tap_later(message, label, minutes=self.entry.looks_after_min)
+
+    def _by_file(self) -> list[AthleteEntry]:
+        return [one for one in self._team.athletes if one.part is Part.BY_FILE]
 
     def _decide(self, message: ShownMessage) -> None:
         """Say yes to what the rules propose; a complete checklist is what was waited for."""
@@ -91,10 +99,17 @@ class SimulatedCoach(Player):
 
     def _tap_if_open(self, message: ShownMessage, yes: str) -> None:
         """Decide what the list of decisions has not decided already."""
-        name = message.text.split(",")[0].split()[0]
-        done = any(name in one.text and one.text.startswith("Moved") for one in self.phone.glance())
-        if not done:
-            self.phone.tap(message.message_id, yes)
+        said = (yes, message.text.partition("\n")[0])
+        names = [one.name for one in self._team.athletes if any(one.name in text for text in said)]
+        stage = re.search(r"\d", yes)
+        done = any(
+            "moved up" in one.text and any(name in one.text for name in names)
+            for one in self.phone.glance()
+        )
+        if done or self.phone.tap(message.message_id, yes) or not names or stage is None:
+            return
+        # The message is far up by now.
+        self.phone.write(f"/stage {names[0]} {stage[0]} the checklist is complete")
 
     def _answer_clip(self, message: ShownMessage) -> None:
         """Answer in own words, by a stock cue, by voice, and so on in turn."""

@@ -5,8 +5,16 @@ from dataclasses import dataclass
 from demo_scenario.eye import labels
 from demo_scenario.loopback.screen import ShownMessage
 from demo_scenario.team import AthleteEntry
+from scheduler.catalogue.values import Equipment
 from scheduler.training.values import ReferenceValues
 
+TOOLS = {
+    Equipment.BOX: "Box or sturdy chair",
+    Equipment.HIGH_BAR: "Bar to hang from",
+    Equipment.LOW_BAR: "Low bar, hip height",
+    Equipment.DUMBBELLS: "Dumbbells",
+    Equipment.BAND: "Bands",
+}
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
@@ -51,7 +59,7 @@ def _answers(entry: AthleteEntry) -> dict[str, IntakeAnswer]:
         "On which days": IntakeAnswer(taps=(*(DAYS[day] for day in entry.weekdays), "Done")),
         "How many minutes": IntakeAnswer(taps=(f"{entry.minutes} min",)),
         "What can you use there": IntakeAnswer(
-            taps=("Box or sturdy chair", "Dumbbells", "Bands", "Done")
+            taps=(*(label for tool, label in TOOLS.items() if tool in entry.equipment), "Done")
         ),
         "Which dumbbells": IntakeAnswer(taps=(*dumbbells, "Done")),
         "Which bands": IntakeAnswer(taps=("Light", "Medium", "Done")),

@@ -83,7 +83,7 @@ def _unhandled(tx: Session) -> Iterator[str]:
 
 
 def _never_stored(tx: Session, stage: Stage) -> Iterator[str]:
-    stored = len(tx.exec(select(InboxRow.id)).all())
+    stored = len(tx.exec(select(InboxRow.id).where(InboxRow.update_id >= 0)).all())  # no files
     queue = stage.server.platform.updates
     if queue.confirmed != stored or queue.forgotten or len(queue):
         yield f"{queue.confirmed} confirmed, {stored} stored, {queue.forgotten} forgotten"
@@ -115,7 +115,8 @@ def _other_than_sent(tx: Session, stage: Stage) -> Iterator[str]:
             continue  # of whom nothing is counted any more
         for person in (phone.person for phone in player.phones):
             shown, counted = len(person.sees_from_bot()), sent[person.chat_id]
-            if shown != counted:
+            more = shown - counted
+            if more < 0 or (more and not season.has_practised(tx, person.chat_id)):
                 yield f"{player.name}: {counted} sent, {shown} on the screen"
 
 

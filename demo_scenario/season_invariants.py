@@ -14,6 +14,7 @@ from demo_scenario.play import Stage
 from demo_scenario.player import Player
 from storage.queries import clips, people
 from storage.tables import metadata
+from storage.tables.care import AuditRow
 from storage.tables.leaving import ErasureRow
 from storage.tables.media import ClipRow
 from storage.tables.people import PersonRow
@@ -90,6 +91,16 @@ def _unpacked(content: bytes) -> Iterator[bytes]:
             yield archive.read(name)
 
 
+def has_practised(tx: Session, chat_id: int) -> bool:
+    """Tell whether somebody ended a practice athlete, of whom nothing is counted any more."""
+    ended = (
+        select(PersonRow.id)
+        .join(AuditRow, col(AuditRow.actor_id) == col(PersonRow.id))
+        .where(PersonRow.chat_id == chat_id, AuditRow.what == "practice.ended")
+    )
+    return tx.exec(ended.limit(1)).first() is not None
+
+
 def is_erased(player: Player) -> bool:
     """Tell whether a person was told that everything about them is gone."""
     return any(words in one.text for one in player.sees_from_bot()[-3:] for words in GONE)
@@ -98,8 +109,9 @@ def is_erased(player: Player) -> bool:
 def left_behind(tx: Session, stage: Stage) -> Iterator[str]:
     """Yield each place where something of an erased person is left."""
     for row in tx.exec(select(ErasureRow).where(ErasureRow.is_whole)):
-        if tx.get(PersonRow, row.person_id) is not None:
-            yield f"person {row.person_id} was erased and is there"
+        person = tx.get(PersonRow, row.person_id)
+        if person is not None and (person.name or person.chat_id is not None):
+            yield f"person {row.person_id} was erased and has a name or a chat"
     gone = [player for player in stage.players if is_erased(player)]
     chats = {phone.person.chat_id for player in gone for phone in player.phones}
     for table in metadata.sorted_tables if gone else ():

@@ -163,8 +163,8 @@ def _pain(axes: Axes, page: Axes, picture: HistoryPicture) -> None:
         of_kind = [one for one in picture.pain if one.is_morning is is_morning]
         _marks(axes, [(one.on, one.score) for one in of_kind], shape, px=18)
     if not picture.pain:
-        middle = (LOWER_PX[0] + LOWER_PX[1]) / 2
-        write(page, WIDTH_PX / 2, middle, words.no_pain, colour=SOFT, align="center")
+        between_lines = LOWER_PX[0] + (LOWER_PX[1] - LOWER_PX[0]) / 4
+        write(page, WIDTH_PX / 2, between_lines, words.no_pain, colour=SOFT, align="center")
         return
     _in_a_row(
         page,

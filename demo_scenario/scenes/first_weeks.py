@@ -84,6 +84,7 @@ FIRST_WEEKS = (
         "/tell all A good first week. Write your numbers the same day, please.",
         Tap("Send to"),
     ),
+    scene("Ruta", 10, "12:00", "/who Sol", Tap("Page to hand over", on="Sol")),
     scene("Ruta", 12, "10:00", "/hours 6:30-21:30"),
     scene("Ruta", 13, "10:00", "/season Oda main 12 June spring meet"),
     scene("Ruta", 13, "10:20", "/emergency 112"),
@@ -109,8 +110,8 @@ FIRST_WEEKS = (
 LATER_FILES = SendFile(
     "team.csv",
     "name;stage;group;Push-up hold;Farmer carry\n"
-    "Ilse;1;Evening class;40;50 @ 8\n"
-    "Timo;1;;35;45 @ 8\n",
+    "Ilse;1;Evening class;60;80 @ 12\n"
+    "Tilda;1;;60;80 @ 12\n",
 )
 
 __all__ = ["CURE", "FIRST_WEEKS", "LATER_FILES", "Speak", "Wait"]
