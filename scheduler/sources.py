@@ -103,9 +103,15 @@ SOURCES: dict[str, Source] = {
     "suprak2011": _published("Suprak et al. 2011, J Strength Cond Res 25(2), push-up share"),
     "petersen1989": _published("Petersen 1989, Am J Occup Ther 43(7), grip of both hands"),
     "rfc5545": _published("RFC 5545, iCalendar, section 3.3.5, local times in gaps and repeats"),
-    "rfc4180": _published("RFC 4180, comma-separated values, section 2"),
-    "owasp_csv": _published("OWASP, CSV Injection: which first characters a spreadsheet may run"),
-    "owasp_asvs": _published("OWASP ASVS 5.0, requirement 1.2.10, formulas in exported tables"),
+    "rfc4180": _published("RFC 4180 (2005), comma-separated values, section 2"),
+    "owaspcsv": _published("OWASP, CSV Injection: which first characters a spreadsheet may run"),
+    "owaspasvs": _published("OWASP ASVS 5.0 (2025), 1.2.10, formulas in exported tables"),
     "cldr": _published("Unicode CLDR, number symbols by language"),
+    "wgs84": _published(
+        "NIMA 2000, World Geodetic System 1984, TR8350.2, mean radius (place from memory)"
+    ),
+    "iso6709": _published(
+        "ISO 6709:2022, positions as degrees and minutes without separators (place from memory)"
+    ),
     "botapi": _published("the messaging platform's published Bot API documentation"),
 }

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 RUNS = ("=", "+", "-", "@", "\t", "\r", "\n", "\0")
-"""owasp_csv: a cell that begins so may be run as a formula; owasp_asvs 1.2.10 adds the null."""
+"""owaspcsv: a cell that begins so may be run as a formula; owaspasvs 1.2.10 adds the null."""
 WIDE = ("＝", "＋", "－", "＠")
 """ch: the same signs in full width, which East Asian spreadsheets take for the plain ones."""
 BOM = "\ufeff"

@@ -9,8 +9,8 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from scheduler.located_yaml import read_located
 
-EARTH_RADIUS_KM = 6371.0  # [km] mean radius; only ranks distances
-POSITION_PARTS = {"latitude": 2, "longitude": 3}  # [digits of the degrees] tzdata: zone.tab
+EARTH_RADIUS_KM = 6371.0  # [km] wgs84: 3, mean radius; only ranks distances
+POSITION_PARTS = {"latitude": 2, "longitude": 3}  # [digits] iso6709: 6, of degrees
 NEAR_MOST = 5  # [zones] ch: buttons that one thumb reads
 
 

@@ -98,7 +98,7 @@ def test_a_corrected_report_of_pain_stands_corrected(stage):
 
 @pytest.mark.parametrize("sign", ["=", "+", "-", "@", "\t", "\r", "\n"])
 def test_no_cell_of_words_begins_like_a_formula(sign: str):
-    """PUBLISHED owasp_csv: = + - @ tab, carriage return and line feed; the apostrophe likewise."""
+    """PUBLISHED owaspcsv: = + - @ tab, carriage return and line feed; the apostrophe likewise."""
     (row,) = table(table_bytes(["words"], [[f"{sign}1+1"]], decimal_mark="."))
     assert row["words"] == f"'{sign}1+1"
 
