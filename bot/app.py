@@ -41,6 +41,7 @@ from storage.records.wire import Outgoing, Received
 log = logging.getLogger(__name__)
 
 CONNECTIONS = 20  # [connections] ch: what is in flight, a poll, and the answers to taps
+ANSWER_WITHIN_S = 15.0  # [s] ch: later a send is in doubt; a busy machine's answer is sooner
 DRAIN_S = 10.0  # [s] ch: how long a clean stop waits for sends in flight
 
 
@@ -53,6 +54,7 @@ class Wiring:
     clock: Clock
     api_url: str | None = None
     poll_s: int = 25
+    answer_within_s: float = ANSWER_WITHIN_S
     is_paced: bool = True
     is_throwaway: bool = False
     backups: Path | None = None
@@ -208,7 +210,11 @@ class Holdwell:
 
 def make_bot(wiring: Wiring, poll_request: HTTPXRequest | None = None) -> Bot:
     """Return the messaging library's bot for this wiring."""
-    request = HTTPXRequest(connection_pool_size=CONNECTIONS)
+    request = HTTPXRequest(
+        connection_pool_size=CONNECTIONS,
+        read_timeout=wiring.answer_within_s,
+        write_timeout=wiring.answer_within_s,
+    )
     if wiring.api_url is None:
         return Bot(wiring.token, request=request, get_updates_request=poll_request)
     return Bot(

@@ -34,7 +34,8 @@ from storage.records.people import AthleteState
 MINUTE = timedelta(minutes=1)
 HALF_HOUR = timedelta(minutes=30)
 POLL_S = 50  # [s of the real clock] ch: longer than a demo stands still
-QUIET_WITHIN_S = 30.0  # [s of the real clock] ch: beyond it something hangs, and says so
+ANSWER_WITHIN_S = 300.0  # [s of the real clock] ch: a slow machine makes no doubtful send
+QUIET_WITHIN_S = 300.0  # [s of the real clock] ch: beyond it something hangs, and says so
 NEW_PHONE = 500  # [chat ids] ch: nobody else is there
 BRIEFLY = 200  # [loop turns] ch: beyond them a file is being made beside the loop
 DRAWING_S = 0.01  # [s of the real clock] ch: between two looks while a picture is drawn
@@ -120,6 +121,7 @@ async def _set_up(*, team: Team, seed: int, database_file: Path) -> Stage:
         clock=clock,
         api_url=server.base_url.removesuffix("/bot"),
         poll_s=POLL_S,
+        answer_within_s=ANSWER_WITHIN_S,
         make_token=seeded_maker(random.Random(f"{seed} tokens"), 16),
         make_secret=seeded_maker(random.Random(f"{seed} secrets"), 32),
     )

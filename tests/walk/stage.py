@@ -25,7 +25,7 @@ from storage.records.wire import Button
 MONDAY = datetime(2026, 3, 2, 4, 0, tzinfo=UTC)  # CHOSEN: before anybody's session
 POLL_S = 50  # [s of the real clock] CHOSEN: longer than a walk stands still
 A_MOMENT = timedelta(seconds=20)  # [s] CHOSEN: between two things that people do
-QUIET_WITHIN_S = 30.0  # [s of the real clock] CHOSEN: beyond it something hangs, and says so
+QUIET_WITHIN_S = 120.0  # [s of the real clock] CHOSEN: beyond it something hangs, and says so
 OWNER, COACH, OTHER_COACH = 7000, 7001, 7002
 ATHLETE, WAITING, SORE, THEIRS, NEWCOMER, STRANGER = 7003, 7004, 7005, 7006, 7008, 7009
 COACHES = {COACH: "Mara", OTHER_COACH: "Otto"}

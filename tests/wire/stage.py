@@ -38,7 +38,7 @@ from storage.tables.wire import InboxRow, OutboxRow
 
 START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)  # CHOSEN: a Monday
 ANA, BRUNO, CARLA = 1001, 1002, 1003  # CHOSEN: chat ids of our own invention
-SETTLED_WITHIN_S = 20.0  # [s] CHOSEN: far beyond what any scene needs
+SETTLED_WITHIN_S = 120.0  # [s] CHOSEN: far beyond what any scene needs
 POLL_S = 20  # [s] CHOSEN: a poll that waits for the whole scene
 
 

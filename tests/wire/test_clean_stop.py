@@ -2,7 +2,6 @@
 
 import asyncio
 import signal
-import time
 from collections import Counter
 from datetime import UTC, datetime
 
@@ -16,7 +15,7 @@ from storage import inbox, outbox
 from storage.database import Database
 from tests.wire.housed import SESSION_AT, TOKEN, holdwell, surroundings
 
-STOPPED_WITHIN_S = 5.0  # CHOSEN
+HANGS_S = 120.0  # [s] CHOSEN: beyond it something hangs, and says so
 PEOPLE = 4  # CHOSEN
 
 
@@ -35,18 +34,18 @@ def test_told_to_stop_it_ends_with_success_and_loses_nothing_in_flight(tmp_path,
             server.people.add(COACH_CHAT, COACH_NAME)
             athletes = [server.people.add(chat_of(n), name_of(n)) for n in range(PEOPLE)]
             process = await start(settings, tmp_path)
-            await platform.until(lambda: platform.is_poll_parked, within_s=20)
+            await platform.until(lambda: platform.is_poll_parked, within_s=HANGS_S)
             platform.faults.add(
                 Delayed(delay_s=0.7, after=True), times=None, method="sendMessage"
             )  # CHOSEN: long enough to be told in between
             for athlete in athletes:
                 athlete.write("Is chalk fine on the bar?")
-            await platform.until(lambda: all(one.sees_from_bot() for one in athletes), within_s=10)
-            began_s = time.perf_counter()
+            await platform.until(
+                lambda: all(one.sees_from_bot() for one in athletes), within_s=HANGS_S
+            )
             process.send_signal(told)
-            _, logged = await process.communicate()
+            _, logged = await asyncio.wait_for(process.communicate(), timeout=HANGS_S)
             assert process.returncode == 0, logged.decode()
-            assert time.perf_counter() - began_s < STOPPED_WITHIN_S
             assert "Traceback" not in logged.decode()
             assert TOKEN not in logged.decode()
             with database.transaction() as tx:
@@ -72,7 +71,7 @@ async def start(settings, folder):
 
 
 async def until_sent(database):
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(HANGS_S):
         while True:
             with database.transaction() as tx:
                 if outbox.count_unsent(tx) == 0:

@@ -310,7 +310,7 @@ async def test_a_batch_of_many_is_one_commit(wire):
 
     wire.receiver._database = Counted()
     wire.start(wire.receiver)
-    await wire.platform.until(lambda: wire.platform.is_poll_parked, within_s=10)
+    await wire.platform.until(lambda: wire.platform.is_poll_parked, within_s=120)
     assert len(commits) == 3  # DERIVED: 250 in pages of 100 (PUBLISHED botapi: limit)
     with wire.database.transaction() as tx:
         assert inbox.count_waiting(tx) == 250

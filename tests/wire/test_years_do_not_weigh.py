@@ -66,7 +66,7 @@ class Counted:
 
 
 @pytest.fixture(scope="module")
-def counted(tmp_path_factory):
+def statements_by_years(tmp_path_factory):
     found = []
     for years in (1, 3):
         one = Counted(lived(tmp_path_factory.mktemp(f"years{years}"), years))
@@ -76,15 +76,15 @@ def counted(tmp_path_factory):
 
 
 @pytest.mark.parametrize("what", MEASURES)
-def test_no_more_statements_are_asked_with_three_years_than_with_one(counted, what):
-    one, three = counted
+def test_no_more_statements_are_asked_with_three_years_than_with_one(statements_by_years, what):
+    one, three = statements_by_years
     # Where the year ends in a table that only grows is found by halving it: a few more looks.
     assert sum(three.statements[what]) <= MOST_MORE * sum(one.statements[what])
     assert min(one.statements[what]) > 0
 
 
 @pytest.mark.parametrize("what", MEASURES)
-def test_no_more_rows_are_looked_at_with_three_years_than_with_one(counted, what):
-    one, three = counted
+def test_no_more_rows_are_looked_at_with_three_years_than_with_one(statements_by_years, what):
+    one, three = statements_by_years
     assert sum(three.steps[what]) <= MOST_MORE * sum(one.steps[what])
     assert sum(one.steps[what]) > 0
