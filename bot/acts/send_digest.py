@@ -15,7 +15,7 @@ from bot.acts import (
 )
 from bot.acts.athlete_week import DAY, AthleteWeek, Gathered
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import digest
+from bot.wording import coach_roster, digest
 from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
@@ -120,7 +120,11 @@ def facts_of(
     unbalanced = _unbalanced(turn, names, weeks)
     bests, bests_more = _bests(turn, coach, names, weeks)
     changes = _changes(turn, coach, names, weeks)
+    alerts = _alerts(turn, coach, names, since=since)
+    left_out = _left_out(names, weeks, named={name for name, _, _ in alerts})
+    instead = _instead(turn, coach, roster, counts)
     named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
+    named |= {name for name, level, _ in alerts} | {one for one, _ in (*left_out, *instead)}
     return DigestFacts(
         first=first,
         last=last,
@@ -128,9 +132,11 @@ def facts_of(
         kept=sum(kept for kept, _ in counts.values()),
         sent=sum(sent for _, sent in counts.values()),
         decisions=_decisions(turn, coach, names, proposals),
-        alerts=_alerts(turn, coach, names, since=since),
+        alerts=alerts,
+        left_out=left_out,
         messages=_messages(turn, names),
         clips=_clips(turn, names),
+        instead=instead,
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
         bests=bests,
         bests_more=bests_more,
@@ -169,6 +175,32 @@ def _alerts(
         if one.athlete_id in names
     ]
     return tuple(sorted(rows, key=lambda row: (not row[2], -row[1], row[0])))
+
+
+def _left_out(
+    names: Mapping[int, str], weeks: Mapping[int, AthleteWeek], *, named: set[str]
+) -> tuple[tuple[str, Level], ...]:
+    """Return whose training pain has changed and whom no alert names, the gravest first."""
+    found = [
+        (name, weeks[athlete_id].level)
+        for athlete_id, name in names.items()
+        if weeks[athlete_id].level >= Level.EASE and name not in named
+    ]
+    return tuple(sorted(found, key=lambda one: (-one[1], one[0].casefold())))
+
+
+def _instead(
+    turn: Turn,
+    coach: Person,
+    roster: Sequence[RosterFacts],
+    counts: Mapping[int, tuple[int, int]],
+) -> tuple[tuple[str, str], ...]:
+    """Return who had no session in the week, and what they do instead."""
+    return tuple(
+        (one.name, coach_roster.standing(turn.tongue(coach), one))
+        for one in roster
+        if one.need >= Need.NOT_TRAINING and one.athlete_id not in counts
+    )
 
 
 def _messages(turn: Turn, names: Mapping[int, str]) -> tuple[tuple[str, str], ...]:

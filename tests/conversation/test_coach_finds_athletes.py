@@ -157,7 +157,7 @@ def test_one_screen_has_stage_checklist_sets_pain_and_what_changed(bench: Bench)
     # DERIVED: 5 January to 2 March are 56 days, 8 whole weeks
     assert "<b>Ana Lark</b> · stage 1, 8 whole weeks in it" in text
     assert "<b>Checklist to stage 2</b>" in text
-    assert "met: 8 of 6 weeks in the stage." in text
+    assert "met: 8 weeks in the stage, 6 asked." in text
     assert "left wrist 4 of 10 · eased" in text
     assert "Note. “prefers mornings”" in text
     assert bench.labels() == [
