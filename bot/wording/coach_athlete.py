@@ -182,7 +182,7 @@ def seen_label(tongue: Tongue) -> str:
 
 def decision_line(tongue: Tongue, title: str) -> str:
     """Name a proposal that waits."""
-    return tongue.say("{title}?", title=title)
+    return tongue.say("{title}", title=title)
 
 
 def open_alert_line(tongue: Tongue) -> str:

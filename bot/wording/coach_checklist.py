@@ -1,6 +1,7 @@
 """The checklist to move up, with figures, for the coach's screen."""
 
 from collections.abc import Mapping
+from math import ceil
 
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
@@ -92,6 +93,9 @@ def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> 
             )
         case GateReason.ADHERENCE if not shown["sessions_sent"]:
             return tongue.say("no session was sent in four weeks")
+        case GateReason.ADHERENCE:
+            whole = {**shown, "needed_sessions": ceil(float(shown["needed_sessions"]))}
+            return say_reason(tongue, reason.model_copy(update={"figures": whole}))
         case _:
             return say_reason(tongue, reason)
 

@@ -42,7 +42,7 @@ STATES: Mapping[str, Template] = {
     "intake": "is answering the first questions",
     "waits_for_coach": "waits for you to look at the answers",
     "paused": "paused",
-    "training": "training",
+    "training": "in training",
     "left": "has left",
 }
 
@@ -180,7 +180,12 @@ def summary(tongue: Tongue, facts: Sequence[RosterFacts]) -> str:
     athletes = tongue.count(len(facts), "1 athlete", "{n} athletes")
     if not waiting:
         return tongue.say("{athletes}. Nobody is waiting for you.", athletes=athletes)
-    return tongue.say("{athletes}, {waiting} waiting for you.", athletes=athletes, waiting=waiting)
+    return tongue.count(
+        waiting,
+        "{athletes}, {n} waiting for you.",
+        "{athletes}, {n} waiting for you.",
+        athletes=athletes,
+    )
 
 
 def open_label(tongue: Tongue, name: str) -> str:

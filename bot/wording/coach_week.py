@@ -46,7 +46,7 @@ def _sum(counts: Iterable[SetCount]) -> SetCount:
 
 def lines(tongue: Tongue, figures: WeekFigures) -> list[str]:
     """Write the week's sets: a line a direction, then the balances."""
-    if not figures.directions:
+    if not any(one.planned or one.done for one in figures.directions.values()):
         return [tongue.say("No sets planned this week.")]
     found = [
         tongue.say(
