@@ -13,7 +13,7 @@ from scheduler.catalogue.values import Movement
 
 NAME_WORDS_MOST = 6  # [words] ch: no name of the library is longer
 NEAR_CUTOFF = 0.75  # [ratio] ch: one slip in a word, not another word
-WORD_CUTOFF = 0.6  # [ratio] ch: each word of it, so that none is another word
+WORD_CUTOFF = 0.7  # [ratio] ch: each word of it, so that none is another word
 CHOICES_MOST = 10  # [buttons] ch: who needs more writes more of the name
 
 
