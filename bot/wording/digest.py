@@ -107,10 +107,15 @@ def _head(tongue: Tongue, facts: DigestFacts) -> str:
 
 
 def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
-    """Return what there is to say, the most pressing first, each with its title in words."""
+    """Return what there is to say, the most pressing first, each with its title in words.
+
+    An open alert goes before every decision; answered ones come behind them.
+    """
+    decide = _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5)
+    alerts = _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5)
+    is_any_open = any(is_open for _, _, is_open in facts.alerts)
     found = [
-        _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5),
-        _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5),
+        *((alerts, decide) if is_any_open else (decide, alerts)),
         _Section(
             tongue.say("Less or left out, for pain"),
             [_pair(tongue, name, level_word(tongue, level)) for name, level in facts.left_out],

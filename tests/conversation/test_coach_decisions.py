@@ -62,7 +62,7 @@ def test_not_yet_answers_the_proposal_and_tells_the_athlete_nothing(bench: Bench
     assert bench.tap("Not yet") is Outcome.STALE_TAP
 
 
-def test_the_digest_puts_decisions_with_buttons_first_and_the_rest_in_one_line(bench: Bench):
+def test_the_digest_puts_open_alerts_then_decisions_first_and_the_rest_in_one_line(bench: Bench):
     ana, bo, cy = (bench.add_athlete(name) for name in ("Ana Lark", "Bo Finch", "Cy Wren"))
     did(bench, cy.id, date(2026, 3, 4), seconds=EVEN)
     propose(bench, ana)
@@ -71,8 +71,12 @@ def test_the_digest_puts_decisions_with_buttons_first_and_the_rest_in_one_line(b
     digest(bench)
     lines = bench.last().split("\n")
     assert lines[0].startswith("<b>Mon 2 Mar to Sun 8 Mar</b>")
-    assert lines[1:3] == ["<b>To decide</b>", "Ana Lark: Move up to stage 2"]
-    assert "Bo Finch: rested, <b>open</b>" in lines
+    assert lines[1:5] == [
+        "<b>Alerts</b>",
+        "Bo Finch: rested, <b>open</b>",
+        "<b>To decide</b>",
+        "Ana Lark: Move up to stage 2",
+    ]
     assert lines[-1] == "As planned (1): Cy Wren"
     assert bench.labels() == ["Ana Lark → 2", "Not yet"]
 
