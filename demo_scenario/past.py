@@ -11,7 +11,7 @@ from bot.rounds.tick import LAST_ROUND
 from bot.turn import Turn
 from demo_scenario.hidden import HiddenBody
 from demo_scenario.team import AthleteEntry, CoachEntry, Team
-from scheduler.calendar.recurring import iso_week_of
+from scheduler.calendar.digest_day import subject_of
 from scheduler.calendar.values import DueKind
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Measure, Sides
@@ -47,12 +47,12 @@ def settle_in(house: Holdwell, team: Team, bodies: dict[str, HiddenBody]) -> Non
 
 def _take_old_digest(turn: Turn, coach: Person, team: Team) -> None:
     """Mark last week's digest as sent: the coach has read it before the demo begins."""
-    week = iso_week_of(team.start - timedelta(days=1))
+    days_ago = (team.start.weekday() - team.coach.digest_weekday - 1) % 7 + 1
     due.take(
         turn.tx,
         person_id=coach.id,
         kind=DueKind.DIGEST.value,
-        subject=f"{coach.id}:{week}",
+        subject=subject_of(coach.id, team.start - timedelta(days=days_ago)),
         due_at=turn.now - timedelta(days=6),
         now=turn.now,
     )

@@ -27,8 +27,10 @@ from storage.records.wire import MessageKind
 SET = "clips.asking"
 KIND = "clip_ask"
 EVERY = timedelta(days=7)  # [days] ch: at most one a week outside tests
-ASK = re.compile(r"\s*ask\s+(?P<which>on|off)\b\s*(?P<who>.*)", re.IGNORECASE | re.DOTALL)
-ASK_AT_ALL = re.compile(r"\s*ask\b", re.IGNORECASE)
+ASK = re.compile(
+    r"\s*(?:ask|pedir)\s+(?P<which>on|off|sí|si|no)(?!\w)\s*(?P<who>.*)", re.IGNORECASE | re.DOTALL
+)
+ASK_AT_ALL = re.compile(r"\s*(?:ask|pedir)\b", re.IGNORECASE)
 EASY_WEEKS = frozenset(
     {
         SeasonWeekKind.LIGHTER,
@@ -53,7 +55,7 @@ def asked_in(text: str) -> AskedFor | None:
     """Read ``ask on NAME``; None where the command says something else."""
     found = ASK.match(text)
     if found is not None:
-        return AskedFor(is_on=found["which"].lower() == "on", who=found["who"].strip())
+        return AskedFor(is_on=found["which"].lower() not in {"off", "no"}, who=found["who"].strip())
     return AskedFor(is_on=None, who="") if ASK_AT_ALL.match(text) else None
 
 

@@ -9,7 +9,7 @@ from contextlib import AbstractContextManager
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
-from bot.acts import history_picture, limits, pain_picture, team_members, week_figures
+from bot.acts import digest_days, history_picture, limits, pain_picture, team_members, week_figures
 from bot.acts.bests import Best, bests_between
 from bot.acts.standing_still import still_lines
 from bot.turn import ALBUM_MOST, Shot, Turn
@@ -20,7 +20,7 @@ from scheduler.pain.values import Level
 from storage.queries import people, training
 from storage.records.people import Athlete, Person
 
-WEEK = timedelta(days=7)  # [days] definition
+DAY = timedelta(days=1)  # [days] definition
 OpenTurn = Callable[[], AbstractContextManager[Turn]]
 
 
@@ -71,12 +71,13 @@ def gather(open_turn: OpenTurn, coach_id: int, on: date) -> Generator[None, None
     """Gather a coach's digest in steps; the pictures of those who need a look come last."""
     with open_turn() as turn:
         ids = [person.id for person, _ in people.athletes_of(turn.tx, coach_id)]
+        first = digest_days.first_of(turn, people.person(turn.tx, coach_id), on)
+    last = on - DAY
     weeks: dict[int, AthleteWeek] = {}
     for athlete_id in ids:
         with open_turn() as turn:
             coach, pair = people.person(turn.tx, coach_id), _pair(turn, athlete_id)
             if pair is not None:
-                first, last = on - WEEK, on - timedelta(days=1)
                 weeks[athlete_id] = week_of(turn, coach, *pair, first=first, last=last)
         yield
     with open_turn() as turn:
@@ -85,8 +86,8 @@ def gather(open_turn: OpenTurn, coach_id: int, on: date) -> Generator[None, None
             turn,
             coach,
             {athlete_id: week.level for athlete_id, week in weeks.items()},
-            first=on - WEEK,
-            last=on - timedelta(days=1),
+            first=first,
+            last=last,
         )
     yield
     shots: dict[int, Shot] = {}

@@ -1,64 +1,45 @@
 """Drawing a week, and drawing anew what is still ahead when something changes."""
 
-from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from bot.acts.checklist import local_today
-from bot.acts.lighter_signals import signals_of
-from bot.acts.open_days import open_weekdays
-from bot.acts.places_used import REMEMBERED
-from bot.acts.season import season_week
-from bot.acts.week_request import (
-    kept_slots,
-    kinds_of_past,
-    next_letter,
-    shares_of,
-    week_request,
-)
+from bot.acts.week_gathered import Asked, GatheredWeek, gathered_week, replanned
+from bot.acts.week_request import next_letter
 from bot.turn import Turn
-from scheduler.calendar.wall_time import due_instant, monday_of
-from scheduler.calendar.zones import zone_named
-from scheduler.reasons import Decision, Reason
+from scheduler.calendar.wall_time import monday_of
 from scheduler.training.coach_changes import with_changes
-from scheduler.training.season_drawing import drawn_as
-from scheduler.training.season_reasons import SeasonReason
-from scheduler.training.season_values import SeasonWeek, SeasonWeekKind
-from scheduler.training.training_reasons import VolumeReason
-from scheduler.training.volume import lighter_week
+from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.week_values import DayLetter, Session, Slot, WeekDraft, WeekRequest
 from scheduler.training.weeks import draw_week
 from storage.queries import training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionRecord, SessionState, WeekRecord
+from storage.records.training import SessionState
 
-BUILDING = {SeasonWeekKind.ORDINARY, SeasonWeekKind.LIGHTER, SeasonWeekKind.BAND_ONLY}
 TURN_LETTERS = (DayLetter.A, DayLetter.B, DayLetter.C)
 
 
 @dataclass(frozen=True)
-class Asked:
-    """What a week is to be drawn from; ``request`` None where no day of it is trained."""
-
-    request: WeekRequest | None
-    season: SeasonWeek
-    is_lighter: bool
-    reasons: tuple[Reason, ...]
-
-
-@dataclass(frozen=True)
 class Drafted:
-    """A week as it would be drawn now; ``kept_days`` are sent or over, and stand."""
+    """A week as it would be drawn now, from what was gathered for it."""
 
-    asked: Asked
-    request: WeekRequest | None
+    week: GatheredWeek
     draft: WeekDraft
-    kept_days: frozenset[date]
+
+    @property
+    def asked(self) -> Asked:
+        """What it was drawn from, before what stands."""
+        return self.week.asked
+
+    @property
+    def request(self) -> WeekRequest | None:
+        """What it was drawn from, with what stands; None where no day of it is trained."""
+        return self.week.request
 
     @property
     def fresh(self) -> tuple[Session, ...]:
         """The days that are still to be sent."""
-        return tuple(one for one in self.draft.sessions if one.on not in self.kept_days)
+        return tuple(one for one in self.draft.sessions if one.on not in self.week.kept_days)
 
 
 def draw(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> bool:
@@ -114,93 +95,24 @@ def redraw(turn: Turn, person: Person, athlete: Athlete) -> None:
         _save(turn, person, week.id, found.fresh)
 
 
-def drafted(turn: Turn, person: Person, athlete: Athlete, *, monday: date) -> Drafted:
-    """Draw a week as it would be drawn now, and write nothing: what is sent of it stands."""
-    today = local_today(turn, person)
-    week = training.week(turn.tx, person.id, monday)
-    sessions = tuple(
-        one
-        for one in training.sessions_between(
-            turn.tx, person.id, first=monday - REMEMBERED, last=monday + timedelta(days=6)
-        )
-        if one.on < monday or one.state is not SessionState.PLANNED
-    )
-    this_week = [session for session in sessions if session.on >= monday]
-    is_sent_today = any(session.on == today for session in this_week)
-    is_over = is_sent_today or _is_hour_past(turn, person, athlete, today)
-    first_open = today + timedelta(days=1) if week is not None and is_over else today
-    asked = _asked(turn, person, athlete, monday=monday, sessions=sessions, drawn=week)
-    kept_days = frozenset(session.on for session in this_week)
-    open_from = max(first_open, monday)
-    request = asked.request and asked.request.model_copy(
-        update={"kept": kept_slots(this_week), "open_from": open_from}
-    )
-    if week is not None:
-        request = _with_room(request, monday=monday, kept=kept_days, open_from=open_from)
-    return Drafted(
-        asked=asked,
-        request=request,
-        draft=_draft(turn, athlete, request),
-        kept_days=kept_days,
-    )
-
-
-def _asked(
+def drafted(
     turn: Turn,
     person: Person,
     athlete: Athlete,
     *,
     monday: date,
-    sessions: Sequence[SessionRecord],
-    drawn: WeekRecord | None = None,
-) -> Asked:
-    """Ask the season what the week is for, the body whether it must be lighter, then the rest."""
-    season = season_week(turn, athlete, monday=monday)
-    lighter = _lighter(turn, athlete, season.value, sessions, monday=monday, drawn=drawn)
-    usual = week_request(
-        turn, person, athlete, monday=monday, sessions=sessions, is_lighter=lighter.value
-    )
-    shares = shares_of(turn, athlete, sessions, monday=monday)
-    return Asked(
-        request=drawn_as(season.value, usual=usual).value,
-        season=season.value,
-        is_lighter=lighter.value,
-        reasons=(*_season_reasons(season, is_lighter=lighter.value), *lighter.reasons, *shares),
-    )
+    like: GatheredWeek | None = None,
+) -> Drafted:
+    """Draw a week as it would be drawn now, and write nothing: what is sent of it stands.
 
-
-def _season_reasons(season: Decision[SeasonWeek], *, is_lighter: bool) -> tuple[Reason, ...]:
-    """Return why the season has the week so; one that the body makes lighter is not as usual."""
-    usual = SeasonReason.ORDINARY_WEEK
-    return tuple(one for one in season.reasons if not (is_lighter and one.code == usual))
-
-
-def _lighter(
-    turn: Turn,
-    athlete: Athlete,
-    season: SeasonWeek,
-    sessions: Sequence[SessionRecord],
-    *,
-    monday: date,
-    drawn: WeekRecord | None,
-) -> Decision[bool]:
-    """Decide whether the week is a lighter one: by the season's count, or by what the body says.
-
-    A week that was drawn stays what it was.
+    ``like`` is what was gathered for it with another plan of the coach.
     """
-    if drawn is not None:
-        return Decision(value=drawn.is_lighter, reasons=())
-    if season.kind not in BUILDING or season.sets_share < 1:
-        return Decision(value=season.kind in BUILDING, reasons=())
-    signals = signals_of(turn, athlete.person_id, sessions, monday=monday)
-    found = lighter_week(
-        past=kinds_of_past(turn, athlete.person_id, before=monday),
-        stage=athlete.stage,
-        signals=signals,
-        rulebook=turn.house.rulebook,
+    week = (
+        gathered_week(turn, person, athlete, monday=monday)
+        if like is None
+        else replanned(turn, person, athlete, like)
     )
-    is_by_signals = any(one.code == VolumeReason.LIGHTER_BY_SIGNALS for one in found.reasons)
-    return Decision(value=is_by_signals, reasons=found.reasons if is_by_signals else ())
+    return Drafted(week=week, draft=_draft(turn, athlete, week.request))
 
 
 def _draft(turn: Turn, athlete: Athlete, request: WeekRequest | None) -> WeekDraft:
@@ -214,31 +126,6 @@ def _draft(turn: Turn, athlete: Athlete, request: WeekRequest | None) -> WeekDra
         return draft.model_copy(update={"relaxations": ()})
     plan = athlete.profile.coach_plan
     return with_changes(draft, plan=plan, request=request, library=library, rulebook=rulebook)
-
-
-def _with_room(
-    request: WeekRequest | None, *, monday: date, kept: Set[date], open_from: date
-) -> WeekRequest | None:
-    """Leave no more days open than the week has sessions left; the days that stand are kept."""
-    if request is None:
-        return None
-    still = open_weekdays(
-        request.weekdays,
-        monday=monday,
-        kept=kept,
-        open_from=open_from,
-        days_a_week=request.days_a_week,
-    )
-    stand = {day.isoweekday() for day in kept}
-    if not still and not stand:
-        return None  # without a weekday the rule would choose days by itself
-    return request.model_copy(update={"weekdays": tuple(sorted({*still, *stand}))})
-
-
-def _is_hour_past(turn: Turn, person: Person, athlete: Athlete, today: date) -> bool:
-    """Tell whether today's session hour is over: what is drawn now would come too late."""
-    hour = due_instant(local_date=today, wall_time=athlete.session_at, zone=zone_named(person.zone))
-    return turn.now >= hour
 
 
 def _save(turn: Turn, person: Person, week_id: int, sessions: tuple[Session, ...]) -> None:

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from difflib import get_close_matches
+from difflib import SequenceMatcher, get_close_matches
 
 from bot.acts.find_athlete import folded
 from bot.wording.movement_names import names_to_read
@@ -13,6 +13,7 @@ from scheduler.catalogue.values import Movement
 
 NAME_WORDS_MOST = 6  # [words] ch: no name of the library is longer
 NEAR_CUTOFF = 0.75  # [ratio] ch: one slip in a word, not another word
+WORD_CUTOFF = 0.7  # [ratio] ch: each word of it, so that none is another word
 CHOICES_MOST = 10  # [buttons] ch: who needs more writes more of the name
 
 
@@ -106,8 +107,16 @@ def _near(wanted: list[str], known: Sequence[_Known]) -> tuple[Movement, ...]:
         return ()
     names = {" ".join(name): one.movement for one in known for name in one.names}
     close = get_close_matches(" ".join(wanted), list(names), n=1, cutoff=NEAR_CUTOFF)
-    is_as_long = bool(close) and len(close[0].split()) == len(wanted)
-    return (names[close[0]],) if is_as_long else ()
+    if not close or not _is_word_by_word(close[0].split(), wanted):
+        return ()  # the words behind a name are no slips of a longer name
+    return (names[close[0]],)
+
+
+def _is_word_by_word(name: Sequence[str], wanted: Sequence[str]) -> bool:
+    return len(name) == len(wanted) and all(
+        SequenceMatcher(None, one, other).ratio() >= WORD_CUTOFF
+        for one, other in zip(name, wanted, strict=True)
+    )
 
 
 def _in_parts(wanted: Sequence[str], known: Sequence[_Known]) -> tuple[Movement, ...]:

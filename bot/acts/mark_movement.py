@@ -18,7 +18,10 @@ from scheduler.training.coach_plan import Ban, Pin, PlanChange, StandingSwap
 from storage.records.people import Athlete, Person
 
 MARK = "plan.mark"
-WORDS = re.compile(r"\s*(?P<mark>pin|ban|free)\b\s*(?P<rest>.*)", re.IGNORECASE | re.DOTALL)
+MARKS = {"fijar": "pin", "vetar": "ban", "liberar": "free"}
+WORDS = re.compile(
+    r"\s*(?P<mark>pin|ban|free|fijar|vetar|liberar)\b\s*(?P<rest>.*)", re.IGNORECASE | re.DOTALL
+)
 
 
 def show_or_mark(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -30,6 +33,7 @@ def show_or_mark(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.mark_usage(turn.tongue(coach)))
         return Outcome.NOT_UNDERSTOOD
     mark = said["mark"].lower()
+    mark = MARKS.get(mark, mark)
     coming = coming_keys(coming_days(turn, named.person, named.athlete))
     meant = movements_named(
         said["rest"],

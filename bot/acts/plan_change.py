@@ -49,7 +49,9 @@ def begin(turn: Turn, coach: Person, named: Named, change: PlanChange, *, why: s
     if not change.fits(named.athlete.profile.coach_plan):
         turn.say(coach, words.changed_since(tongue, name=named.person.name))
         return Outcome.STALE_TAP
-    found = found_against(turn, named.person, named.athlete, change)
+    # Why is asked first: only then does anybody read what the weeks break.
+    is_whole = bool(why.strip())
+    found = found_against(turn, named.person, named.athlete, change, is_whole=is_whole)
     what = said(tongue, change)
     if found.never is not None:
         turn.say(

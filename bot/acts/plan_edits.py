@@ -2,13 +2,13 @@
 
 from datetime import date, timedelta
 
-from bot.acts import draw_week
 from bot.acts.about_athlete import Arguments, about_tapped
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named
 from bot.acts.plan_change import GO_ON, begin, replacing, request_of
 from bot.acts.plan_weeks import ComingDay, coming_days, slot_of
 from bot.acts.show_coming import DAY, MOVE, OTHER, about_item, item_in, put
+from bot.acts.week_gathered import gathered_week
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -27,7 +27,8 @@ CHOICES_A_PAGE = 6  # [buttons] ch: more is a list, not a choice
 
 def stand_ins(turn: Turn, named: Named, day: ComingDay, item: ItemRecord) -> tuple[Movement, ...]:
     """Return what may take a place as the stage and everything else stand: nearest kind first."""
-    request = draw_week.drafted(turn, named.person, named.athlete, monday=monday_of(day.on)).request
+    week = gathered_week(turn, named.person, named.athlete, monday=monday_of(day.on))
+    request = week.request
     if request is None:
         return ()
     library, slot = turn.house.library, slot_of(day, item)

@@ -1,10 +1,11 @@
 """A session that is out follows a coach's change at once, but for what is reported already."""
 
-from bot.acts import draw_week, pain_picture
+from bot.acts import pain_picture
 from bot.acts.checklist import local_today
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.plan_weeks import slot_of, stored_day
+from bot.acts.week_gathered import gathered_week
 from bot.turn import Turn
 from bot.wording import doses
 from bot.wording.movement_names import name_of
@@ -90,7 +91,7 @@ def _quality_of(
     item: ItemRecord,
     key: str,
 ) -> Quality:
-    request = draw_week.drafted(turn, person, athlete, monday=monday_of(session.on)).request
+    request = gathered_week(turn, person, athlete, monday=monday_of(session.on)).request
     if key == item.movement_key or request is None:
         return item.quality
     return slot_with(

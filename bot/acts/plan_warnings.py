@@ -10,6 +10,7 @@ from bot.acts.dose_today import dose_for, facts_for
 from bot.acts.draw_week import Drafted
 from bot.acts.pain_picture import picture_of
 from bot.acts.plan_weeks import ComingDay, coming_days, item_of_slot, slot_of
+from bot.acts.week_gathered import GatheredWeek, gathered_week
 from bot.turn import Turn
 from scheduler.calendar.wall_time import monday_of
 from scheduler.catalogue.values import Movement, Role
@@ -52,18 +53,44 @@ class Against:
     reasons: tuple[Reason, ...]
 
 
-def found_against(turn: Turn, person: Person, athlete: Athlete, change: PlanChange) -> Against:
-    """Look at a change as it would be now: every entry by itself, then the weeks with it."""
+class _Weeks:
+    """The weeks as they stand, each drawn once for all that is looked at in them."""
+
+    def __init__(self, turn: Turn, person: Person, athlete: Athlete) -> None:
+        self._about = (turn, person, athlete)
+        self._gathered: dict[date, GatheredWeek] = {}
+
+    def on(self, monday: date) -> GatheredWeek:
+        """Return what the week is drawn from."""
+        if monday not in self._gathered:
+            self._gathered[monday] = gathered_week(*self._about, monday=monday)
+        return self._gathered[monday]
+
+
+def found_against(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    change: PlanChange,
+    *,
+    is_whole: bool = True,
+) -> Against:
+    """Look at a change as it would be now: every entry by itself, then the weeks with it.
+
+    Not ``is_whole``: only what can never be, as long as nobody reads the rest.
+    """
+    weeks = _Weeks(turn, person, athlete)
     reasons: list[Reason] = []
     added: list[PlanEntry] = []
     for entry in change.add:
-        one = _look(turn, person, athlete, entry)
+        one = _look(turn, person, athlete, entry, weeks)
         if one.never is not None:
             return Against(change=change, never=one.never, reasons=())
         added.append(one.entry)
         reasons += one.reasons
     sure = PlanChange(remove=change.remove, add=tuple(added))
-    reasons += _broken(turn, person, athlete, sure)
+    if is_whole:
+        reasons += _broken(turn, person, athlete, sure, weeks)
     return Against(change=sure, never=None, reasons=tuple(reasons))
 
 
@@ -81,10 +108,10 @@ class _Looked:
     reasons: tuple[Reason, ...] = ()
 
 
-def _look(turn: Turn, person: Person, athlete: Athlete, entry: PlanEntry) -> _Looked:
+def _look(turn: Turn, person: Person, athlete: Athlete, entry: PlanEntry, weeks: _Weeks) -> _Looked:
     match entry:
         case Pin() | ItemChange() | StandingSwap():
-            return _look_at_movement(turn, person, athlete, entry)
+            return _look_at_movement(turn, person, athlete, entry, weeks)
         case DoseSet():
             return _look_at_dose(turn, person, athlete, entry)
         case DayMove():
@@ -104,10 +131,14 @@ def _look_at_day(turn: Turn, person: Person, athlete: Athlete, entry: DayMove) -
 
 
 def _look_at_movement(
-    turn: Turn, person: Person, athlete: Athlete, entry: Pin | ItemChange | StandingSwap
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    entry: Pin | ItemChange | StandingSwap,
+    weeks: _Weeks,
 ) -> _Looked:
     movement = turn.house.library.movements[entry.movement_key]
-    slot, request = _place_for(turn, person, athlete, entry, movement)
+    slot, request = _place_for(turn, person, athlete, entry, movement, weeks)
     if request is None:
         return _Looked(entry)
     library, rulebook = turn.house.library, turn.house.rulebook
@@ -133,11 +164,12 @@ def _place_for(
     athlete: Athlete,
     entry: Pin | ItemChange | StandingSwap,
     movement: Movement,
+    weeks: _Weeks,
 ) -> tuple[Slot, WeekRequest | None]:
     """Return the place that an entry is about, and what its week is drawn from."""
     today = local_today(turn, person)
     on = entry.on if isinstance(entry, ItemChange) else today
-    request = draw_week.drafted(turn, person, athlete, monday=monday_of(on)).request
+    request = weeks.on(monday_of(on)).request
     if isinstance(entry, ItemChange):
         found = _slot_on(coming_days(turn, person, athlete), entry)
         if found is not None:
@@ -222,20 +254,27 @@ def _without_dose(athlete: Athlete, key: str) -> Athlete:
     return athlete.model_copy(update={"profile": profile})
 
 
-def _broken(turn: Turn, person: Person, athlete: Athlete, change: PlanChange) -> Iterator[Reason]:
-    """Yield what the weeks break with the change and did not break without it."""
+def _broken(
+    turn: Turn, person: Person, athlete: Athlete, change: PlanChange, weeks: _Weeks
+) -> Iterator[Reason]:
+    """Yield what the weeks break with the change and did not break without it.
+
+    What a week is drawn from is gathered once: of it only the coach's plan differs. Without a
+    breach with the change there is nothing to compare, so the week as it stands is not drawn.
+    """
     if all(isinstance(one, DoseSet) for one in (*change.add, *change.remove)):
         return
     today = local_today(turn, person)
     changed = with_change(athlete, change)
     for back in range(WEEKS):
         monday = monday_of(today) + timedelta(weeks=back)
-        before = draw_week.drafted(turn, person, athlete, monday=monday)
-        after = draw_week.drafted(turn, person, changed, monday=monday)
+        as_it_is = weeks.on(monday)
+        after = draw_week.drafted(turn, person, changed, monday=monday, like=as_it_is)
+        if not (broken := _breaches(turn, changed, after)):
+            continue
+        before = draw_week.drafted(turn, person, athlete, monday=monday, like=as_it_is)
         known = {_alike(one) for one in _breaches(turn, athlete, before)}
-        for one in _breaches(turn, changed, after):
-            if _alike(one) not in known:
-                yield one.why
+        yield from (one.why for one in broken if _alike(one) not in known)
 
 
 def _breaches(turn: Turn, athlete: Athlete, week: Drafted) -> tuple[Breach, ...]:

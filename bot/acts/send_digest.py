@@ -1,20 +1,21 @@
 """The weekly digest, in text: decisions with buttons first, who needs nothing in one line."""
 
 from collections.abc import Mapping, Sequence
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time
 
 from bot.acts import (
     answer_clip,
     approve_batch,
     athlete_week,
     decide_proposal,
+    digest_days,
     show_roster,
     team_members,
     team_pictures,
 )
-from bot.acts.athlete_week import WEEK, AthleteWeek, Gathered
+from bot.acts.athlete_week import DAY, AthleteWeek, Gathered
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import digest
+from bot.wording import coach_roster, digest
 from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
@@ -37,7 +38,7 @@ UNBALANCED_FROM_SETS = 2  # [sets] ch: below it a ratio of whole sets says nothi
 def send_digest(
     turn: Turn, coach: Person, on: date, gathered: Gathered = athlete_week.NOTHING
 ) -> None:
-    """Send what the seven days before ``on`` came to; useful until the next digest.
+    """Send what the days since the last digest came to; useful until the next.
 
     A coach without athletes gets none: there is nothing to read in it.
     ``gathered`` was looked up before, athlete by athlete; what is missing is looked up now.
@@ -48,7 +49,7 @@ def send_digest(
     proposals = care.proposals(turn.tx, [one.id for one, _ in pairs])
     weeks = weeks_of(turn, coach, on, gathered)
     text, over = digest.first_message(tongue, facts_of(turn, coach, on, proposals, weeks))
-    until = turn.now + WEEK
+    until = digest_days.next_at(turn, coach)
     turn.say(
         coach,
         text,
@@ -74,7 +75,7 @@ def _send_pictures(
     *,
     until: datetime,
 ) -> None:
-    first, last = on - WEEK, on - timedelta(days=1)
+    first, last = digest_days.first_of(turn, coach, on), on - DAY
     levels = {athlete_id: week.level for athlete_id, week in weeks.items()}
     team_pictures.send(
         turn,
@@ -92,7 +93,7 @@ def weeks_of(
 ) -> dict[int, AthleteWeek]:
     """Return each athlete's week, as gathered or looked up now."""
     known = gathered.weeks if gathered.on == on else {}
-    first, last = on - WEEK, on - timedelta(days=1)
+    first, last = digest_days.first_of(turn, coach, on), on - DAY
     return {
         person.id: known[person.id]
         if person.id in known
@@ -109,7 +110,7 @@ def facts_of(
     weeks: Mapping[int, AthleteWeek],
 ) -> DigestFacts:
     """Collect the week."""
-    first, last = on - WEEK, on - timedelta(days=1)
+    first, last = digest_days.first_of(turn, coach, on), on - DAY
     names = {person.id: person.name for person, _ in _athletes(turn, coach)}
     roster = [one for one in show_roster.roster_of(turn, coach) if one.athlete_id in names]
     since, until = _instant(coach, first), _instant(coach, on)
@@ -119,7 +120,11 @@ def facts_of(
     unbalanced = _unbalanced(turn, names, weeks)
     bests, bests_more = _bests(turn, coach, names, weeks)
     changes = _changes(turn, coach, names, weeks)
+    alerts = _alerts(turn, coach, names, since=since)
+    left_out = _left_out(names, weeks, named={name for name, _, _ in alerts})
+    instead = _instead(turn, coach, roster, counts)
     named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
+    named |= {name for name, level, _ in alerts} | {one for one, _ in (*left_out, *instead)}
     return DigestFacts(
         first=first,
         last=last,
@@ -127,9 +132,11 @@ def facts_of(
         kept=sum(kept for kept, _ in counts.values()),
         sent=sum(sent for _, sent in counts.values()),
         decisions=_decisions(turn, coach, names, proposals),
-        alerts=_alerts(turn, coach, names, since=since),
+        alerts=alerts,
+        left_out=left_out,
         messages=_messages(turn, names),
         clips=_clips(turn, names),
+        instead=instead,
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),
         bests=bests,
         bests_more=bests_more,
@@ -168,6 +175,32 @@ def _alerts(
         if one.athlete_id in names
     ]
     return tuple(sorted(rows, key=lambda row: (not row[2], -row[1], row[0])))
+
+
+def _left_out(
+    names: Mapping[int, str], weeks: Mapping[int, AthleteWeek], *, named: set[str]
+) -> tuple[tuple[str, Level], ...]:
+    """Return whose training pain has changed and whom no alert names, the gravest first."""
+    found = [
+        (name, weeks[athlete_id].level)
+        for athlete_id, name in names.items()
+        if weeks[athlete_id].level >= Level.EASE and name not in named
+    ]
+    return tuple(sorted(found, key=lambda one: (-one[1], one[0].casefold())))
+
+
+def _instead(
+    turn: Turn,
+    coach: Person,
+    roster: Sequence[RosterFacts],
+    counts: Mapping[int, tuple[int, int]],
+) -> tuple[tuple[str, str], ...]:
+    """Return who had no session in the week, and what they do instead."""
+    return tuple(
+        (one.name, coach_roster.standing(turn.tongue(coach), one))
+        for one in roster
+        if one.need >= Need.NOT_TRAINING and one.athlete_id not in counts
+    )
 
 
 def _messages(turn: Turn, names: Mapping[int, str]) -> tuple[tuple[str, str], ...]:

@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Mapping
-from datetime import date, datetime, time, timedelta
+from datetime import time, timedelta
 from typing import Any
 
+from bot.acts import digest_days
 from bot.acts.intake_answers import Heard, clock
 from bot.acts.timing import timing_of
 from bot.events import Tapped, Wrote
@@ -13,12 +14,8 @@ from bot.reading.days import ONLY_IN_FRONT, WEEKDAYS
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import hours as words
 from scheduler.calendar.alert_telling import first_telling_at
-from scheduler.calendar.recurring import iso_week_of
-from scheduler.calendar.values import DueKind
-from scheduler.calendar.wall_time import due_instant, local_date_of, monday_of
-from scheduler.calendar.zones import zone_named
 from scheduler.pain.values import Urgency
-from storage.queries import care, due, people
+from storage.queries import care, people
 from storage.records.people import Person
 
 SHOW, ASK, SET = "hours.show", "hours.ask", "hours.set"
@@ -100,7 +97,7 @@ def change(turn: Turn, coach: Person, wanted: Mapping[str, Any]) -> Person:
     )
     _bring_alerts_forward(turn, now)
     if {"digest_weekday", "digest_at"} & wanted.keys():
-        _skip_a_round_in_the_past(turn, now)
+        digest_days.note_move(turn, now)
     return now
 
 
@@ -113,36 +110,6 @@ def _bring_alerts_forward(turn: Turn, coach: Person) -> None:
         ).value
         if first is not None and first < alert.tell_at:
             care.change_alert(turn.tx, alert.id, tell_at=first)
-
-
-def _skip_a_round_in_the_past(turn: Turn, coach: Person) -> None:
-    """A digest whose new hour of this week is over waits for the next one: none comes at once."""
-    on = _this_weeks(turn, coach)
-    at = due_instant(local_date=on, wall_time=coach.digest_at, zone=zone_named(coach.zone))
-    if at > turn.now:
-        return
-    kind, subject = DueKind.DIGEST.value, f"{coach.id}:{iso_week_of(on)}"
-    if due.take(turn.tx, person_id=coach.id, kind=kind, subject=subject, due_at=at, now=turn.now):
-        due.note_outcome(
-            turn.tx, person_id=coach.id, kind=kind, subject=subject, outcome="hour_changed"
-        )
-
-
-def next_digest_at(turn: Turn, coach: Person) -> datetime:
-    """Return when the next digest comes, by the coach's own clock."""
-    zone, on = zone_named(coach.zone), _this_weeks(turn, coach)
-    sent = due.handled_subjects(turn.tx, coach.id, since=turn.now - timedelta(days=21))
-    while True:
-        at = due_instant(local_date=on, wall_time=coach.digest_at, zone=zone)
-        is_taken = (DueKind.DIGEST.value, f"{coach.id}:{iso_week_of(on)}") in sent
-        if at > turn.now and not is_taken:
-            return at.astimezone(zone)
-        on += timedelta(days=7)
-
-
-def _this_weeks(turn: Turn, coach: Person) -> date:
-    monday = monday_of(local_date_of(turn.now, zone_named(coach.zone)))
-    return monday + timedelta(days=coach.digest_weekday)
 
 
 def _is_too_short(coach: Person, wanted: Mapping[str, Any]) -> bool:
@@ -187,7 +154,7 @@ def _card(turn: Turn, coach: Person) -> str:
         waking_until=coach.waking_until,
         weekday=coach.digest_weekday,
         at=coach.digest_at,
-        next_digest=next_digest_at(turn, coach),
+        next_digest=digest_days.next_at(turn, coach),
     )
 
 

@@ -24,11 +24,12 @@ from bot.acts.show_roster import KEPT_WINDOW
 from bot.acts.standing_still import still_lines
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_athlete, coach_checklist, coach_groups, coach_plan
+from bot.wording import coach_athlete, coach_checklist, coach_groups, coach_plan, coach_roster
 from bot.wording import handover as handover_words
 from bot.wording import limits as limit_words
 from bot.wording import pictures as picture_words
 from bot.wording.coach_athlete import AthleteFacts, ClearedFacts, ReturnFacts
+from bot.wording.coach_roster import RosterFacts
 from bot.wording.pages import pages_of
 from scheduler.calendar.zones import zone_named
 from scheduler.pain.values import Side, Site
@@ -85,6 +86,7 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         is_blocked=person.is_blocked,
         kept=kept,
         sent=sent,
+        standing=_standing(turn, coach, named, sent=sent),
         checklist_head=coach_checklist.head(tongue, checklist),
         checklist=()
         if coach_checklist.is_last_stage(checklist)
@@ -108,6 +110,24 @@ def facts_of(turn: Turn, coach: Person, named: Named) -> AthleteFacts:
         remarks=remarks.lines_for(turn, coach, person.id),
         waiting=tuple(one.words for one in care.unanswered(turn.tx, [person.id])),
     )
+
+
+def _standing(turn: Turn, coach: Person, named: Named, *, sent: int) -> str:
+    """Return what the athlete does instead of training, as the roster says it."""
+    person, athlete = named.person, named.athlete
+    coming = training.next_planned(turn.tx, [person.id], since=local_today(turn, person))
+    facts = RosterFacts(
+        athlete_id=person.id,
+        name=person.name,
+        stage=athlete.stage,
+        state=athlete.state.value,
+        kept=0,
+        sent=sent,
+        paused_until=athlete.paused_until,
+        started_on=athlete.started_on,
+        next_on=coming.get(person.id),
+    )
+    return coach_roster.standing(turn.tongue(coach), facts)
 
 
 def _cleared(turn: Turn, coach: Person, person: Person) -> tuple[ClearedFacts, ...]:

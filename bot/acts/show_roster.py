@@ -122,6 +122,7 @@ def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
     counts = training.kept_of_sent(turn.tx, ids, first=today - KEPT_WINDOW, last=today)
     heard = people.last_heard(turn.tx, chats)
     clips = answer_clip.waiting_by_athlete(turn, ids)
+    coming = training.next_planned(turn.tx, ids, since=today)
     sent = training.sent_unanswered(turn.tx, ids, since=turn.now - LOOKED_BACK)
     found = [
         RosterFacts(
@@ -139,6 +140,9 @@ def roster_of(turn: Turn, coach: Person) -> list[RosterFacts]:
             is_blocked=person.is_blocked,
             waits_for_coach=athlete.state is AthleteState.WAITS_FOR_COACH,
             group=athlete.group_name or "",
+            paused_until=athlete.paused_until,
+            started_on=athlete.started_on,
+            next_on=coming.get(person.id),
             **_alert_facts(turn, alerts.get(person.id, [])),
         )
         for person, athlete in pairs

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence, Set
 from datetime import date, timedelta
+from typing import Any
 
 from bot.acts import pain_picture
 from bot.acts.dose_today import pulls_done, returning, weeks_trained
@@ -52,15 +53,9 @@ def week_request(
     lighter_share = 1 - turn.house.rulebook.lighter.cut.value if is_lighter else 1.0
     missed_share = cut_after_misses(turn, past, monday=monday).value
     held = _held_back(turn, picture) | held_directions(turn, athlete)
-    changed = athlete.profile.coach_plan
     return WeekRequest(
         stage=athlete.stage,
         week_start=monday,
-        weekdays=moved_weekdays(
-            sorted(day + 1 for day in athlete.profile.weekdays),
-            week_start=monday,
-            moves=changed.moves,
-        ),
         days_a_week=len(athlete.profile.weekdays),
         session_min=athlete.profile.minutes,
         equipment=athlete.profile.facts.equipment,
@@ -70,21 +65,53 @@ def week_request(
         plan_week=weeks_trained(athlete, monday) + 1,
         stage_week=max(0, (monday - athlete.stage_since).days // 7) + 1,
         next_letter=next_letter(turn, person.id, monday),
-        history=in_use(turn, past, monday=monday, picture=picture, changed=changed),
         last_ordinary_sets=_last_ordinary_sets(weeks, past),
         sets_share=min(lighter_share, back.share_of_sets, missed_share),
         is_first_two_weeks=weeks_trained(athlete, monday) < FIRST_WEEKS,
         wanted=_wanted(turn, athlete, picture),
         held_at_stage_one=held,
-        pinned=changed.pinned,
-        banned=banned_hangs(turn, athlete) | changed.banned,
-        allowed_by_coach=_allowed(turn, changed, held),
         has_upkeep=athlete.profile.has_upkeep,
         can_pull_dynamically=_can_pull_dynamically(turn, athlete, monday=monday),
         not_yet=_not_yet(turn, athlete, past, monday=monday),
         hard_days=hard_days_of(turn, person, athlete, monday=monday),
         pull_exposures_to_go=_pull_exposures_to_go(turn, person, athlete, monday=monday),
+        **_planned(turn, athlete, past, monday=monday, picture=picture, held=held),
     )
+
+
+def with_plan(
+    turn: Turn, athlete: Athlete, request: WeekRequest, *, past: Sequence[SessionRecord]
+) -> WeekRequest:
+    """Return the request as another plan of the coach would have it; the rest stands."""
+    picture = pain_picture.picture_of(turn, athlete)
+    held = request.held_at_stage_one
+    monday = request.week_start
+    planned = _planned(turn, athlete, past, monday=monday, picture=picture, held=held)
+    return request.model_copy(update=planned)
+
+
+def _planned(
+    turn: Turn,
+    athlete: Athlete,
+    past: Sequence[SessionRecord],
+    *,
+    monday: date,
+    picture: PainPicture,
+    held: frozenset[Direction],
+) -> dict[str, Any]:
+    """Return everything of a request that hangs on the coach's plan."""
+    changed = athlete.profile.coach_plan
+    return {
+        "weekdays": moved_weekdays(
+            sorted(day + 1 for day in athlete.profile.weekdays),
+            week_start=monday,
+            moves=changed.moves,
+        ),
+        "history": in_use(turn, past, monday=monday, picture=picture, changed=changed),
+        "pinned": changed.pinned,
+        "banned": banned_hangs(turn, athlete) | changed.banned,
+        "allowed_by_coach": _allowed(turn, changed, held),
+    }
 
 
 def _allowed(turn: Turn, changed: CoachPlan, held: frozenset[Direction]) -> frozenset[str]:

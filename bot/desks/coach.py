@@ -60,6 +60,7 @@ from bot.acts import (
 )
 from bot.acts.find_athlete import subject_id
 from bot.desks import athlete as athlete_desk
+from bot.desks.coach_once import ONCE
 from bot.desks.entry import Command, TapAct, TapEntry
 from bot.events import FileArrived, Media, SentMedia, Tapped, Wrote
 from bot.outcomes import Outcome
@@ -215,37 +216,6 @@ _ACTS: dict[str, TapAct] = {
     "proposal.accept": decide_proposal.accept,
     "proposal.decline": decide_proposal.decline,
 }
-ONCE = frozenset(
-    {
-        "clip.ask_off",
-        "clip.ask_on",
-        "clip.send",
-        "coach.emergency_confirm",
-        "coach.group_back",
-        "coach.invite_other",
-        "coach.invite_team",
-        "coach.no_answer",
-        "coach.no_answer_back",
-        "coach.let_start",
-        "coach.note",
-        "coach.relink",
-        "coach.shown_one",
-        "coach.stage_anyway",
-        "coach.stage_back",
-        "coach.tell",
-        "coach.tell_many",
-        "coach.tests_off",
-        "coach.upkeep",
-        "hours.set",
-        "howto.remove",
-        "pause.back",
-        "pause.go",
-        "rest.back",
-        "rest.go",
-    }
-)
-"""Acts that do something at once: a second tap, weeks later by a slip, would do it again."""
-
 TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.COACH, act, is_once=name in ONCE) for name, act in _ACTS.items()
 }

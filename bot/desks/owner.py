@@ -14,7 +14,7 @@ def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
         (one.name, one.about) for one in COMMANDS.values() if one.is_in_menu and one.name != "help"
     ]
     rest = coach_desk.menu_of(turn, person) if person.is_coach else [("help", "what you can send")]
-    commands = {**dict(own), **dict(rest)}  # what both desks have stands once
+    commands = {**dict(rest), **dict(own)}  # what both desks have stands once
     coach_help.show(turn, person, list(commands.items()))
     return Outcome.COMMAND
 

@@ -4,7 +4,15 @@ from collections.abc import Generator, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import date, datetime, timedelta
 
-from bot.acts import athlete_week, in_force, propose_stage, review, send_digest, tell_alerts
+from bot.acts import (
+    athlete_week,
+    digest_days,
+    in_force,
+    propose_stage,
+    review,
+    send_digest,
+    tell_alerts,
+)
 from bot.acts.athlete_week import Gathered, OpenTurn
 from bot.acts.timing import timing_of
 from bot.turn import Turn
@@ -71,6 +79,8 @@ def _due(
                 if alert.tell_at is not None
             ),
             recurring=frozenset({DueKind.DIGEST}),
+            last_digest_on=digest_days.last_on(turn, coach),
+            digest_moved_at_utc=digest_days.moved_at(turn, coach),
         ),
         since_utc=since,
         until_utc=turn.now,

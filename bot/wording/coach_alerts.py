@@ -10,6 +10,7 @@ from bot.wording.labels import label
 from bot.wording.pages import shortened
 from bot.wording.reasons import say_reason
 from bot.wording.tongue import Marked, Template, Tongue
+from scheduler.pain.pain_reasons import PainReason
 from scheduler.pain.values import Level, Urgency
 from scheduler.reasons import Reason
 
@@ -106,7 +107,13 @@ def _body(tongue: Tongue, facts: AlertFacts) -> list[str]:
     if facts.is_side_unsaid:
         lines.append(tongue.say("Which side was not said yet: both are spared until it is."))
     shown = {one.flag for one in facts.places if one.flag is not None}
-    reasons = [one for one in facts.reasons if one.figures.get("flag") not in shown]
+    scores = {one.score for one in facts.places}
+    reasons = [
+        one
+        for one in facts.reasons
+        if one.figures.get("flag") not in shown
+        and not (one.code == PainReason.SCORE_BAND and one.figures.get("score") in scores)
+    ]
     lines += dict.fromkeys(say_reason(tongue, one) for one in reasons)
     return list(dict.fromkeys(lines))[:LINES_MOST]
 

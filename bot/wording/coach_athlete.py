@@ -48,6 +48,7 @@ class AthleteFacts:
     is_blocked: bool
     kept: int
     sent: int
+    standing: str
     checklist_head: str
     checklist: tuple[str, ...]
     week: coach_week.WeekFigures
@@ -93,11 +94,13 @@ def _head(tongue: Tongue, facts: AthleteFacts) -> list[str]:
     )
     if facts.is_re_earned:
         first += tongue.say(" (held before)")
-    second = tongue.say(
-        "{state} · {sessions} in 4 weeks",
-        state=tongue.say(STATES[facts.state]),
-        sessions=sessions_kept(tongue, kept=facts.kept, sent=facts.sent),
-    )
+    second = facts.standing
+    if facts.sent:
+        second = tongue.say(
+            "{state} · {sessions} in 4 weeks",
+            state=tongue.say(STATES["training"]) if facts.state == "training" else facts.standing,
+            sessions=sessions_kept(tongue, kept=facts.kept, sent=facts.sent),
+        )
     lines = [first, second, *([facts.held] if facts.held else [])]
     if facts.is_blocked:
         lines.append(tongue.say("The chat is blocked or closed: nothing arrives."))
@@ -179,7 +182,7 @@ def seen_label(tongue: Tongue) -> str:
 
 def decision_line(tongue: Tongue, title: str) -> str:
     """Name a proposal that waits."""
-    return tongue.say("{title}?", title=title)
+    return tongue.say("{title}", title=title)
 
 
 def open_alert_line(tongue: Tongue) -> str:

@@ -38,7 +38,7 @@ WHAT: Mapping[str, Template] = {
     "stage.changed": "Stage changed",
     "stage.taken_back": "Stage change taken back",
     "tests.opened": "Tests asked for",
-    "tests.none": "Nothing could be tested",
+    "tests.none": "No tests",
     "tests.sent": "Session turned into tests",
     "tests.stopped": "Tests stopped, the rest another day",
     "tests.done": "Tests done",

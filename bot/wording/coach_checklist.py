@@ -1,6 +1,7 @@
 """The checklist to move up, with figures, for the coach's screen."""
 
 from collections.abc import Mapping
+from math import ceil
 
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
@@ -83,8 +84,18 @@ def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> 
             return _standard(tongue, shown, measures)
         case GateReason.PAIN:
             return _pain(tongue, shown)
+        case GateReason.WEEKS if float(shown["weeks"]) >= float(shown["needed_weeks"]):
+            return tongue.count(
+                int(shown["weeks"]),
+                "{n} week in the stage, {needed} asked.",
+                "{n} weeks in the stage, {needed} asked.",
+                needed=shown["needed_weeks"],
+            )
         case GateReason.ADHERENCE if not shown["sessions_sent"]:
             return tongue.say("no session was sent in four weeks")
+        case GateReason.ADHERENCE:
+            whole = {**shown, "needed_sessions": ceil(float(shown["needed_sessions"]))}
+            return say_reason(tongue, reason.model_copy(update={"figures": whole}))
         case _:
             return say_reason(tongue, reason)
 
@@ -93,15 +104,17 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
     key = str(shown["key"])
     unit = UNITS.get(measures.get(key, Measure.REPS), "")
     load = float(shown["load_kg"])
-    at_load = tongue.say(" at {load}", load=tongue.load(load)) if load else ""
+    at_load = tongue.say(" at {load}", load=tongue.load(round(load, 1))) if load else ""
     same: dict[str, str | int] = {
         "name": word(tongue, key),
         "sets": str(shown["sets"]),
         "target": str(shown["target"]),
         "unit": unit,
         "load": Marked(at_load),
-        "best": tongue.number(float(shown["best_set"])),
+        "best": str(int(float(shown["best_set"]))),
     }
+    if not float(shown["best_set"]):
+        return tongue.say("{name} {sets} × {target}{unit}{load}; none shown yet", **same)
     if shown.get("is_by_test"):
         return tongue.say(
             "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test", **same

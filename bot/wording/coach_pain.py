@@ -122,9 +122,12 @@ def place_line(tongue: Tongue, facts: PlaceFacts) -> str:
     )
 
 
+EVERY_WAY = frozenset((one, arm) for one in Direction for arm in (Side.LEFT, Side.RIGHT))
+
+
 def left_out(tongue: Tongue, what: LeftOut) -> str:
     """Write what is left out, arm by arm; empty when nothing is."""
-    if what.everything:
+    if what.everything or what.directions == EVERY_WAY:
         return tongue.say("all upper-body training")
     demands = _by_name((tongue.say(DEMANDS[demand]), side) for demand, side in what.demands)
     directions = _by_name((direction_word(tongue, one), side) for one, side in what.directions)

@@ -19,6 +19,7 @@ from scheduler.reasons import Reason
 from scheduler.training.coach_plan import PlanEntry
 from scheduler.training.season_values import SeasonWeekKind
 from scheduler.training.values import Dose
+from scheduler.training.week_reasons import WeekReason
 
 EXAMPLE = "/plan robin"
 MARK_EXAMPLE: Template = "/plan robin pin pike hold it is what she misses"
@@ -75,7 +76,9 @@ def week(tongue: Tongue, facts: WeekShown) -> str:
         lines += ["", day_head(tongue, day), *(_short(tongue, item) for item in day.items)]
     if not facts.days:
         lines.append(tongue.say("No training day in this week."))
-    whys = list(dict.fromkeys(say_reason(tongue, one) for one in facts.reasons))[:WHY_MOST]
+    # That a day stays as it was sent, the day's own line says.
+    told = [one for one in facts.reasons if one.code != WeekReason.DAY_KEPT]
+    whys = list(dict.fromkeys(say_reason(tongue, one) for one in told))[:WHY_MOST]
     if whys:
         lines += ["", tongue.say("<b>Why so</b>"), *whys]
     return "\n".join(lines)

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import date, timedelta
 from enum import IntEnum
 
 from bot.wording import clips, dates
@@ -12,6 +12,7 @@ from bot.wording.pages import shortened
 from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.values import Level
 
+NEW_FOR = timedelta(days=28)  # [d] ch: as far back as sessions are counted
 QUOTE_UNITS = 60  # [UTF-16 units] ch: enough to know what it is about
 
 
@@ -41,14 +42,17 @@ STATES: Mapping[str, Template] = {
     "intake": "is answering the first questions",
     "waits_for_coach": "waits for you to look at the answers",
     "paused": "paused",
-    "training": "training",
+    "training": "in training",
     "left": "has left",
 }
 
 
 @dataclass(frozen=True)
 class RosterFacts:
-    """What one line of the roster is made of."""
+    """What one line of the roster is made of.
+
+    ``started_on`` is the day of joining, ``next_on`` that of the next planned session.
+    """
 
     athlete_id: int
     name: str
@@ -67,6 +71,9 @@ class RosterFacts:
     is_blocked: bool = False
     waits_for_coach: bool = False
     group: str = ""
+    paused_until: date | None = None
+    started_on: date | None = None
+    next_on: date | None = None
 
     @property
     def need(self) -> Need:
@@ -103,11 +110,32 @@ def _parts(tongue: Tongue, facts: RosterFacts) -> list[str]:
         tongue.say("chat blocked or closed") if facts.is_blocked else "",
     ]
     if facts.state != "training":
-        found.append(tongue.say(STATES[facts.state]))
+        found.append(standing(tongue, facts))
     if not any(found):
         found.append(tongue.say("stage {stage}", stage=facts.stage))
-        found.append(sessions_kept(tongue, kept=facts.kept, sent=facts.sent))
+        found.append(
+            sessions_kept(tongue, kept=facts.kept, sent=facts.sent)
+            if facts.sent
+            else standing(tongue, facts)
+        )
     return found
+
+
+def standing(tongue: Tongue, facts: RosterFacts) -> str:
+    """Say what somebody does instead of training: a break, a start, a session to come."""
+    if facts.state == "paused" and facts.paused_until is not None:
+        return tongue.say("on a break until {day}", day=dates.day(tongue, facts.paused_until))
+    if facts.state != "training":
+        return tongue.say(STATES[facts.state])
+    if facts.next_on is None:
+        return tongue.say("no session planned")
+    day = dates.day(tongue, facts.next_on)
+    is_new = not facts.sent and (
+        facts.started_on is None or facts.next_on - facts.started_on <= NEW_FOR
+    )
+    if is_new:
+        return tongue.say("starts {day}", day=day)
+    return tongue.say("next session {day}", day=day)
 
 
 def _alert(tongue: Tongue, facts: RosterFacts) -> str:
@@ -136,8 +164,6 @@ def _silence(tongue: Tongue, facts: RosterFacts) -> str:
 
 def sessions_kept(tongue: Tongue, *, kept: int, sent: int) -> str:
     """Write how many of the sessions of four weeks were trained."""
-    if not sent:
-        return tongue.say("no session sent")
     return tongue.say("{kept} of {sent} sessions", kept=kept, sent=sent)
 
 
@@ -154,7 +180,12 @@ def summary(tongue: Tongue, facts: Sequence[RosterFacts]) -> str:
     athletes = tongue.count(len(facts), "1 athlete", "{n} athletes")
     if not waiting:
         return tongue.say("{athletes}. Nobody is waiting for you.", athletes=athletes)
-    return tongue.say("{athletes}, {waiting} waiting for you.", athletes=athletes, waiting=waiting)
+    return tongue.count(
+        waiting,
+        "{athletes}, {n} waiting for you.",
+        "{athletes}, {n} waiting for you.",
+        athletes=athletes,
+    )
 
 
 def open_label(tongue: Tongue, name: str) -> str:

@@ -7,11 +7,13 @@ from bot.wording import doses
 from bot.wording.guided_tests import ArmDone, TestFacts
 from bot.wording.labels import label
 from bot.wording.movement_names import name_of
+from bot.wording.pages import shortened
 from bot.wording.tests_found import line_found
 from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.training.values import ReserveAnswer
 
 EXAMPLE = "/tests Robin"
+REMARK_UNITS = 120  # [UTF-16 units] ch: three lines of a phone; the chat has the whole
 ENDS: Mapping[str, Template] = {
     "could_not": "could not do it",
     "no_equipment": "no equipment",
@@ -199,5 +201,6 @@ def not_training(tongue: Tongue, *, name: str) -> str:
 
 
 def remark(tongue: Tongue, *, day: str, words: str) -> str:
-    """Words that stood beside results."""
-    return tongue.say("{day}: “{words}”", day=day, words=words)
+    """Words that stood beside results, in a line or two."""
+    line = shortened(" · ".join(words.split("\n")), REMARK_UNITS)
+    return tongue.say("{day}: “{words}”", day=day, words=line)

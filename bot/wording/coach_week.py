@@ -46,7 +46,7 @@ def _sum(counts: Iterable[SetCount]) -> SetCount:
 
 def lines(tongue: Tongue, figures: WeekFigures) -> list[str]:
     """Write the week's sets: a line a direction, then the balances."""
-    if not figures.directions:
+    if not any(one.planned or one.done for one in figures.directions.values()):
         return [tongue.say("No sets planned this week.")]
     found = [
         tongue.say(
@@ -64,7 +64,7 @@ def lines(tongue: Tongue, figures: WeekFigures) -> list[str]:
 def push_to_pull(tongue: Tongue, figures: WeekFigures) -> str:
     """Write pushing against pulling, as planned and as done."""
     return tongue.say(
-        "push : pull {push} : {pull} planned, {push_done} : {pull_done} done",
+        "push and pull: {push} and {pull} planned, {push_done} and {pull_done} done",
         push=figures.push.planned,
         pull=figures.pull.planned,
         push_done=figures.push.done,
@@ -77,9 +77,9 @@ def _kinds(tongue: Tongue, figures: WeekFigures) -> list[str]:
     arms = [figures.arms.get(one, SetCount()).planned for one in (Arm.STRAIGHT, Arm.BENT)]
     return [
         tongue.say(
-            "weight in hand : hand fixed {open} : {closed}", open=chains[0], closed=chains[1]
+            "weight in the hand: {open}, hand fixed: {closed}", open=chains[0], closed=chains[1]
         ),
-        tongue.say("arm straight : bent {straight} : {bent}", straight=arms[0], bent=arms[1]),
+        tongue.say("arm straight: {straight}, bent: {bent}", straight=arms[0], bent=arms[1]),
     ]
 
 

@@ -29,6 +29,8 @@ class DigestFacts:
     messages: tuple[tuple[str, str], ...] = ()
     clips: tuple[tuple[str, int], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
+    left_out: tuple[tuple[str, Level], ...] = ()
+    instead: tuple[tuple[str, str], ...] = ()
     bests: tuple[str, ...] = ()
     bests_more: int = 0
     changes: tuple[str, ...] = ()
@@ -105,16 +107,29 @@ def _head(tongue: Tongue, facts: DigestFacts) -> str:
 
 
 def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
-    """Return what there is to say, the most pressing first, each with its title in words."""
+    """Return what there is to say, the most pressing first, each with its title in words.
+
+    An open alert goes before every decision; answered ones come behind them.
+    """
+    decide = _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5)
+    alerts = _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5)
+    is_any_open = any(is_open for _, _, is_open in facts.alerts)
     found = [
-        _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5),
-        _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5),
+        *((alerts, decide) if is_any_open else (decide, alerts)),
+        _Section(
+            tongue.say("Less or left out, for pain"),
+            [_pair(tongue, name, level_word(tongue, level)) for name, level in facts.left_out],
+            3,
+        ),
         _Section(tongue.say("Not answered"), [_message(tongue, *one) for one in facts.messages], 3),
         _Section(tongue.say("Clips to answer: /clips"), clips.waiting_line(tongue, facts.clips), 2),
         _Section(tongue.say("Silent"), [_quiet(tongue, *one) for one in facts.quiet], 2),
+        _Section(
+            tongue.say("No session this time"), [_pair(tongue, *one) for one in facts.instead], 1
+        ),
         _Section(tongue.say("Real changes in four weeks"), facts.changes, 2),
         _Section(
-            tongue.say("Push : pull out of balance"),
+            tongue.say("Push and pull out of balance"),
             [_ratio(tongue, *one) for one in facts.unbalanced],
             1,
         ),
@@ -153,7 +168,9 @@ def _quiet(tongue: Tongue, name: str, for_how_long: timedelta) -> str:
 
 
 def _ratio(tongue: Tongue, name: str, push: int, pull: int) -> str:
-    return tongue.say("{name}: {push} : {pull} sets", name=name, push=push, pull=pull)
+    return tongue.say(
+        "{name}: {push} sets of push, {pull} of pull", name=name, push=push, pull=pull
+    )
 
 
 def _doses(tongue: Tongue, facts: DigestFacts) -> str:

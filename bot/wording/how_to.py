@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from bot.wording import labels, movement_names
-from bot.wording.tongue import Marked, Tongue
+from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.catalogue.values import Movement
 
-EXAMPLE = "/howto wall reach hold"
+EXAMPLE: Template = "/howto wall reach hold"
 
 
 def label(tongue: Tongue) -> str:
@@ -94,7 +94,7 @@ def usage(tongue: Tongue) -> str:
     return tongue.say(
         "Send a picture or clip with <code>{example}</code> as its caption, or answer it with "
         "that line. The same line alone shows what your athletes see.",
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 
@@ -103,7 +103,7 @@ def nothing_named(tongue: Tongue, *, asked: str) -> str:
     return tongue.say(
         "I know no movement “{asked}”. Send it like this:\n<code>{example}</code>",
         asked=asked,
-        example=EXAMPLE,
+        example=tongue.translated(EXAMPLE),
     )
 
 

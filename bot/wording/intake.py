@@ -153,7 +153,7 @@ NAMES: Mapping[str, Template] = {
     "event": "Goal",
     "zone": "Time zone",
     "session_at": "Hour",
-    "evening_at": "Evening",
+    "evening_at": "Evening reminder",
     "language": "Language",
     "units": "Units",
     "decimal_mark": "Parts of numbers",

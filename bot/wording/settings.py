@@ -12,6 +12,7 @@ LANGUAGES = ("en", "es")
 """Under whose names a setting may be written, whatever the person's own language."""
 
 OWN_NAMES = {"elsewhere": ("other training",), "event": ("event",), "zone": ("zone", "city"),
+             "evening_at": ("evening", "tarde"),
              "session_at": ("time",), "months": ("trained",), "decimal_mark": ("decimals",),
              "mass_kg": ("weight",), "injury": ("injury", "injuries"), "adult": ("age",),
              "band": ("bands",)}  # fmt: skip

@@ -65,7 +65,7 @@ def picture(
         look_head=plain(tongue.say("Need a look")),
         looks=tuple(_row(tongue, one, number) for number, one in enumerate(looks[: room.looks], 1)),
         looks_more=plain(tongue.say("and {n} more", n=more)) if more else "",
-        rest_head=plain(tongue.say("As planned: sessions, stage")),
+        rest_head=plain(tongue.say("The others: sessions, stage")),
         rest=tuple(
             _short(one, number) for number, one in enumerate(rest[: room.rest], len(looks) + 1)
         ),
@@ -77,7 +77,8 @@ def caption(tongue: Tongue, members: Sequence[TeamMember], *, first: date, last:
     """Say what the picture shows to whoever cannot see it."""
     ordered = in_order(members)
     looks = [one for one in ordered if one.needs_a_look]
-    rest = len(ordered) - len(looks)
+    rest = sum(one.sent > 0 for one in ordered) - sum(one.sent > 0 for one in looks)
+    without = len(ordered) - len(looks) - rest
     head = tongue.say(
         "<b>The team, {first} to {last}</b>: {kept} of {sent} sessions.",
         first=short_day(tongue, first),
@@ -86,6 +87,8 @@ def caption(tongue: Tongue, members: Sequence[TeamMember], *, first: date, last:
         sent=sum(one.sent for one in members),
     )
     planned = tongue.say("As planned: {n}.", n=rest)
+    if without:
+        planned += " " + tongue.say("No session: {n}.", n=without)
     lines = [_line(tongue, one, number) for number, one in enumerate(looks, 1)]
     heading = [tongue.say("Need a look: {n}.", n=len(looks))]
     numbered = [

@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Set
 from datetime import date, datetime, time, timedelta
 
-from scheduler.calendar.recurring import recurring_dues
+from scheduler.calendar.digest_day import digest_dues
+from scheduler.calendar.recurring import planning_dues
 from scheduler.calendar.values import (
     NOON,
     Due,
@@ -77,9 +78,13 @@ def _all(
             yield reminder_due(session, person_id=person_id, timing=timing)
     for review in owed.reviews:
         yield review_due(review, person_id=person_id, timing=timing)
-    for kind in owed.recurring:
-        yield from recurring_dues(
-            kind, person_id=person_id, timing=timing, since_utc=since_utc, until_utc=until_utc
+    if DueKind.DIGEST in owed.recurring:
+        yield from digest_dues(
+            person_id=person_id, timing=timing, owed=owed, since_utc=since_utc, until_utc=until_utc
+        )
+    if DueKind.WEEK_DRAWING in owed.recurring:
+        yield from planning_dues(
+            person_id=person_id, timing=timing, since_utc=since_utc, until_utc=until_utc
         )
 
 

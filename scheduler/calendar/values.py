@@ -126,8 +126,9 @@ class OpenAlert(BaseModel):
 class Owed(BaseModel):
     """All that may fall due for one person.
 
-    ``recurring`` names what comes round by itself: the digest, the weekly question, the
-    drawing of weeks, retention, the backup.
+    ``recurring`` names what comes round by itself: the digest and the drawing of weeks.
+    ``last_digest_on`` is the day of the last digest that was sent, ``digest_moved_at_utc`` when
+    its day or hour were last changed.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -138,3 +139,5 @@ class Owed(BaseModel):
     alerts: tuple[OpenAlert, ...] = ()
     reviews: tuple[Review, ...] = ()
     recurring: frozenset[DueKind] = frozenset()
+    last_digest_on: date | None = None
+    digest_moved_at_utc: AwareDatetime | None = None

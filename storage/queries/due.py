@@ -52,6 +52,19 @@ def handled_subjects(tx: Session, person_id: int, *, since: datetime) -> frozens
     return frozenset((kind, subject) for kind, subject in rows)
 
 
+def sent(
+    tx: Session, *, person_id: int, kind: str, most: int = 3
+) -> tuple[tuple[str, datetime], ...]:
+    """Return the last of a kind that were sent to a person, the last first: subject, and when."""
+    rows = tx.exec(
+        select(DueRow.subject, DueRow.due_at)
+        .where(DueRow.person_id == person_id, DueRow.kind == kind, DueRow.outcome == "sent")
+        .order_by(col(DueRow.due_at).desc())
+        .limit(most)
+    )
+    return tuple((subject, due_at) for subject, due_at in rows)
+
+
 def late(
     tx: Session, *, handled_from: datetime, due_before: datetime
 ) -> tuple[tuple[int, str, str], ...]:

@@ -195,6 +195,20 @@ def kept_of_sent(
     return {athlete_id: (int(kept), sent) for athlete_id, kept, sent in rows}
 
 
+def next_planned(tx: Session, athlete_ids: Sequence[int], *, since: date) -> dict[int, date]:
+    """Return the day of the next planned session of each athlete who has one."""
+    rows = tx.exec(
+        select(SessionRow.athlete_id, func.min(SessionRow.on))
+        .where(
+            col(SessionRow.athlete_id).in_(athlete_ids),
+            col(SessionRow.on) >= since,
+            col(SessionRow.state) == SessionState.PLANNED,
+        )
+        .group_by(col(SessionRow.athlete_id))
+    )
+    return {athlete_id: on for athlete_id, on in rows}  # noqa: C416 (a result is no mapping)
+
+
 def sent_unanswered(
     tx: Session, athlete_ids: Sequence[int], *, since: datetime
 ) -> dict[int, tuple[datetime, ...]]:

@@ -7,14 +7,18 @@ import pytest
 
 from bot.acts import send_digest
 from bot.outcomes import Outcome
-from storage.queries import care
-from storage.records.people import Person
+from storage.queries import care, people, training
+from storage.records.people import AthleteState, Person
 from tests.conversation.coach_bench import Bench
+from tests.conversation.done_sessions import did
 
 
 @pytest.fixture
 def bench(tmp_path: Path) -> Bench:
     return Bench(tmp_path)
+
+
+EVEN = {"bar_hang": 20, "wall_hinge_hold": 20}  # as much push as pull
 
 
 def propose(bench: Bench, person: Person, stage: int = 2) -> None:
@@ -58,18 +62,63 @@ def test_not_yet_answers_the_proposal_and_tells_the_athlete_nothing(bench: Bench
     assert bench.tap("Not yet") is Outcome.STALE_TAP
 
 
-def test_the_digest_puts_decisions_with_buttons_first_and_the_rest_in_one_line(bench: Bench):
-    ana, bo, _ = (bench.add_athlete(name) for name in ("Ana Lark", "Bo Finch", "Cy Wren"))
+def test_the_digest_puts_open_alerts_then_decisions_first_and_the_rest_in_one_line(bench: Bench):
+    ana, bo, cy = (bench.add_athlete(name) for name in ("Ana Lark", "Bo Finch", "Cy Wren"))
+    did(bench, cy.id, date(2026, 3, 4), seconds=EVEN)
     propose(bench, ana)
     bench.alert(bo)
     bench.later(days=7)
     digest(bench)
     lines = bench.last().split("\n")
     assert lines[0].startswith("<b>Mon 2 Mar to Sun 8 Mar</b>")
-    assert lines[1:3] == ["<b>To decide</b>", "Ana Lark: Move up to stage 2"]
-    assert "Bo Finch: rested, <b>open</b>" in lines
+    assert lines[1:5] == [
+        "<b>Alerts</b>",
+        "Bo Finch: rested, <b>open</b>",
+        "<b>To decide</b>",
+        "Ana Lark: Move up to stage 2",
+    ]
     assert lines[-1] == "As planned (1): Cy Wren"
     assert bench.labels() == ["Ana Lark → 2", "Not yet"]
+
+
+def test_who_had_no_session_is_not_as_planned_but_on_a_break_or_about_to_start(bench: Bench):
+    names = ("Ana Lark", "Bo Finch", "Cy Wren", "Di Rook", "Ed Coot")
+    ana, bo, cy, di, ed = (bench.add_athlete(name, since=date(2026, 3, 6)) for name in names)
+    did(bench, ana.id, date(2026, 3, 4), seconds=EVEN)
+    did(bench, ed.id, date(2026, 3, 4), seconds=EVEN)
+    bench.later(days=7)
+    bench.hurts(ed, 7)
+    until = date(2026, 3, 20)
+    with bench.turn() as turn:
+        people.change_athlete(turn.tx, bo.id, state=AthleteState.PAUSED, paused_until=until)
+        people.change_athlete(turn.tx, di.id, state=AthleteState.INVITED)
+        week_id = training.add_week(
+            turn.tx,
+            athlete_id=cy.id,
+            monday=date(2026, 3, 9),
+            stage=1,
+            is_lighter=False,
+            next_letter="A",
+            relaxations=(),
+            reasons=(),
+            at=turn.now,
+        ).id
+        on = date(2026, 3, 10)
+        training.add_session(turn.tx, athlete_id=cy.id, week_id=week_id, on=on, letter="A")
+    digest(bench)
+    lines = bench.last().split("\n")
+    assert lines[-1] == "As planned (1): Ana Lark"
+    at = lines.index("<b>No session this time</b>")
+    assert lines[at + 1 : at + 4] == [
+        "Bo Finch: on a break until Fri 20 Mar",
+        "Di Rook: has not opened the link yet",
+        "Cy Wren: starts Tue 10 Mar",
+    ]
+    assert "Ed Coot: rested" in lines  # what is left out for pain is never as planned
+    bench.write("/roster")
+    assert "Cy Wren · stage 1 · starts Tue 10 Mar" in bench.last()
+    bench.write("/who cy")
+    assert "starts Tue 10 Mar" in bench.last()
 
 
 def test_the_first_message_of_a_digest_has_at_most_25_lines_and_nothing_is_lost(bench: Bench):

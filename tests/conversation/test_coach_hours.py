@@ -97,6 +97,31 @@ def test_the_digest_comes_at_the_new_hour_and_none_at_once(stage: Stage):
     assert _digests(stage) >= 1
 
 
+def _digest_heads(stage: Stage) -> list[str]:
+    rows = [row for row in stage.rows(COACH_CHAT) if row.kind == "digest"]
+    return [
+        row.payload["text"].split("\n")[0]
+        for row in rows
+        if row.payload.get("text", "").startswith("<b>") and " to " in row.payload["text"]
+    ]
+
+
+def test_a_moved_digest_tells_every_day_once_and_leaves_no_coach_waiting(stage: Stage):
+    stage.go_to(date(2026, 3, 8), 12)  # Saturday's digest was there yesterday
+    _write(stage, "/hours thursday 18:00")
+    assert "next Thu 12 Mar, 18:00" in stage.last(COACH_CHAT)
+    stage.go_to(date(2026, 3, 13), 20)
+    _write(stage, "/hours monday 8:00")
+    stage.go_to(date(2026, 3, 17), 9)
+    spans = [head.split("</b>")[0] for head in _digest_heads(stage)]
+    # DERIVED: 7 March, five days to the Thursday, four to the Monday
+    assert spans[-3:] == [
+        "<b>Sat 28 Feb to Fri 6 Mar",
+        "<b>Sat 7 Mar to Wed 11 Mar",
+        "<b>Thu 12 Mar to Sun 15 Mar",
+    ]
+
+
 def test_an_alert_that_waits_for_the_morning_comes_as_soon_as_the_new_hours_allow(stage: Stage):
     stage.go_to(MONDAY, 23, 0)
     stage.write("wrist 7/10", chat_id=2000)

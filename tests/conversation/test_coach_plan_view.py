@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from bot.outcomes import Outcome
+from storage.queries import people
 from storage.records.training import SessionState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
 
@@ -247,3 +248,21 @@ def test_a_day_of_a_week_that_is_not_drawn_is_moved_and_moved_back(stage: Stage)
     assert days == [NEXT_MONDAY, date(2026, 3, 12), date(2026, 3, 13)]
     stage.go_to(date(2026, 3, 12), 8)
     assert _tap(stage, "Take back") is Outcome.STALE_TAP
+
+
+def test_a_spanish_coach_marks_a_movement_with_the_words_that_are_shown(stage: Stage):
+    with stage.turn() as turn:
+        people.change_person(turn.tx, stage.coach.id, language="es")
+    assert _say(stage, "/plan ines fijar") is Outcome.ASKED
+    assert _say(stage, "/plan ines xyz") is Outcome.NOT_UNDERSTOOD
+    assert "fijar, vetar o liberar" in _seen(stage)
+    assert _say(stage, "/plan ines fijar plancha alta es lo que le falta") is Outcome.COMMAND
+    assert "Plancha alta: siempre en el plan" in _seen(stage)
+    assert "Motivo: es lo que le falta" in _seen(stage)
+    assert _say(stage, "/plan ines liberar plancha alta ya basta") is Outcome.COMMAND
+    assert stage.athlete.profile.coach_plan.pinned == frozenset()
+
+
+def test_a_first_look_without_a_reason_asks_why_and_still_refuses_what_cannot_be(stage: Stage):
+    assert _say(stage, "/plan ines ban push-up hold") is Outcome.ASKED
+    assert "Why?" in _seen(stage)

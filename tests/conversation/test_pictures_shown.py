@@ -99,7 +99,7 @@ def test_the_season_and_the_weeks_balance_come_by_their_buttons(bench: Bench):
     assert "the season" in season.payload["caption"]
     assert balance.payload["picture"]["kind"] == "balance"
     # DERIVED: this week's one session, 3 sets each of a vertical pull and of a vertical push
-    assert "push : pull 3 : 3 planned, 3 : 3 done" in balance.payload["caption"]
+    assert "push and pull: 3 and 3 planned, 3 and 3 done" in balance.payload["caption"]
 
 
 def test_an_athlete_sees_the_own_season_as_words_and_as_a_picture(bench: Bench):

@@ -95,10 +95,10 @@ def test_a_break_is_understood_in_both_languages(stage: Stage, said: str):
 @pytest.mark.parametrize(
     ("said", "shown"),
     [
-        ("principal 12 junio torneo", "Prueba principal"),
+        ("principal 12 junio torneo", "Evento principal"),
         ("viaje 3 mayo a 10 mayo", "Fuera, con una banda"),
         ("compitiendo 1 mayo a 30 junio", "Compitiendo"),
-        ("main 12 June meet", "Prueba principal"),
+        ("main 12 June meet", "Evento principal"),
     ],
 )
 def test_a_season_is_changed_with_the_words_that_the_coach_is_shown(stage: Stage, said, shown):

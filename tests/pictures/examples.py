@@ -189,7 +189,7 @@ def team(*, looks: int, rest: int, names: tuple[str, ...] = NAMES) -> TeamPictur
             for number in range(room.looks)
         ),
         looks_more=f"and {looks - room.looks} more" if looks > room.looks else "",
-        rest_head="As planned: sessions, stage",
+        rest_head="The others: sessions, stage",
         rest=tuple(
             TeamShort(
                 name=shown_name(names[number % len(names)], looks + number + 1),

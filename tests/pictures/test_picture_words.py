@@ -167,6 +167,6 @@ def test_a_weeks_picture_and_its_caption_say_the_same_figures():
     assert (total.left.done, total.left.planned) == (6, 9)
     assert (total.right.done, total.right.planned) == (4, 12)
     caption = balance_picture.caption(TONGUE, figures, name="Ana", monday=MONDAY)
-    assert "9 : 12 planned, 6 : 4 done" in caption
+    assert "9 and 12 planned, 6 and 4 done" in caption
     empty = balance_picture.picture(TONGUE, WeekFigures(), name="Ana", monday=MONDAY)
     assert empty.rows == ()

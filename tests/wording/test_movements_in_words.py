@@ -4,6 +4,7 @@ import ast
 
 import pytest
 
+from bot.acts.find_movement import movements_named
 from bot.wording import how_to as how_to_words
 from bot.wording.catalogue.extraction import sources
 from bot.wording.catalogue.upkeep import CODE
@@ -68,3 +69,19 @@ def test_every_reason_is_said_in_spanish(code: str):
     )
     assert spanish != english
     assert "{" not in spanish
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "key", "rest"),
+    [
+        ("es", "plancha alta es lo que le falta", "Push-up hold", "es lo que le falta"),
+        ("en", "push-up hold it is what she misses", "Push-up hold", "it is what she misses"),
+        ("en", "pusch-up hold long and even", "Push-up hold", "long and even"),
+        ("es", "plancha alta en cajn por las muñecas", "Push-up hold on a box", "por las muñecas"),
+    ],
+)
+def test_the_words_behind_a_name_are_no_slip_of_a_longer_name(language, text, key, rest):
+    library = default_library().movements
+    meant = movements_named(text, movements=library.values(), tongue=tongue_of(language))
+    assert len(meant.found) == 1
+    assert (meant.found[0].name, meant.rest) == (key, rest)
