@@ -4,9 +4,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
-from functools import cache
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -24,13 +22,13 @@ from scheduler.pain.picture import PainPicture
 from scheduler.training.rulebook import default_rulebook
 from scheduler.training.values import AthleteProfile, Band, ReferenceValues
 from storage.database import Database
-from storage.migrate import migrate
 from storage.queries import due, people, training
 from storage.records.people import Athlete, AthleteState, Person, Profile
 from storage.records.training import ItemRecord, SessionRecord
 from storage.tables.care import AlertRow, AuditRow
 from storage.tables.training import SessionRow
 from storage.tables.wire import OutboxRow
+from tests.new_house import new_database
 
 MADRID = ZoneInfo("Europe/Madrid")
 MONDAY = date(2026, 3, 2)
@@ -54,9 +52,8 @@ class Stage:
 
     def __init__(self, folder: Path) -> None:
         file = folder / "house.sqlite3"
-        file.write_bytes(_new_house())
         self._file = file
-        self.database = Database(f"sqlite:///{file}", is_throwaway=True)
+        self.database = new_database(file)
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"
         )
@@ -276,17 +273,6 @@ class Stage:
         with self.database.transaction() as tx:
             query = select(AuditRow).order_by(col(AuditRow.id))
             return tx.exec(query if what is None else query.where(AuditRow.what == what)).all()
-
-
-@cache
-def _new_house() -> bytes:
-    """Return an empty house as the migrations build it, built once for all tests."""
-    with TemporaryDirectory() as folder:
-        file = Path(folder) / "new.sqlite3"
-        database = Database(f"sqlite:///{file}", is_throwaway=True)
-        migrate(database.engine)
-        database.engine.dispose()  # the last one out writes everything into the one file
-        return file.read_bytes()
 
 
 def local(on: date, hour: int, minute: int = 0, zone: ZoneInfo = MADRID) -> datetime:

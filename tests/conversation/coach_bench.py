@@ -21,11 +21,10 @@ from scheduler.pain.values import Level, Side, Site, Urgency
 from scheduler.training.rulebook import default_rulebook
 from scheduler.training.values import AthleteProfile, ReferenceValues
 from storage import outbox
-from storage.database import Database
-from storage.migrate import migrate
 from storage.queries import people
 from storage.records.people import Athlete, AthleteState, Person, Profile
 from storage.tables.wire import OutboxRow
+from tests.new_house import new_database
 
 MONDAY_MORNING = datetime(2026, 3, 2, 9, 0, tzinfo=UTC)
 COACH_CHAT = 1000
@@ -35,8 +34,7 @@ class Bench:
     """One coach, some athletes, a clock that the test moves."""
 
     def __init__(self, folder: Path) -> None:
-        self.database = Database(f"sqlite:///{folder / 'house.sqlite3'}", is_throwaway=True)
-        migrate(self.database.engine)
+        self.database = new_database(folder / "house.sqlite3")
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="holdwell_test_bot"
         )

@@ -21,14 +21,13 @@ from bot.turn import House, Turn
 from scheduler.catalogue.library import default_library
 from scheduler.training.rulebook import default_rulebook
 from storage import buttons
-from storage.database import Database
-from storage.migrate import migrate
 from storage.queries import care, people, training
 from storage.records.care import AuditEntry
 from storage.records.people import Athlete, Person, Role
 from storage.records.training import SessionRecord
 from storage.records.wire import Dialog
 from storage.tables.wire import ButtonRow, OutboxRow
+from tests.new_house import new_database
 
 MONDAY_DAWN = datetime(2026, 10, 5, 4, 0, tzinfo=UTC)  # a Monday, 06:00 in Madrid (UTC+2)
 COACH_CHAT = 500
@@ -53,8 +52,7 @@ class Town:
 
     def __init__(self, folder: Path) -> None:
         """Open an empty house with one coach in it."""
-        self.database = Database(f"sqlite:///{folder}/house.sqlite3", is_throwaway=True)
-        migrate(self.database.engine)
+        self.database = new_database(folder / "house.sqlite3")
         self.house = House(
             library=default_library(), rulebook=default_rulebook(), bot_name="coach_test_bot"
         )

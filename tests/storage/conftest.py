@@ -7,14 +7,13 @@ from pathlib import Path
 import pytest
 
 from storage.database import Database
-from storage.migrate import migrate
+from tests.new_house import new_database
 
 
 @pytest.fixture
 def database(tmp_path: Path) -> Iterator[Database]:
     """Return an empty migrated database."""
-    database = Database(f"sqlite:///{tmp_path}/house.sqlite3", is_throwaway=True)
-    migrate(database.engine)
+    database = new_database(tmp_path / "house.sqlite3")
     yield database
     database.close()
 

@@ -32,9 +32,9 @@ from demo_scenario.loopback.server import LoopbackServer
 from scheduler.calendar.clocks import SimulatedClock, let_others_run
 from storage import outbox
 from storage.database import Database
-from storage.migrate import migrate
 from storage.records.wire import MessageKind, Operation, Outgoing, Received
 from storage.tables.wire import InboxRow, OutboxRow
+from tests.new_house import new_database
 
 START = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)  # CHOSEN: a Monday
 ANA, BRUNO, CARLA = 1001, 1002, 1003  # CHOSEN: chat ids of our own invention
@@ -215,8 +215,7 @@ def quick_request(**settings: Any) -> HTTPXRequest:
 @asynccontextmanager
 async def wired(folder: Path) -> AsyncIterator[Wire]:
     """Set up a platform, a database and the three parts."""
-    database = Database(f"sqlite:///{folder}/house.sqlite3", is_throwaway=True)
-    migrate(database.engine)
+    database = new_database(folder / "house.sqlite3")
     wire: Wire | None = None
 
     async def settle() -> None:

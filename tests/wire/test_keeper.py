@@ -13,10 +13,9 @@ from bot.config import Settings, SetUpError, check_backup_place
 from bot.keeper import Keeper
 from scheduler.calendar.clocks import SimulatedClock
 from storage import backup, erasure
-from storage.database import Database
 from storage.erasure_list import list_beside, read_list
-from storage.migrate import migrate
 from storage.queries import due, leaving, people
+from tests.new_house import new_database
 
 NOW = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)
 
@@ -27,8 +26,7 @@ class Kept:
     def __init__(self, folder: Path, *, kept: int = 3, has_folder: bool = True) -> None:
         self.file = folder / "house.sqlite3"
         self.folder = folder / "copies"
-        self.database = Database(f"sqlite:///{self.file}", is_throwaway=True)
-        migrate(self.database.engine)
+        self.database = new_database(self.file)
         self.clock = SimulatedClock(NOW)
         self.failures: list[str] = []
         self.keeper = Keeper(
