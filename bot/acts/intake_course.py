@@ -3,10 +3,12 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import intake_finish, intake_steps
+from bot.acts import intake_finish, intake_steps, red_flag
 from bot.acts.find_athlete import subject_of
+from bot.acts.intake_resume import KIND, open_dialog
 from bot.acts.intake_show import DRAFT, ask, play_back
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, Step
+from bot.acts.pain_picture import picture_of
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import intake as words
@@ -16,14 +18,14 @@ from storage.queries import care, people
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.wire import Dialog, MessageKind
 
-KIND = "intake"
-
 Arguments = Mapping[str, Any]
 
 
 def begin(turn: Turn, person: Person, athlete: Athlete) -> None:
     """Show the terms first; when they are agreed to, go on where the questions stopped."""
     dialog = open_dialog(turn, person)
+    if asks_first(turn, person, athlete):
+        return
     if athlete.agreed_at is None:
         keep(turn, person, AGREE, {})
         ask(turn, person, athlete, AGREE, {})
@@ -52,6 +54,13 @@ def take(
     return Outcome.INTAKE
 
 
+def keep_quietly(turn: Turn, person: Person, dialog: Dialog, key: str, value: Any) -> None:
+    """Keep an answer whose message said something graver; what follows is asked later."""
+    answers = {name: one for name, one in dialog.answers.items() if name != DRAFT} | {key: value}
+    keep(turn, person, intake_steps.next_key(answers), answers)
+    turn.say(person, words.answered(turn.tongue(person), key, value))
+
+
 def go_on(
     turn: Turn, person: Person, athlete: Athlete, answers: Arguments, *, noted: str = ""
 ) -> None:
@@ -59,7 +68,7 @@ def go_on(
     keep(turn, person, key, answers)
     if key == GUARDIAN_WAIT:
         intake_finish.wait_for_guardian(turn, person, athlete, str(answers["guardian"]))
-    else:
+    elif not asks_first(turn, person, athlete):
         ask(turn, person, athlete, key, answers, noted=noted)
 
 
@@ -124,9 +133,9 @@ def is_behind(turn: Turn, person: Person, athlete: Athlete | None) -> Outcome:
     return Outcome.STALE_TAP
 
 
-def open_dialog(turn: Turn, person: Person) -> Dialog | None:
-    found = None if person.chat_id is None else buttons.dialog(turn.tx, person.chat_id)
-    return found if found is not None and found.kind == KIND else None
+def asks_first(turn: Turn, person: Person, athlete: Athlete) -> bool:
+    """Ask again about a sign in doubt: no question of ours stands beside it. False without one."""
+    return red_flag.ask_open(turn, person, athlete, picture_of(turn, athlete).flags)
 
 
 def keep(turn: Turn, person: Person, key: str, answers: Arguments) -> None:

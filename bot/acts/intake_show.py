@@ -11,6 +11,7 @@ from bot.wording import intake as words
 from bot.wording import intake_end as end_words
 from bot.wording import joining
 from bot.wording.tongue import Tongue
+from storage import buttons
 from storage.queries import people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -55,9 +56,16 @@ def ask(
         case _:
             text, taps = _question(tongue, key, answers, coach, noted or wrong, several)
     if message_id is None:
+        _close_others(turn, person)
         turn.say(person, text, kind=MessageKind.QUESTION, taps=taps)
     else:
         turn.change(person, message_id, text, taps=taps)
+
+
+def _close_others(turn: Turn, person: Person) -> None:
+    """What is typed from now on answers this question; older ones keep their buttons."""
+    if person.chat_id is not None:
+        buttons.close_question(turn.tx, person.chat_id)
 
 
 def play_back(turn: Turn, person: Person, key: str, value: Any, *, message_id: int | None) -> str:

@@ -151,6 +151,8 @@ def _open(
 
 def _at(turn: Turn, person: Person, key: str) -> tuple[Athlete, Dialog] | Outcome:
     athlete, dialog = people.athlete(turn.tx, person.id), course.open_dialog(turn, person)
+    if athlete is not None and dialog is not None and course.asks_first(turn, person, athlete):
+        return Outcome.SAFETY
     if athlete is None or dialog is None or dialog.step != key:
         return course.is_behind(turn, person, athlete)
     return athlete, dialog

@@ -1,6 +1,6 @@
 """A shared place becomes a time zone: those near it are offered, and the person chooses."""
 
-from bot.acts import intake, intake_show, settings
+from bot.acts import intake, intake_course, intake_show, settings
 from bot.acts.intake_steps import BY_KEY
 from bot.events import SentMedia
 from bot.outcomes import Outcome
@@ -24,6 +24,8 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outc
     near = zones_near(latitude_deg=event.latitude, longitude_deg=event.longitude)
     dialog = buttons.dialog(turn.tx, event.chat_id)
     if dialog is not None and dialog.kind == intake.KIND:
+        if intake_course.asks_first(turn, person, athlete):
+            return Outcome.SAFETY
         if dialog.step != ZONE:
             turn.say(person, words.later(turn.tongue(person)))
             intake_show.ask(turn, person, athlete, dialog.step, dialog.answers)

@@ -5,6 +5,7 @@ from datetime import date, time
 from typing import Any
 
 from bot.wording import tests_found
+from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.dates import day
 from bot.wording.intake import NAMES, TOPICS, answered, shown
 from bot.wording.labels import label
@@ -165,6 +166,11 @@ def answer_lines(tongue: Tongue, answers: Mapping[str, Any]) -> list[str]:
         for key, value in answers.items()
         if key in NAMES and key != "screen"
     ]
+
+
+def hurts_line(tongue: Tongue, place: PlaceFacts) -> str:
+    """Tell the coach what was reported as hurting while the questions went on."""
+    return tongue.say("Reported meanwhile: {place}", place=Marked(place_line(tongue, place)))
 
 
 def open_label(tongue: Tongue) -> str:

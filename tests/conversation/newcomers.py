@@ -17,6 +17,7 @@ from sqlmodel import col, select
 from bot.acts import ask_help, intake, join, pass_on
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
+from bot.reading.red_flags import read_red_flags
 from bot.turn import House, Turn
 from scheduler.catalogue.library import default_library
 from scheduler.training.rulebook import default_rulebook
@@ -118,7 +119,8 @@ class Town:
             assert athlete is not None
             if dialog is None:
                 return pass_on.words(turn, person, event)
-            return intake.hear(turn, person, athlete, dialog, event)
+            flags = read_red_flags(text)
+            return intake.hear(turn, person, athlete, dialog, event, flags=flags)
 
     def tap(self, chat_id: int, token: str, *, message_id: int | None = 900) -> Outcome:
         """Tap a button by its token."""
