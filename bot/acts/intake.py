@@ -1,16 +1,20 @@
 """The first questions as heard in the chat: one at a time, from a table, resumed at will."""
 
 import re
+from collections.abc import Mapping, Sequence
+from typing import Any
 
 from bot.acts import hear_pain, intake_pain, intake_taps, pain_typed, pass_on
 from bot.acts import intake_course as course
 from bot.acts.checklist import local_today
-from bot.acts.intake_answers import NONE_WORDS, Heard, Several, Unclear, Why, tidy
+from bot.acts.intake_answers import NONE_WORDS, Heard, Partly, Several, Unclear, Why, tidy
 from bot.acts.intake_pain import HURTS, SCORED
 from bot.acts.intake_profile import kept_answers
+from bot.acts.intake_resume import KIND as KIND
 from bot.acts.intake_resume import resume
-from bot.acts.intake_show import DRAFT, ask
-from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, YES, read_answer
+from bot.acts.intake_show import ADDS, DRAFT, ask, in_order
+from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, Step, read_answer
+from bot.acts.intake_who import YES
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.reading.red_flags import RedFlagReading
@@ -20,7 +24,6 @@ from bot.wording import intake_beside as beside_words
 from storage.records.people import Athlete, Person
 from storage.records.wire import Dialog
 
-KIND = course.KIND
 SCREEN, INJURY = "screen", "injury"
 TAPS = intake_taps.TAPS
 COACH_TAPS = intake_taps.COACH_TAPS
@@ -166,7 +169,10 @@ def _hear_answer(
         return course.take(turn, person, athlete, dialog, step, draft)
     match read_answer(step, text, today=local_today(turn, person), units=person.units):
         case Heard(value):
+            value = _added(step, dialog.answers, value)
             return course.take(turn, person, athlete, dialog, step, value)
+        case Partly(value, unsure):
+            return _hear_partly(turn, person, athlete, dialog, step, value, unsure)
         case Unclear(_) if FOR_THE_COACH.search(text.lower()):
             outcome = pass_on.words(turn, person, event)
             ask(turn, person, athlete, step.key, dialog.answers)
@@ -174,6 +180,31 @@ def _hear_answer(
         case Unclear(why):
             ask(turn, person, athlete, step.key, dialog.answers, unclear=why)
             return Outcome.NOT_UNDERSTOOD
-        case Several(values):
-            ask(turn, person, athlete, step.key, dialog.answers, several=values)
+        case Several() as several:
+            ask(turn, person, athlete, step.key, dialog.answers, several=several)
             return Outcome.ASKED
+
+
+def _added(step: Step, answers: Mapping[str, Any], value: Any) -> Any:
+    """Add to what was understood before, where the rest of it was asked for."""
+    if not (step.is_many and answers.get(ADDS)):
+        return value
+    return in_order(step, {*answers.get(DRAFT, ()), *value})
+
+
+def _hear_partly(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    dialog: Dialog,
+    step: Step,
+    value: Sequence[Any],
+    unsure: Sequence[str],
+) -> Outcome:
+    """Tick what was understood of a list, and ask for the rest; nothing is taken yet."""
+    chosen = _added(step, dialog.answers, value)
+    answers = {**dialog.answers, DRAFT: chosen, ADDS: True}
+    course.keep(turn, person, step.key, answers)
+    noted = words.partly(turn.tongue(person), step.key, chosen, unsure)
+    ask(turn, person, athlete, step.key, answers, noted=noted)
+    return Outcome.ASKED

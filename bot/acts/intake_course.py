@@ -6,7 +6,7 @@ from typing import Any
 from bot.acts import intake_finish, intake_steps, red_flag
 from bot.acts.find_athlete import subject_of
 from bot.acts.intake_resume import KIND, open_dialog
-from bot.acts.intake_show import DRAFT, ask, play_back
+from bot.acts.intake_show import DRAFT, ZONE, ask, play_back, without_draft
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, Step
 from bot.acts.pain_picture import picture_of
 from bot.outcomes import Outcome
@@ -46,9 +46,11 @@ def take(
     message_id: int | None = None,
 ) -> Outcome:
     """Keep an answer, play it back, and ask the next question."""
-    answers = {key: one for key, one in dialog.answers.items() if key != DRAFT} | {step.key: value}
+    answers = without_draft(dialog.answers) | {step.key: value}
     if step.key == "guardian":
         answers["is_guardian_heard"] = False
+    if step.key == ZONE:  # from here on hours, and the number for emergencies, are those of there
+        person = people.change_person(turn.tx, person.id, zone=value)
     noted = play_back(turn, person, step.key, value, message_id=message_id)
     go_on(turn, person, athlete, answers, noted=noted)
     return Outcome.INTAKE
@@ -56,7 +58,7 @@ def take(
 
 def keep_quietly(turn: Turn, person: Person, dialog: Dialog, key: str, value: Any) -> None:
     """Keep an answer whose message said something graver; what follows is asked later."""
-    answers = {name: one for name, one in dialog.answers.items() if name != DRAFT} | {key: value}
+    answers = without_draft(dialog.answers) | {key: value}
     keep(turn, person, intake_steps.next_key(answers), answers)
     turn.say(person, words.answered(turn.tongue(person), key, value))
 
@@ -79,7 +81,7 @@ def go_back(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog) -> Out
 
 def change(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, key: str) -> Outcome:
     """Ask a question again, with what was answered as the choice so far."""
-    answers = {name: one for name, one in dialog.answers.items() if name != DRAFT}
+    answers = without_draft(dialog.answers)
     if BY_KEY[key].is_many and key in answers:
         answers[DRAFT] = answers[key]
     keep(turn, person, key, answers)

@@ -134,10 +134,11 @@ class Town:
             return TAPS[button.act](turn, person, button.arguments, event)
 
     def press(self, chat_id: int, label: str) -> Outcome:
-        """Tap the newest button with this label in the chat."""
+        """Tap the newest button with this label in the chat; a place's clock need not be named."""
         for said in reversed(self.heard(chat_id)):
-            if label in said.buttons:
-                return self.tap(chat_id, said.buttons[label])
+            for shown, token in said.buttons.items():
+                if label == shown or shown.startswith(f"{label}, now "):
+                    return self.tap(chat_id, token)
         raise AssertionError(f"no button {label!r}; the last is {self.last(chat_id)}")
 
     def heard(self, chat_id: int) -> list[Said]:
