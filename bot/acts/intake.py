@@ -10,7 +10,6 @@ from bot.acts.checklist import local_today
 from bot.acts.intake_answers import NONE_WORDS, Heard, Partly, Several, Unclear, Why, tidy
 from bot.acts.intake_pain import HURTS, SCORED
 from bot.acts.intake_profile import kept_answers
-from bot.acts.intake_resume import KIND as KIND
 from bot.acts.intake_resume import resume
 from bot.acts.intake_show import ADDS, DRAFT, ask, in_order
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, Step, read_answer

@@ -96,6 +96,7 @@ def begin_training(turn: Turn, person: Person, athlete: Athlete, coach: Person) 
         at=athlete.session_at,
         is_now=first <= turn.now,
         has_tests=has_tests,
+        number=number_for(turn, people.person(turn.tx, person.id), coach),
     )
     turn.say(person, text, kind=MessageKind.SAFETY)
     return first

@@ -4,6 +4,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import Any
 
 from bot.acts import intake_steps
+from bot.acts.emergency_number import number_for
 from bot.acts.intake_answers import Several
 from bot.acts.intake_profile import kept_answers
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, Step
@@ -47,7 +48,9 @@ def ask(
         wrong = words.unclear(tongue, "which_place" if key == ZONE else "which_hour")
     match key:
         case _ if key == AGREE:
-            terms = joining.conditions(tongue, name=person.name, coach=coach.name)
+            terms = joining.conditions(
+                tongue, name=person.name, coach=coach.name, number=number_for(turn, person, coach)
+            )
             text = "\n\n".join(filter(None, [wrong, terms]))
             turn.say(person, text, kind=MessageKind.SAFETY, taps=_agree_taps(tongue))
             return

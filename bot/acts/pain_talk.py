@@ -4,14 +4,8 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
-from bot.acts import (
-    intake_resume,
-    pain_consequences,
-    pain_picture,
-    pain_report,
-    record_results,
-    red_flag,
-)
+from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
+from bot.acts.intake_resume import resume
 from bot.acts.pain_taps import list_taps, score_taps, side_taps, sign_taps, signs_of, site_taps
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -308,7 +302,7 @@ def _finish(
     worst = max((one for one in shown if one), key=lambda one: one.level, default=None)
     text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
     _say(turn, person, text, (), edit=edit)
-    intake_resume.resume(turn, person, athlete)
+    resume(turn, person, athlete)
     session = training.session(turn.tx, session_id) if session_id else None
     if session is not None and session.is_open and session.is_test_day:
         # The next test comes by itself; the end of the day does not ask again what was told.

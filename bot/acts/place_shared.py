@@ -1,14 +1,14 @@
 """A shared place becomes a time zone: those near it are offered, and the person chooses."""
 
-from bot.acts import intake, intake_course, intake_show, settings
+from bot.acts import intake_course, intake_show, settings
 from bot.acts.intake_answers import Several
+from bot.acts.intake_resume import open_dialog
 from bot.acts.intake_steps import BY_KEY
 from bot.events import SentMedia
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import places as words
 from scheduler.calendar.places import zones_near
-from storage import buttons
 from storage.records.people import Athlete, Person
 
 ZONE = "zone"
@@ -22,8 +22,8 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outc
     if event.latitude is None or event.longitude is None:
         return Outcome.NOT_UNDERSTOOD
     near = zones_near(latitude_deg=event.latitude, longitude_deg=event.longitude)
-    dialog = buttons.dialog(turn.tx, event.chat_id)
-    if dialog is not None and dialog.kind == intake.KIND:
+    dialog = open_dialog(turn, person)
+    if dialog is not None:
         if intake_course.asks_first(turn, person, athlete):
             return Outcome.SAFETY
         if dialog.step != ZONE:

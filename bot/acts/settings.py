@@ -5,8 +5,9 @@ from typing import Any
 
 from bot.acts import settings_care, settings_change
 from bot.acts.checklist import local_today
-from bot.acts.intake import DONE_WORDS, FOR_THE_COACH, KIND
+from bot.acts.intake import DONE_WORDS, FOR_THE_COACH
 from bot.acts.intake_answers import Heard, Partly, Several, Unclear, Why, tidy
+from bot.acts.intake_resume import open_dialog
 from bot.acts.intake_show import choice_taps, hour_taps, in_order, in_rows, zone_taps
 from bot.acts.intake_steps import (
     BY_KEY,
@@ -254,8 +255,7 @@ def _comes_too_early(turn: Turn, person: Person, athlete: Athlete) -> bool:
 
 def has_open_intake(turn: Turn, person: Person) -> bool:
     """Tell whether the first questions still run, in which everything can be changed as well."""
-    found = None if person.chat_id is None else buttons.dialog(turn.tx, person.chat_id)
-    return found is not None and found.kind == KIND
+    return open_dialog(turn, person) is not None
 
 
 def _open(turn: Turn, person: Person, about: Arguments) -> None:

@@ -36,7 +36,6 @@ from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
-from storage import buttons
 from storage.records.people import Athlete, AthleteState, Person, Role
 
 
@@ -101,8 +100,8 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     turn.bodies[person.id] = athlete.profile.facts
     flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
     is_flagged = bool(flags.candidates)
-    dialog = buttons.dialog(turn.tx, event.chat_id)
-    if dialog is not None and dialog.kind == intake.KIND:
+    dialog = intake_resume.open_dialog(turn, person)
+    if dialog is not None:
         return intake.hear(turn, person, athlete, dialog, event, flags=flags)
     if not is_flagged and (set_to := settings.hear(turn, person, athlete, event)) is not None:
         return set_to

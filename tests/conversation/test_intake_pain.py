@@ -192,6 +192,24 @@ def test_words_about_an_injury_stay_the_answer(stage: Stage, text: str, *, is_re
     assert stage.athlete.profile.earlier_injury == text
 
 
+def test_the_number_that_the_coach_confirmed_is_named_from_the_terms_to_the_first_lesson(
+    stage: Stage,
+):
+    assert "Call 112, or the local number where it does not hold" in last(stage)
+    to_the_zone(stage)
+    to_the_end(stage)
+    assert "In an emergency call 112." in last(stage)
+    stage.write("/help", chat_id=COACH_CHAT)
+    assert "In an emergency call 112." in stage.last(COACH_CHAT)
+
+
+def test_the_number_follows_the_zone_as_soon_as_it_is_told(stage: Stage):
+    to_the_zone(stage)
+    say(stage, "New York")
+    press(stage, "07:00", "None of these", "Looks right")
+    assert "In an emergency call your local emergency number." in last(stage)
+
+
 def test_before_the_terms_nothing_that_hurts_is_kept(stage: Stage):
     say(stage, PAIN)
     assert stage.picture().level is Level.NONE
