@@ -4,7 +4,15 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from bot.acts import hear_pain, intake_pain, intake_taps, pain_typed, pass_on
+from bot.acts import (
+    hear_pain,
+    intake_pain,
+    intake_taps,
+    pain_more,
+    pain_typed,
+    pass_on,
+    red_flag,
+)
 from bot.acts import intake_course as course
 from bot.acts.checklist import local_today
 from bot.acts.intake_answers import NONE_WORDS, Heard, Partly, Several, Unclear, Why, tidy
@@ -14,6 +22,7 @@ from bot.acts.intake_resume import resume
 from bot.acts.intake_show import ADDS, DRAFT, ask, in_order
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, Step, read_answer
 from bot.acts.intake_who import YES
+from bot.acts.pain_picture import picture_of
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.reading.red_flags import RedFlagReading
@@ -55,16 +64,10 @@ def hear(
     flags: RedFlagReading,
 ) -> Outcome:
     """Hear a text while the questions are open: signs and pain come before any answer."""
+    first = _graver(turn, person, athlete, dialog, event, flags)
+    if first is not None:
+        return first
     said = tidy(event.text)
-    if flags.candidates:
-        return _beside_sign(turn, person, athlete, dialog, event, flags)
-    if course.asks_first(turn, person, athlete):
-        return Outcome.SAFETY
-    if athlete.agreed_at is not None and _is_pain(turn, person, athlete, dialog, event, flags):
-        return Outcome.SAFETY
-    if flags.asks_about_medicine:
-        resume(turn, person, athlete)
-        return Outcome.PASSED_ON
     if event.is_edit:
         turn.say(person, words.unclear(turn.tongue(person), "edit"))
         return Outcome.NOT_UNDERSTOOD
@@ -77,6 +80,29 @@ def hear(
     if dialog.step == REVIEW:
         return _hear_review(turn, person, athlete, dialog, said)
     return _hear_answer(turn, person, athlete, dialog, event)
+
+
+def _graver(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    dialog: Dialog,
+    event: Wrote,
+    flags: RedFlagReading,
+) -> Outcome | None:
+    """Hear what comes before any answer: signs, pain, what is asked about them, medicine."""
+    if flags.candidates:
+        return _beside_sign(turn, person, athlete, dialog, event, flags)
+    if red_flag.ask_open(turn, person, athlete, picture_of(turn, athlete).flags):
+        return Outcome.SAFETY
+    if athlete.agreed_at is not None and _is_pain(turn, person, athlete, dialog, event, flags):
+        return Outcome.SAFETY
+    if pain_more.ask_again(turn, person, athlete):
+        return Outcome.SAFETY
+    if flags.asks_about_medicine:
+        resume(turn, person, athlete)
+        return Outcome.PASSED_ON
+    return None
 
 
 def _beside_sign(
@@ -112,6 +138,9 @@ def _is_pain(
     flags: RedFlagReading,
 ) -> bool:
     """Hear what hurts as anywhere else; the open question comes again when that is told."""
+    more = pain_more.open_one(turn, person)
+    if more is not None and pain_more.hear(turn, person, event, more):
+        return True
     if pain_typed.hear(turn, person, athlete, event) is not None:
         return True
     mentions = intake_pain.told(turn, person, event, flags)

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import intake_finish, intake_steps, red_flag
+from bot.acts import intake_finish, intake_steps, pain_more, red_flag
 from bot.acts.find_athlete import subject_of
 from bot.acts.intake_resume import KIND, open_dialog
 from bot.acts.intake_show import DRAFT, ZONE, ask, play_back, without_draft
@@ -136,8 +136,14 @@ def is_behind(turn: Turn, person: Person, athlete: Athlete | None) -> Outcome:
 
 
 def asks_first(turn: Turn, person: Person, athlete: Athlete) -> bool:
-    """Ask again about a sign in doubt: no question of ours stands beside it. False without one."""
-    return red_flag.ask_open(turn, person, athlete, picture_of(turn, athlete).flags)
+    """Ask again about a sign in doubt, or about signs beside a pain: nothing stands beside it.
+
+    False where neither waits.
+    """
+    flags = picture_of(turn, athlete).flags
+    if red_flag.ask_open(turn, person, athlete, flags):
+        return True
+    return pain_more.ask_again(turn, person, athlete)
 
 
 def keep(turn: Turn, person: Person, key: str, answers: Arguments) -> None:

@@ -51,7 +51,7 @@ def ask(
             terms = joining.conditions(
                 tongue, name=person.name, coach=coach.name, number=number_for(turn, person, coach)
             )
-            text = "\n\n".join(filter(None, [wrong, terms]))
+            text = wrong or terms  # who read them a moment ago needs no second copy
             turn.say(person, text, kind=MessageKind.SAFETY, taps=_agree_taps(tongue))
             return
         case _ if key == GUARDIAN_WAIT:

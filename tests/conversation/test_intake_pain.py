@@ -103,6 +103,31 @@ def test_what_is_missing_is_asked_and_typed_answers_are_the_pains_not_the_intake
     assert step(stage) == "mass_kg"
 
 
+@pytest.mark.parametrize("no", ["no", "none", "ninguna de estas"])
+def test_a_typed_no_answers_what_was_asked_about_the_pain_and_not_the_intake(stage: Stage, no: str):
+    press(stage, *TO_GOAL[:-1])
+    assert step(stage) == "elsewhere"
+    say(stage, PAIN)
+    for text in (no, "climbing tue", no):
+        assert "any of this" in last(stage)
+        assert step(stage) == "elsewhere"
+        say(stage, text)
+    assert "Do you train anything else" in last(stage)
+    assert step(stage) == "elsewhere"
+    say(stage, "climbing tue")
+    assert step(stage) == "event"
+
+
+def test_signs_beside_a_pain_are_asked_about_before_an_intake_button_counts(stage: Stage):
+    press(stage, *TO_WEIGHT)
+    say(stage, PAIN)
+    press(stage, "None of these")
+    asked = last(stage)
+    stage.tap("65 kg", chat_id=PHONE)
+    assert last(stage) == asked
+    assert step(stage) == "mass_kg"
+
+
 def test_an_intake_button_tapped_instead_takes_what_is_typed_next_for_itself(stage: Stage):
     press(stage, *TO_WEIGHT)
     say(stage, "my left wrist hurts")

@@ -85,7 +85,7 @@ def test_the_present_week_is_drawn_and_the_first_day_is_named(town: Town) -> Non
     assert all(session.items for session in planned)
     last = town.last(PHONE)
     assert "Your first session comes on Mon 5 Oct at 07:00" in last.text
-    for lesson in ("In reserve", "Soreness", "Pain", "0 to 10", "emergency number"):
+    for lesson in ("In reserve", "Soreness", "Pain", "0 to 10", "In an emergency call 112"):
         assert lesson in last.text
 
 
