@@ -173,9 +173,9 @@ def _span(said: str) -> Span | Unclear:
 def _halves(said: str) -> str:
     """Write halves and articles in figures: "a year and a half" is 1.5 year."""
     said = re.sub(r"\b(?:a |un )?(?:couple|par)(?: of| de)?\b", "2", said)
-    said = re.sub(rf"\bhalf (?:an? )?(?=(?:{UNIT})\b)", "0.5 ", said)
-    said = re.sub(rf"\b(?:an?|un|una|medio) (?=(?:{UNIT})\b)", "1 ", said)
     said = re.sub(r"\b(\d+) and a half\b", r"\1.5", said)
+    said = re.sub(rf"\b(?:half|medio) (?:an? )?(?=(?:{UNIT})\b)", "0.5 ", said)
+    said = re.sub(rf"\b(?:an?|un|una) (?=(?:{UNIT})\b)", "1 ", said)
     return re.sub(
         rf"(?:\b(\d+) )?\b({UNIT}) and a half\b",
         lambda found: f"{found[1] or 1}.5 {found[2]}",

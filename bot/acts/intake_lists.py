@@ -80,7 +80,7 @@ def weekdays(text: str) -> Answer:
     if re.search(r"\d|\?", said):
         return Unclear(Why.WEEKDAYS)
     for name, days in DAY_SETS.items():
-        if re.fullmatch(rf"(?:on |los |the )?{name}", said):
+        if re.fullmatch(rf"(?:on |only |solo |los |the )*{name}(?: only)?", said):
             return _few(days)
     if said in {"every day", "all days", "daily", "everyday", "todos los dias", "cada dia",
                 "todos los days", "cada day"}:  # fmt: skip
@@ -203,7 +203,10 @@ def topics(options: Iterable[str]) -> Reader:
         said = tidy(text)
         if said in NONE_WORDS or NO_TOPIC.fullmatch(said):
             return Heard([])
-        parts = re.findall(r"[a-z]+|\d+", tidy(with_digits(text)))
+        digits = tidy(with_digits(text))
+        if A_RANGE.search(digits):
+            return Unclear(Why.TOPICS)  # "1-3" may be two topics or three
+        parts = re.findall(r"[a-z]+|\d+", digits)
         numbers = [int(part) for part in parts if part.isdigit()]
         others = [part for part in parts if not part.isdigit() and part not in BESIDE_NUMBERS]
         if not numbers or others or not all(1 <= one <= len(listed) for one in numbers):
@@ -217,6 +220,7 @@ BESIDE_NUMBERS = frozenset(
     """and yes to y si number numbers nr num numero numeros el la los las only just solo point
     punto puntos es son it is""".split()  # noqa: SIM905 (a text)
 )
+A_RANGE = re.compile(r"\d\s*(?:-|\bto\b|\ba\b|\bhasta\b)\s*\d")
 NO_TOPIC = re.compile(
     r"none (?:of (?:these|them|the above|those|that)|apply|applies)"
     r"|no to all|all no|no to everything"
