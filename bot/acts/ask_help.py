@@ -2,14 +2,12 @@
 
 from collections.abc import Sequence
 
-from bot.acts import intake
 from bot.acts.emergency_number import number_for
-from bot.acts.intake_show import ask
+from bot.acts.intake_resume import resume
 from bot.events import Wrote
 from bot.outcomes import Outcome
 from bot.turn import Turn
 from bot.wording import help as words
-from storage import buttons
 from storage.queries import people
 from storage.records.people import Person
 
@@ -18,7 +16,7 @@ def athlete(
     turn: Turn,
     person: Person,
     _rest: str,
-    event: Wrote,
+    _event: Wrote,
     *,
     commands: Sequence[tuple[str, str]] = (),
 ) -> Outcome:
@@ -36,7 +34,5 @@ def athlete(
     turn.say(person, text)
     if commands:
         turn.set_menu(person, commands)
-    dialog = buttons.dialog(turn.tx, event.chat_id)
-    if dialog is not None and dialog.kind == intake.KIND:
-        ask(turn, person, me, dialog.step, dialog.answers)
+    resume(turn, person, me)
     return Outcome.COMMAND

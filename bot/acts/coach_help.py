@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.acts.emergency_number import number_for
 from bot.turn import Turn
 from bot.wording import coach_help
 from bot.wording.tongue import Template
@@ -11,6 +12,10 @@ from storage.records.people import Person
 def show(turn: Turn, person: Person, commands: Sequence[tuple[str, Template]]) -> None:
     """Send the list of commands and set it as the menu of the chat."""
     tongue = turn.tongue(person)
-    say = coach_help.help_text if person.is_coach else coach_help.owner_help
-    turn.say(person, say(tongue, commands))
+    text = (
+        coach_help.help_text(tongue, commands, number=number_for(turn, person, person))
+        if person.is_coach
+        else coach_help.owner_help(tongue, commands)
+    )
+    turn.say(person, text)
     turn.set_menu(person, commands)

@@ -3,10 +3,12 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import intake_finish, intake_steps
+from bot.acts import intake_finish, intake_steps, pain_more, red_flag
 from bot.acts.find_athlete import subject_of
-from bot.acts.intake_show import DRAFT, ask, play_back
+from bot.acts.intake_resume import KIND, open_dialog
+from bot.acts.intake_show import DRAFT, ZONE, ask, play_back, without_draft
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, Step
+from bot.acts.pain_picture import picture_of
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import intake as words
@@ -16,14 +18,14 @@ from storage.queries import care, people
 from storage.records.people import Athlete, AthleteState, Person
 from storage.records.wire import Dialog, MessageKind
 
-KIND = "intake"
-
 Arguments = Mapping[str, Any]
 
 
 def begin(turn: Turn, person: Person, athlete: Athlete) -> None:
     """Show the terms first; when they are agreed to, go on where the questions stopped."""
     dialog = open_dialog(turn, person)
+    if asks_first(turn, person, athlete):
+        return
     if athlete.agreed_at is None:
         keep(turn, person, AGREE, {})
         ask(turn, person, athlete, AGREE, {})
@@ -44,12 +46,21 @@ def take(
     message_id: int | None = None,
 ) -> Outcome:
     """Keep an answer, play it back, and ask the next question."""
-    answers = {key: one for key, one in dialog.answers.items() if key != DRAFT} | {step.key: value}
+    answers = without_draft(dialog.answers) | {step.key: value}
     if step.key == "guardian":
         answers["is_guardian_heard"] = False
+    if step.key == ZONE:  # from here on hours, and the number for emergencies, are those of there
+        person = people.change_person(turn.tx, person.id, zone=value)
     noted = play_back(turn, person, step.key, value, message_id=message_id)
     go_on(turn, person, athlete, answers, noted=noted)
     return Outcome.INTAKE
+
+
+def keep_quietly(turn: Turn, person: Person, dialog: Dialog, key: str, value: Any) -> None:
+    """Keep an answer whose message said something graver; what follows is asked later."""
+    answers = without_draft(dialog.answers) | {key: value}
+    keep(turn, person, intake_steps.next_key(answers), answers)
+    turn.say(person, words.answered(turn.tongue(person), key, value))
 
 
 def go_on(
@@ -59,7 +70,7 @@ def go_on(
     keep(turn, person, key, answers)
     if key == GUARDIAN_WAIT:
         intake_finish.wait_for_guardian(turn, person, athlete, str(answers["guardian"]))
-    else:
+    elif not asks_first(turn, person, athlete):
         ask(turn, person, athlete, key, answers, noted=noted)
 
 
@@ -70,7 +81,7 @@ def go_back(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog) -> Out
 
 def change(turn: Turn, person: Person, athlete: Athlete, dialog: Dialog, key: str) -> Outcome:
     """Ask a question again, with what was answered as the choice so far."""
-    answers = {name: one for name, one in dialog.answers.items() if name != DRAFT}
+    answers = without_draft(dialog.answers)
     if BY_KEY[key].is_many and key in answers:
         answers[DRAFT] = answers[key]
     keep(turn, person, key, answers)
@@ -124,9 +135,15 @@ def is_behind(turn: Turn, person: Person, athlete: Athlete | None) -> Outcome:
     return Outcome.STALE_TAP
 
 
-def open_dialog(turn: Turn, person: Person) -> Dialog | None:
-    found = None if person.chat_id is None else buttons.dialog(turn.tx, person.chat_id)
-    return found if found is not None and found.kind == KIND else None
+def asks_first(turn: Turn, person: Person, athlete: Athlete) -> bool:
+    """Ask again about a sign in doubt, or about signs beside a pain: nothing stands beside it.
+
+    False where neither waits.
+    """
+    flags = picture_of(turn, athlete).flags
+    if red_flag.ask_open(turn, person, athlete, flags):
+        return True
+    return pain_more.ask_again(turn, person, athlete)
 
 
 def keep(turn: Turn, person: Person, key: str, answers: Arguments) -> None:

@@ -8,10 +8,18 @@ from bot.acts.intake_answers import NONE_WORDS, Answer, Heard, Unclear, Why, tid
 from bot.reading.days import WEEKDAYS
 from scheduler.training.other_training import HARD_UNLESS_SAID, RegularTraining, tags_of
 
-NOTHING = NONE_WORDS | {"nothing else", "no other", "only this", "just this"}
+NOTHING = NONE_WORDS | {
+    "nothing else", "no other", "only this", "just this", "not really", "no not really",
+    "no nothing", "nope nothing", "nothing at all", "no nothing else", "only upper body",
+    "nothing regular", "nothing fixed", "no thanks", "solo esto", "solo this",
+    "la verdad es que no", "no la verdad", "no nada", "nothing nothing",
+    "no hago nothing else", "no hago nothing",
+    "i don't", "i do not", "no i don't", "no more",
+}  # fmt: skip
 PASSED_OVER = frozenset(
     """a an and also at do each evening evenings every for go i in morning mornings my on once
-    session sessions some the then times to twice week weekly with
+    session sessions some the then times to twice week weekly with am pm h hrs o'clock usually
+    mostly practice hago voy tengo por semana sobre a las
     los el la las y de por en cada manana mananas tarde tardes noche noches""".split()  # noqa: SIM905 (a text)
 )
 DAY_LETTERS_LEAST = 3  # [letters] ch: "we" and "su" are words, "wed" and "sun" are days
@@ -21,20 +29,40 @@ NAME_MOST = 40  # [characters] ch
 def elsewhere_of(text: str) -> Answer:
     """Read activities, each with its days; one without a day is asked for again."""
     said = tidy(text)
-    if said in NOTHING:
+    if " ".join(re.sub(r"[,.;]", " ", said).split()) in NOTHING:
         return Heard([])
+    spoken = re.findall(r"[^\W\d_]+(?:-[^\W\d_]+)*", said)
+    spoken = [word for word in spoken if word not in PASSED_OVER]
+    if spoken and _day(spoken[0]) is not None:
+        return _days_first(spoken)
     found: list[tuple[list[str], list[int]]] = []
-    for word in re.findall(r"[^\W\d_]+(?:-[^\W\d_]+)*", said):
+    for word in spoken:
         day = _day(word)
-        if day is not None and found:
+        if day is not None:
             found[-1][1].append(day + 1)
-        elif day is None and word not in PASSED_OVER:
-            if not found or found[-1][1]:
-                found.append(([], []))
+            continue
+        if not found or found[-1][1]:
+            found.append(([], []))
+        found[-1][0].append(word)
+    return _heard(found)
+
+
+def _days_first(spoken: Sequence[str]) -> Answer:
+    """Read "tue climbing, sat swim": here the days stand before what they are for."""
+    found: list[tuple[list[str], list[int]]] = []
+    for word in spoken:
+        day = _day(word)
+        if day is None:
             found[-1][0].append(word)
-        elif day is not None:
-            return Unclear(Why.ELSEWHERE)
-    if not found or any(not days for _, days in found):
+            continue
+        if not found or found[-1][0]:
+            found.append(([], []))
+        found[-1][1].append(day + 1)
+    return _heard(found)
+
+
+def _heard(found: Sequence[tuple[list[str], list[int]]]) -> Answer:
+    if not found or any(not days or not name for name, days in found):
         return Unclear(Why.ELSEWHERE)
     return Heard(
         [

@@ -9,12 +9,15 @@ from bot.acts.checklist import local_today
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
 from bot.acts.intake_steps import SIGNS, waits_for_coach
+from bot.acts.places import places_of
 from bot.acts.tell_athlete import tell
 from bot.acts.timing import timing_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import intake_end as words
+from bot.wording.coach_pain import PlaceFacts
+from bot.wording.tongue import Tongue
 from scheduler.calendar.due import session_due
 from scheduler.calendar.values import PlannedSession
 from scheduler.calendar.wall_time import monday_of
@@ -93,6 +96,7 @@ def begin_training(turn: Turn, person: Person, athlete: Athlete, coach: Person) 
         at=athlete.session_at,
         is_now=first <= turn.now,
         has_tests=has_tests,
+        number=number_for(turn, people.person(turn.tx, person.id), coach),
     )
     turn.say(person, text, kind=MessageKind.SAFETY)
     return first
@@ -128,11 +132,19 @@ def _tell_begun(
     if coach.id == person.id:
         return
     tongue = turn.tongue(coach)
-    lines = words.answer_lines(tongue, kept_answers(answers))
+    lines = _lines(turn, tongue, person, answers)
     text = words.coach_begins(
         tongue, name=person.name, on=_local_date(turn, person, first), lines=lines
     )
     _say_to_coach(turn, coach, person, text, [_open_tap(turn, coach, person)])
+
+
+def _lines(turn: Turn, tongue: Tongue, person: Person, answers: Mapping[str, Any]) -> list[str]:
+    """List the answers for the coach, and what was reported as hurting meanwhile."""
+    return [
+        *words.answer_lines(tongue, kept_answers(answers)),
+        *(words.hurts_line(tongue, one) for one in _places(turn, person)),
+    ]
 
 
 def _wait(turn: Turn, person: Person, coach: Person, answers: Mapping[str, Any]) -> None:
@@ -146,7 +158,7 @@ def _wait(turn: Turn, person: Person, coach: Person, answers: Mapping[str, Any])
         name=person.name,
         screen=screen,
         has_signs=has_signs,
-        lines=words.answer_lines(theirs, kept_answers(answers)),
+        lines=_lines(turn, theirs, person, answers),
     )
     taps = [_open_tap(turn, coach, person), _let_start_tap(turn, coach, person, is_guardian=False)]
     _say_to_coach(turn, coach, person, text, taps)
@@ -159,8 +171,13 @@ def say_waits(turn: Turn, person: Person, coach: Person, screen: Sequence[str]) 
         text = words.signs(tongue, number=number_for(turn, person, coach))
         turn.say(person, text, kind=MessageKind.SAFETY)
     turn.say(person, words.waits(tongue, coach=coach.name), kind=MessageKind.SAFETY)
-    if "hurts_now" in screen:
+    if "hurts_now" in screen and not _places(turn, person):
         turn.say(person, words.pain_now(tongue, coach=coach.name), kind=MessageKind.SAFETY)
+
+
+def _places(turn: Turn, person: Person) -> tuple[PlaceFacts, ...]:
+    athlete = people.athlete(turn.tx, person.id)
+    return places_of(turn, athlete) if athlete is not None else ()
 
 
 def wait_for_guardian(turn: Turn, person: Person, athlete: Athlete, contact: str) -> None:

@@ -1,15 +1,16 @@
 """The questions of the intake as a table: what is asked when, and how an answer is read."""
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
 from bot.acts import intake_answers as read
+from bot.acts import intake_clock, intake_figures, intake_lists
 from bot.acts.intake_answers import Answer, Reader, Why
 from bot.acts.intake_elsewhere import elsewhere_of
 from bot.acts.intake_places import event_of, zone_of
+from bot.acts.intake_who import adult, reference
 from scheduler.catalogue.values import Equipment
 
 Answers = Mapping[str, Any]
@@ -41,8 +42,22 @@ EQUIPMENT_WORDS: Mapping[str, Sequence[str]] = {
         "pull up bar",
         "pullup bar",
         "chin-up bar",
-        "barra",
+        "chin up bar",
+        "chinup bar",
+        "pull-ups bar",
+        "pull ups bar",
+        "pullups bar",
+        "pull bar",
+        "hanging bar",
+        "bar to hang from",
+        "bar for pull-ups",
+        "bar for pull ups",
+        "bar to do pull ups",
         "barra de dominadas",
+        "barra para dominadas",
+        "barra para hacer dominadas",
+        "barra dominadas",
+        "barra para colgarse",
         "barra alta",
     ),
     Equipment.LOW_BAR.value: ("low bar", "bar at hip height", "table edge", "barra baja"),
@@ -71,8 +86,18 @@ EQUIPMENT_WORDS: Mapping[str, Sequence[str]] = {
         "pesas rusas",
         "pesa rusa",
     ),
-    Equipment.BARBELL.value: ("barbell", "barra con discos", "barra olimpica"),
-    Equipment.BENCH.value: ("bench", "benche", "banco"),
+    Equipment.BARBELL.value: (
+        "barbell",
+        "barbells",
+        "barbell and plates",
+        "barbell with plates",
+        "bar with plates",
+        "barra con discos",
+        "barra con pesas",
+        "barra olimpica",
+        "barra de pesas",
+    ),
+    Equipment.BENCH.value: ("bench", "benche", "weight bench", "banco", "banca"),
     Equipment.BAND.value: (
         "bands",
         "band",
@@ -83,57 +108,31 @@ EQUIPMENT_WORDS: Mapping[str, Sequence[str]] = {
         "gomas",
         "goma",
         "banda elastica",
+        "bandas elasticas",
+        "gomas elasticas",
+        "bands elasticas",
+        "elasticos",
+        "elasticas",
+        "ligas",
+        "liga",
+        "exercise band",
+        "stretch band",
     ),
     Equipment.CABLE.value: ("cable", "cable station", "pulley", "cable machine", "polea", "poleas"),
 }
 BAND_WORDS: Mapping[str, Sequence[str]] = {
-    "light": ("light", "light band", "easy", "ligera", "suave"),
+    "light": ("light", "light band", "easy", "thin", "ligera", "suave"),
     "medium": ("medium", "middle", "medium band", "media"),
-    "heavy": ("heavy", "strong", "heavy band", "fuerte", "dura"),
+    "heavy": ("heavy", "strong", "hard", "thick", "heavy band", "fuerte", "dura"),
 }
-YES = ("yes", "y", "yeah", "yep", "yes ok", "ok yes", "ok", "okay", "sure",
-       "agree", "i agree", "agreed", "si", "vale", "claro", "de acuerdo", "acepto")  # fmt: skip
-ADULT = {
-    True: (
-        *YES,
-        "18",
-        "18 or older",
-        "adult",
-        "over 18",
-        "i am 18 or older",
-        "adulto",
-        "adulta",
-        "mayor de edad",
-        "18 o mas",
-        "tengo 18 o mas",
-    ),
-    False: ("no", "under 18", "minor", "younger", "i am under 18", "menor", "menor de edad"),
-}
-REFERENCE = {
-    "men": ("men", "men's", "mens", "male", "man", "m", "hombres", "hombre"),
-    "women": ("women", "women's", "womens", "female", "woman", "w", "f", "mujeres", "mujer"),
-    "own": (
-        "coach",
-        "coach decides",
-        "own",
-        "let the coach decide",
-        "other",
-        "neither",
-        "entrenador",
-        "entrenadora",
-        "que decida mi entrenador",
-        "otro",
-        "ninguna",
-    ),
-}
+BAR_WORDS = frozenset({"bar", "bars", "barra", "barras"})
+"""One to hang from, or one to load: asked."""
 LANGUAGES = {"en": ("english", "en", "ingles"), "es": ("spanish", "es", "espanol", "castellano")}
 UNITS = {
     "kg": ("kg", "kgs", "kilo", "kilos", "kilograms", "kilogramos"),
     "lb": ("lb", "lbs", "pound", "pounds", "libra", "libras"),
 }
 MARKS = {".": (".", "point", "dot", "punto", "12.5"), ",": (",", "comma", "coma", "12,5")}
-
-UNIT_SAID = re.compile(r"kg|kilo|lb|pound|libra", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -167,7 +166,7 @@ def _owns(implement: Equipment) -> Callable[[Answers], bool]:
 def _weights(implement: Equipment, choices_kg: Sequence[float]) -> Step:
     return Step(
         implement.value,
-        _plainly(read.weights_kg),
+        _plainly(intake_figures.weights_kg),
         choices=choices_kg,
         a_row=4,
         is_many=True,
@@ -184,44 +183,51 @@ WEIGHT_STEPS = (
 )
 
 STEPS: Sequence[Step] = (
-    Step("adult", _plainly(read.choice(ADULT)), choices=(True, False)),
+    Step("adult", _plainly(adult), choices=(True, False)),
     Step("guardian", _plainly(read.contact), is_asked=lambda said: said.get("adult") is False),
-    Step("reference", _plainly(read.choice(REFERENCE)), choices=("men", "women", "own"), a_row=3),
+    Step("reference", _plainly(reference), choices=("men", "women", "own"), a_row=3),
     Step(
         "mass_kg",
-        _plainly(read.mass_kg),
+        _plainly(intake_figures.mass_kg),
         choices=(45.0, 50.0, 55.0, 60.0, 65.0, 70.0, 75.0, 80.0, 85.0, 90.0, 100.0, 110.0),
         a_row=4,
     ),
     # Of a span on a button its careful end counts: less experience, more days without training.
-    Step("months", _plainly(read.months_of_span), choices=(0.0, 3.0, 6.0, 12.0, 36.0), a_row=1),
+    Step(
+        "months",
+        _plainly(intake_figures.months_of_span),
+        choices=(0.0, 3.0, 6.0, 12.0, 36.0),
+        a_row=1,
+    ),
     Step(
         "untrained_days",
-        _plainly(read.days_of_span),
+        _plainly(intake_figures.days_of_span),
         choices=(6, 14, 28, 90, 365),
         a_row=1,
         is_asked=lambda said: said.get("months") != 0,
     ),
     Step(
         "weekdays",
-        _plainly(read.weekdays),
+        _plainly(intake_lists.weekdays),
         choices=tuple(range(7)),
         is_many=True,
         needs_one=True,
-        most=read.WEEKDAYS_MOST,
+        most=intake_lists.WEEKDAYS_MOST,
         too_many=Why.WEEKDAYS_MANY,
     ),
-    Step("minutes", _plainly(read.minutes), choices=(15, 20, 30, 40, 50, 60), a_row=3),
+    Step("minutes", _plainly(intake_figures.minutes), choices=(15, 20, 30, 40, 50, 60), a_row=3),
     Step(
         "equipment",
-        _plainly(read.named(EQUIPMENT_WORDS, unknown=Why.EQUIPMENT)),
+        _plainly(
+            intake_lists.named(EQUIPMENT_WORDS, unknown=Why.EQUIPMENT, open_words=BAR_WORDS)
+        ),
         choices=tuple(EQUIPMENT_WORDS),
         is_many=True,
     ),
     *WEIGHT_STEPS,
     Step(
         "bands",
-        _plainly(read.named(BAND_WORDS, unknown=Why.BANDS)),
+        _plainly(intake_lists.named(BAND_WORDS, unknown=Why.BANDS)),
         choices=tuple(BAND_WORDS),
         a_row=3,
         is_many=True,
@@ -238,18 +244,18 @@ STEPS: Sequence[Step] = (
     Step("zone", _plainly(zone_of)),
     Step(
         "session_at",
-        _plainly(read.clock),
+        _plainly(intake_clock.session_clock),
         choices=("06:00", "07:00", "08:00", "12:00", "17:00", "18:00", "19:00"),
         a_row=4,
     ),
     Step(
         "evening_at",
-        _plainly(read.evening),
+        _plainly(intake_clock.evening),
         choices=("19:00", "20:00", "21:00", "22:00"),
         a_row=4,
         is_later=True,
     ),
-    Step("screen", _plainly(read.topics(SCREEN_TOPICS)), choices=SCREEN_TOPICS, a_row=4,
+    Step("screen", _plainly(intake_lists.topics(SCREEN_TOPICS)), choices=SCREEN_TOPICS, a_row=4,
          is_many=True),
     Step(
         "injury",
@@ -279,7 +285,7 @@ def settable_steps(answers: Answers) -> tuple[Step, ...]:
 def read_answer(step: Step, text: str, *, today: date, units: str) -> Answer:
     """Read an answer as its person writes it: a bare weight is in the person's own units."""
     is_weight = step.key == "mass_kg" or step in WEIGHT_STEPS
-    if is_weight and units == "lb" and re.search(r"\d", text) and not UNIT_SAID.search(text):
+    if is_weight and units == "lb" and intake_figures.is_bare_figure(text):
         text = f"{text} lb"
     return step.read(text, today)
 

@@ -6,6 +6,7 @@ from typing import Any
 from bot.acts import intake_course as course
 from bot.acts import intake_finish
 from bot.acts.intake_answers import Why
+from bot.acts.intake_resume import open_dialog
 from bot.acts.intake_show import DRAFT, ask
 from bot.acts.intake_steps import AGREE, BY_KEY, GUARDIAN_WAIT, REVIEW, Step
 from bot.events import Tapped
@@ -116,7 +117,7 @@ def let_start(turn: Turn, coach: Person, arguments: Arguments, event: Tapped) ->
     found = intake_finish.waiting_athlete(turn, coach, arguments, event)
     if isinstance(found, Outcome):
         return found
-    dialog = course.open_dialog(turn, found.person)
+    dialog = open_dialog(turn, found.person)
     is_guardian = dialog is not None and dialog.step == GUARDIAN_WAIT
     if is_guardian is not bool(arguments.get("is_guardian", is_guardian)):
         turn.say(coach, end_words.no_longer_waits(turn.tongue(coach), name=found.person.name))
@@ -150,7 +151,9 @@ def _open(
 
 
 def _at(turn: Turn, person: Person, key: str) -> tuple[Athlete, Dialog] | Outcome:
-    athlete, dialog = people.athlete(turn.tx, person.id), course.open_dialog(turn, person)
+    athlete, dialog = people.athlete(turn.tx, person.id), open_dialog(turn, person)
+    if athlete is not None and dialog is not None and course.asks_first(turn, person, athlete):
+        return Outcome.SAFETY
     if athlete is None or dialog is None or dialog.step != key:
         return course.is_behind(turn, person, athlete)
     return athlete, dialog

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import erase_person
+from bot.acts.emergency_number import number_for
 from bot.acts.pass_on import tell_coach
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
@@ -23,7 +24,7 @@ def command(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     tongue, coach = turn.tongue(person), people.person(turn.tx, athlete.coach_id)
     stay = [Tap(words.stay_label(tongue), STAY)]
     if leaving.wish_of(turn.tx, person.id) is not None:
-        turn.say(person, words.waits(tongue, coach=coach.name), taps=[stay])
+        turn.say(person, _waits(turn, person, coach), taps=[stay])
         return Outcome.ASKED
     text = words.what_goes(
         tongue,
@@ -46,7 +47,7 @@ def confirmed(turn: Turn, person: Person, _arguments: Mapping[str, Any], event: 
     tongue, coach = turn.tongue(person), people.person(turn.tx, athlete.coach_id)
     is_new = leaving.wish_of(turn.tx, person.id) is None
     leaving.wish_to_leave(turn.tx, person.id, at=turn.now)
-    turn.answer_tap(person, event.message_id, words.waits(tongue, coach=coach.name))
+    turn.answer_tap(person, event.message_id, _waits(turn, person, coach))
     turn.say(person, words.may_stay(tongue), taps=[[Tap(words.stay_label(tongue), STAY)]])
     if is_new:
         tell_coach(turn, coach, person, words.wish_to_coach(turn.tongue(coach), name=person.name))
@@ -70,6 +71,11 @@ def finish(turn: Turn, person_id: int) -> None:
         leaving.stay_after_all(turn.tx, person_id)
     elif not erase_person.has_open_alert(turn, person):
         erase_person.erase(turn, person, athlete, asked_by=None)
+
+
+def _waits(turn: Turn, person: Person, coach: Person) -> str:
+    number = number_for(turn, person, coach)
+    return words.waits(turn.tongue(person), coach=coach.name, number=number)
 
 
 TAPS = {YES: confirmed, STAY: stay}

@@ -5,6 +5,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
+from bot.acts.intake_resume import MORE_LIST, MORE_SIGNS, remember, resume
 from bot.acts.pain_taps import list_taps, score_taps, side_taps, sign_taps, signs_of, site_taps
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -276,9 +277,11 @@ def go_on(
         _ask_number(turn, person, key, session_id)
         _say(turn, person, text, score_taps(about), edit=edit)
     elif report.score >= SIGNS_FROM_SCORE and not signs_asked and not report.signs:
+        remember(turn, person, about, MORE_SIGNS)
         text = words.which_sign(tongue, report.site, report.side)
         _say(turn, person, text, sign_taps(tongue, about), edit=edit)
     elif any(ask.kind is AskKind.TAP_LIST for ask in picture.asks):
+        remember(turn, person, about, MORE_LIST)
         _say(turn, person, words.tap_list(tongue), list_taps(tongue, about), edit=edit)
     else:
         _finish(turn, person, athlete, picture, report.site, report.side, session_id, edit=edit)
@@ -301,6 +304,7 @@ def _finish(
     worst = max((one for one in shown if one), key=lambda one: one.level, default=None)
     text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
     _say(turn, person, text, (), edit=edit)
+    resume(turn, person, athlete)
     session = training.session(turn.tx, session_id) if session_id else None
     if session is not None and session.is_open and session.is_test_day:
         # The next test comes by itself; the end of the day does not ask again what was told.

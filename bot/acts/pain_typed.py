@@ -29,6 +29,7 @@ from storage.records.wire import OpenQuestion
 NUMBER_ASKED = frozenset({"pain.score", "pain.place", "morning"})
 NUMBER_WORDS_MOST = 16  # [words] ch: a number with its story; more is a message of its own
 ANSWER_WORDS_MOST = 6  # [words] ch: "the front i think, right side"; more is something else
+ONE_SIDE = frozenset({Side.LEFT, Side.RIGHT})
 SIDES = {"left": Side.LEFT, "l": Side.LEFT, "right": Side.RIGHT, "r": Side.RIGHT, "both": Side.BOTH}
 NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of)\s*10)?(?![\d.,:/-])")
 UNIT = re.compile(r"\d\s*(?:kgs?|lbs?|s|secs?|min|reps?|x)\b|\b(?:rpe|sets?|reps?)\b")
@@ -70,7 +71,7 @@ def _number_said(
     is_worse = question.kind == "morning" and numbers is None and says_worse(event.text)
     if numbers is None and not is_worse:
         return None
-    if _is_elsewhere(turn, person, event, question):
+    if _is_elsewhere(turn, person, athlete, event, question):
         return None
     score, must_ask = (numbers.score, numbers.must_ask) if numbers else (None, True)
     if question.kind == "morning":
@@ -97,11 +98,33 @@ def _number_said(
     return Outcome.ANSWERED
 
 
-def _is_elsewhere(turn: Turn, person: Person, event: Wrote, question: OpenQuestion) -> bool:
-    """Tell whether the text names another place than the one that was asked about."""
-    site = question.subject.get("site")
-    named = {one for mention in _mentions(turn, person, event, "") for one in mention.sites}
-    return site is not None and bool(named) and Site(site) not in named
+def _is_elsewhere(
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, question: OpenQuestion
+) -> bool:
+    """Tell whether the text names another place, or the other side, than was asked about."""
+    sites, side = _asked_about(turn, athlete, question)
+    if not sites:
+        return False
+    return any(
+        not sites & set(one.sites) or (side in ONE_SIDE and one.side in ONE_SIDE - {side})
+        for one in _mentions(turn, person, event, "")
+        if one.sites
+    )
+
+
+def _asked_about(
+    turn: Turn, athlete: Athlete, question: OpenQuestion
+) -> tuple[frozenset[Site], Side | None]:
+    """Return the place and the side that a question is about; no place where it is not known."""
+    about = question.subject
+    if "report" in about:
+        report = pain_report.find(turn, athlete, about["report"])
+        if report is None or not report.is_site_said:
+            return frozenset(), None
+        return frozenset({report.site}), report.side if report.is_side_said else None
+    if "site" not in about:
+        return frozenset(), None
+    return frozenset({Site(about["site"])}), Side(about["side"]) if "side" in about else None
 
 
 def _new_place(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:

@@ -3,7 +3,7 @@
 from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import other_languages, plain, relayed
+from bot.wording import other_languages, plain, practice, relayed
 from storage.queries import care, due, people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -16,6 +16,9 @@ def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = No
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         return Outcome.NOT_UNDERSTOOD
+    if athlete.is_practice:
+        turn.say(person, practice.would_be_passed_on(turn.tongue(person)))
+        return Outcome.PASSED_ON
     coach = people.person(turn.tx, athlete.coach_id)
     care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
     tell_coach(turn, coach, person, relayed.words(turn.tongue(coach), person.name, event.text))
@@ -30,6 +33,9 @@ def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = No
 
 def media(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outcome:
     """Relay a picture, clip, voice note or anything else by reference, once an album."""
+    if athlete.is_practice:
+        turn.say(person, practice.would_be_passed_on(turn.tongue(person)))
+        return Outcome.PASSED_ON
     coach = people.person(turn.tx, athlete.coach_id)
     tell_coach(
         turn,

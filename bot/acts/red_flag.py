@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from bot.acts import pain_consequences, pain_picture
+from bot.acts import intake_resume, pain_consequences, pain_picture
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import sent_items
 from bot.acts.pass_on import tell_coach
@@ -139,6 +139,7 @@ def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Ta
         turn.say(person, text, kind=MessageKind.SAFETY, taps=taps)
     if certainty is Certainty.DENIED:
         ask_open(turn, person, athlete, after.flags)
+    intake_resume.resume(turn, person, athlete)
     return Outcome.SAFETY
 
 

@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterator
 from typing import Any
 
+from bot.acts.emergency_number import number_for
 from bot.acts.find_athlete import subject_of
 from bot.turn import Turn
 from bot.wording import plain
@@ -33,7 +34,12 @@ def tell(turn: Turn, received: Received, reference: str) -> None:
     _say_aside(turn, coach, person.name, words, reference, subject=subject_of(person))
     turn.say(
         person,
-        plain.set_aside_to_person(turn.tongue(person), coach=coach.name, reference=reference),
+        plain.set_aside_to_person(
+            turn.tongue(person),
+            coach=coach.name,
+            reference=reference,
+            number=number_for(turn, person, coach),
+        ),
         kind=MessageKind.SAFETY,
     )
 

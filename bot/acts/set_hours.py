@@ -6,7 +6,8 @@ from datetime import time, timedelta
 from typing import Any
 
 from bot.acts import digest_days
-from bot.acts.intake_answers import Heard, clock
+from bot.acts.intake_answers import Heard
+from bot.acts.intake_clock import clock
 from bot.acts.timing import timing_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome

@@ -5,9 +5,10 @@ from typing import Any
 
 from bot.acts import settings_care, settings_change
 from bot.acts.checklist import local_today
-from bot.acts.intake import DONE_WORDS, FOR_THE_COACH, KIND
-from bot.acts.intake_answers import Heard, Several, Unclear, Why, tidy
-from bot.acts.intake_show import choice_taps, in_rows, zone_taps
+from bot.acts.intake import DONE_WORDS, FOR_THE_COACH
+from bot.acts.intake_answers import Heard, Partly, Several, Unclear, Why, tidy
+from bot.acts.intake_resume import open_dialog
+from bot.acts.intake_show import choice_taps, hour_taps, in_order, in_rows, zone_taps
 from bot.acts.intake_steps import (
     BY_KEY,
     INJURY_TOPICS,
@@ -84,7 +85,8 @@ def ask(
     draft: Sequence[Any] | None = None,
     wanted: Sequence[str] = (),
     above: str = "",
-    zones: Sequence[str] = (),
+    several: Several | None = None,
+    is_partly: bool = False,
     message_id: int | None = None,
 ) -> None:
     """Ask one question as the intake does; ``wanted`` is the equipment that it belongs to."""
@@ -93,11 +95,15 @@ def ask(
     coach = people.person(turn.tx, athlete.coach_id)
     chosen = (now if draft is None else draft) if step.is_many else ()
     about = {"draft": list(chosen), "wanted": list(wanted)} if step.is_many else {}
+    told = {**about, "adds": True} if is_partly else about
     taps = choice_taps(tongue, step, chosen, acts="set", about=about)
     if step.key == "zone":
-        taps = zone_taps(tongue, zones or (person.zone, coach.zone), acts="set")
+        places = several or Several((person.zone, coach.zone))
+        taps = zone_taps(turn, tongue, places, acts="set")
+    elif several is not None:
+        taps = hour_taps(tongue, step.key, several, acts="set")
     text = words.question(tongue, step.key, coach=coach.name, now=now, above=above)
-    _open(turn, person, {"step": step.key, **about})
+    _open(turn, person, {"step": step.key, **told})
     back = [Tap(words.all_label(tongue), "set.all")]
     _put(turn, person, text, [*taps, back], message_id)
 
@@ -146,10 +152,21 @@ def _read(
         return None
     match read_answer(step, text, today=local_today(turn, person), units=person.units):
         case Heard(value):
+            if about.get("adds"):
+                value = in_order(step, {*about["draft"], *value})
             return _take(turn, person, athlete, step, value, about)
-        case Several(zones):
-            above = words.which_place(turn.tongue(person))
-            ask(turn, person, athlete, step, zones=zones, above=above)
+        case Partly(value, unsure):
+            draft = in_order(step, {*(about["draft"] if about.get("adds") else ()), *value})
+            above = words.partly(turn.tongue(person), step.key, draft, unsure)
+            wanted = about.get("wanted", ())
+            ask(
+                turn, person, athlete, step, draft=draft, wanted=wanted, above=above, is_partly=True
+            )
+            return Outcome.ASKED
+        case Several() as several:
+            tongue = turn.tongue(person)
+            above = words.which_place(tongue) if step.key == "zone" else words.which_hour(tongue)
+            ask(turn, person, athlete, step, several=several, above=above)
             return Outcome.ASKED
         case Unclear(why):
             if not is_asked_for and _is_something_else(turn, person, event):
@@ -238,8 +255,7 @@ def _comes_too_early(turn: Turn, person: Person, athlete: Athlete) -> bool:
 
 def has_open_intake(turn: Turn, person: Person) -> bool:
     """Tell whether the first questions still run, in which everything can be changed as well."""
-    found = None if person.chat_id is None else buttons.dialog(turn.tx, person.chat_id)
-    return found is not None and found.kind == KIND
+    return open_dialog(turn, person) is not None
 
 
 def _open(turn: Turn, person: Person, about: Arguments) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.acts.answer_alert import alert_taps, alert_text
+from bot.acts.emergency_number import number_for
 from bot.acts.timing import timing_of
 from bot.turn import Turn
 from bot.wording import practice as practice_words
@@ -178,6 +179,13 @@ def _tell_one(turn: Turn, to: Person, alert: Alert) -> bool:
     return True
 
 
+def _number(turn: Turn, person: Person) -> str | None:
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return None
+    return number_for(turn, person, people.person(turn.tx, athlete.coach_id))
+
+
 def _nobody_reached(turn: Turn, alert: Alert) -> None:
     """Nobody can be reached: the athlete is told so once, whoever owns the house every time."""
     athlete = people.person(turn.tx, alert.athlete_id)
@@ -199,7 +207,7 @@ def _nobody_reached(turn: Turn, alert: Alert) -> None:
     if is_first:
         turn.say(
             athlete,
-            unreachable.to_athlete(turn.tongue(athlete)),
+            unreachable.to_athlete(turn.tongue(athlete), number=_number(turn, athlete)),
             kind=MessageKind.SAFETY,
         )
     for owner in people.owners(turn.tx):

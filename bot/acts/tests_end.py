@@ -14,7 +14,7 @@ from bot.wording.reason_figures import word
 from bot.wording.tongue import Tongue
 from scheduler.reasons import Decision
 from scheduler.training.baseline_course import arms_open, is_over, results_of
-from scheduler.training.baseline_start import baseline_start, shown_by
+from scheduler.training.baseline_start import baseline_start, open_tests, shown_by
 from scheduler.training.baseline_values import BaselineTest, Ended, TestedSet
 from scheduler.training.tested_sets import change_between
 from storage.queries import care, first_tests, people
@@ -223,5 +223,12 @@ def say_more_to_come(turn: Turn, person: Person, course: Course, *, next_on: dat
 
 
 def _names_to_come(tongue: Tongue, course: Course) -> Sequence[str]:
-    open_tests = [test for test in course.plan.tests if arms_open(test, course.attempts)]
-    return list(dict.fromkeys(movement_name(tongue, test.movement_key) for test in open_tests))
+    """Name what is still open of what may be tested: what an earlier test rules out never comes."""
+    results = results_of(course.plan, course.attempts)
+    ready = [
+        test
+        for day in course.plan.days
+        for test in open_tests(course.plan, results, day=day.number).value
+        if arms_open(test, course.attempts)
+    ]
+    return list(dict.fromkeys(movement_name(tongue, test.movement_key) for test in ready))

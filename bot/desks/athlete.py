@@ -10,6 +10,8 @@ from bot.acts import (
     hear_reading,
     how_to,
     intake,
+    intake_pain,
+    intake_resume,
     join,
     leave,
     morning_question,
@@ -34,7 +36,6 @@ from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
-from storage import buttons
 from storage.records.people import Athlete, AthleteState, Person, Role
 
 
@@ -99,22 +100,31 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
     turn.bodies[person.id] = athlete.profile.facts
     flags = red_flag.listen(turn, person, athlete, event.text, message_id=event.message_id)
     is_flagged = bool(flags.candidates)
-    dialog = buttons.dialog(turn.tx, event.chat_id)
-    if dialog is not None and dialog.kind == intake.KIND and not is_flagged:
-        return intake.hear(turn, person, athlete, dialog, event)
+    dialog = intake_resume.open_dialog(turn, person)
+    if dialog is not None:
+        return intake.hear(turn, person, athlete, dialog, event, flags=flags)
     if not is_flagged and (set_to := settings.hear(turn, person, athlete, event)) is not None:
         return set_to
     if athlete.state in NOTHING_ASKED:
-        return _beside_nothing(turn, person, event, flags)
+        return _beside_nothing(turn, person, athlete, event, flags)
     if not is_flagged and (typed := pain_typed.hear(turn, person, athlete, event)) is not None:
         return typed
     outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
 
 
-def _beside_nothing(turn: Turn, person: Person, event: Wrote, flags: RedFlagReading) -> Outcome:
-    """Nothing is asked of this athlete now: what was not answered already is for the coach."""
-    if flags.candidates:
+def _beside_nothing(
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, flags: RedFlagReading
+) -> Outcome:
+    """Nothing is asked of this athlete now: what hurts is a report, the rest is for the coach."""
+    has_agreed = athlete.agreed_at is not None
+    is_flagged = bool(flags.candidates)
+    if has_agreed and not is_flagged and pain_typed.hear(turn, person, athlete, event) is not None:
+        return Outcome.SAFETY
+    mentions = intake_pain.told(turn, person, event, flags) if has_agreed else ()
+    private = event.model_copy(update={"text": ""}) if flags.is_private else event
+    is_told = hear_pain.hear(turn, person, athlete, mentions, private, None, may_ask=not is_flagged)
+    if is_flagged or (is_told and "?" not in event.text):
         return Outcome.SAFETY
     if flags.asks_about_medicine:
         return Outcome.PASSED_ON
@@ -128,6 +138,8 @@ def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> 
     if is_setting and settings.is_plain_value(turn, person, athlete, rest.strip()):
         return False
     flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)
+    if flags.candidates:
+        intake_resume.resume(turn, person, athlete)
     return bool(flags.candidates)
 
 
@@ -137,17 +149,33 @@ def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outco
         return place_shared.hear(turn, person, athlete, event)
     flags = red_flag.listen(turn, person, athlete, event.caption, message_id=event.message_id)
     if flags.is_private:
+        intake_resume.resume(turn, person, athlete)
         return Outcome.SAFETY
     if athlete.state in NOTHING_ASKED or event.media not in take_clip.CLIPS:
         outcome = pass_on.media(turn, person, athlete, event)
         if athlete.state not in NOTHING_ASKED:
             read = hear_reading.hear_caption(turn, person, athlete, event, flags=flags)
             outcome = read or outcome
+        else:
+            _caption_of_newcomer(turn, person, athlete, event, flags)
         return Outcome.SAFETY if flags.candidates else outcome
     read = hear_reading.hear_caption(turn, person, athlete, event, flags=flags)
     may_ask = not flags.candidates and read is not Outcome.ASKED
     outcome = take_clip.take(turn, person, athlete, event, may_ask=may_ask)
     return Outcome.SAFETY if flags.candidates else read or outcome
+
+
+def _caption_of_newcomer(
+    turn: Turn, person: Person, athlete: Athlete, event: SentMedia, flags: RedFlagReading
+) -> None:
+    """Pain under a picture is pain; then the open question comes again."""
+    said = Wrote(
+        chat_id=event.chat_id, at=event.at, message_id=event.message_id, text=event.caption
+    )
+    mentions = intake_pain.told(turn, person, said, flags) if athlete.agreed_at is not None else ()
+    may_ask = not flags.candidates
+    if not hear_pain.hear(turn, person, athlete, mentions, said, None, may_ask=may_ask):
+        intake_resume.resume(turn, person, athlete)
 
 
 def is_safety_matter(event: Wrote) -> bool:

@@ -2,10 +2,13 @@
 
 from collections.abc import Sequence
 
+from bot.wording.emergency import call
 from bot.wording.tongue import Template, Tongue
 
 
-def help_text(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
+def help_text(
+    tongue: Tongue, commands: Sequence[tuple[str, Template]], *, number: str | None = None
+) -> str:
     """List the commands with what each does, then what everybody must know."""
     return "\n".join(
         [
@@ -29,7 +32,8 @@ def help_text(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
             ),
             tongue.say(
                 "The signs it listens for are our careful reading and must be checked by a "
-                "clinician before use. In an emergency call your local emergency number."
+                "clinician before use. In an emergency call {call}.",
+                call=call(tongue, number),
             ),
         ]
     )

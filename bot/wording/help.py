@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.wording.emergency import call
 from bot.wording.tongue import Template, Tongue
 
 
@@ -59,11 +60,7 @@ def _limits(tongue: Tongue, *, coach: str) -> str:
 
 
 def _emergency(tongue: Tongue, *, number: str | None) -> str:
-    call = (
-        tongue.say("{number}", number=number)
-        if number
-        else tongue.say("your local emergency number")
-    )
     return tongue.say(
-        "<b>In an emergency</b>\nCall {call}. Nobody may be watching this chat.", call=call
+        "<b>In an emergency</b>\nCall {call}. Nobody may be watching this chat.",
+        call=call(tongue, number),
     )

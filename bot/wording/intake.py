@@ -1,11 +1,12 @@
 """The questions of the intake, its buttons, and what to send when an answer is unclear."""
 
-from collections.abc import Mapping
-from datetime import date
+from collections.abc import Mapping, Sequence
+from datetime import date, time
 from typing import Any
 
 from bot.wording import dates
 from bot.wording.labels import label
+from bot.wording.places import place_name
 from bot.wording.tongue import Marked, Template, Tongue
 
 QUESTIONS: Mapping[str, Template] = {
@@ -60,7 +61,8 @@ QUESTIONS: Mapping[str, Template] = {
         "A goal without a date is fine too."
     ),
     "zone": (
-        "Which big city is nearest to you? Write its name, so that messages come at your own hours."
+        "Which big city is nearest to you? Tap, write its name, or share your location, "
+        "so that messages come at your own hours."
     ),
     "session_at": (
         "At what time shall the session of the day reach you? Tap, or write it, like 6:30."
@@ -168,10 +170,14 @@ UNCLEAR: Mapping[str, Template] = {
     "span_unit": "Is that days, weeks, months or years? Send it like 3 weeks or 2 years.",
     "span_long": "That is longer than I can use. Send it like 3 weeks, 8 months or 2 years.",
     "weekdays": "I need the names of days. Send them like mon wed fri.",
+    "weekdays_dash": "Those two days, or all between? Send them like tue thu, or tue to thu.",
     "weekdays_many": "Five days a week are the most, so that there is rest. Choose one to five.",
     "minutes": "I can plan 15 to 180 minutes. Send a number of minutes, like 40.",
     "equipment": "I do not know all of that. Tap the buttons, or send names like band, dumbbells.",
     "weights": "I need weights between 0.5 and 300 kg. Send them with spaces, like 4 6 8 10.",
+    "weights_range": (
+        "Which weights are that, one by one? Send them like 4 6 8 10 12, or 4 to 12 in steps of 2."
+    ),
     "weights_comma": (
         "Is that one weight or two? Send a point for parts and a space between weights: 2.5 5 7.5."
     ),
@@ -183,10 +189,12 @@ UNCLEAR: Mapping[str, Template] = {
         "or tap No date."
     ),
     "event_past": "That day is over. Send a day to come, like 12 June 2027, or tap No date.",
+    "event_city": (
+        "That reads like a city; I ask for that next. What is your goal? Write it, or tap No date."
+    ),
     "event_far": "I plan at most two years ahead. Send a nearer day, or the goal without a date.",
     "place": (
-        "I do not know that city. Send the nearest big one, like Madrid, "
-        "or a time zone, like Europe/Madrid."
+        "I do not know that city. Send the nearest big one, like Madrid, or share your location."
     ),
     "hour": "I need a time of day. Send it like 6:30, 18:00 or 6 pm.",
     "evening": "I need a time from 15:00 to 23:30. Send it like 20:30.",
@@ -201,6 +209,7 @@ UNCLEAR: Mapping[str, Template] = {
         "Go back, or change it in the list at the end."
     ),
     "which_place": "More than one place, or one close to it. Which is yours?",
+    "which_hour": "In the morning, or in the second half of the day?",
 }
 
 
@@ -248,6 +257,8 @@ def shown(tongue: Tongue, key: str, value: Any) -> str:
         return tongue.say(LABELS[key][value])
     if key == "untrained_days":
         return tongue.count(value, "{n} day ago", "{n} days ago")
+    if key == "zone":
+        return place_name(tongue, str(value))
     if key == "injury":
         return value or tongue.say("told to the coach in person")
     if key == "mass_kg":
@@ -315,9 +326,29 @@ def back_label(tongue: Tongue) -> str:
     return label(tongue, "‹ Back")
 
 
-def place_label(tongue: Tongue, zone: str) -> str:
-    """Label the button of a time zone."""
-    return label(tongue, "{zone}", zone=zone.replace("_", " "))
+def hour_label(tongue: Tongue, at: str) -> str:
+    """Label the button of an hour that may be meant, by its half of the day."""
+    if time.fromisoformat(at) < time(12):
+        return label(tongue, "{at} in the morning", at=at)
+    return label(tongue, "{at} in the afternoon or evening", at=at)
+
+
+def partly(tongue: Tongue, key: str, value: Sequence[Any], unsure: Sequence[str]) -> str:
+    """Say what was understood of a list, and what is left to be looked at."""
+    told = ", ".join(unsure)
+    is_bar = key == "equipment" and bool({"bar", "barra"} & set(" ".join(unsure).split()))
+    rest = (
+        tongue.say("“{told}”: is that one to hang from, or a barbell?", told=told)
+        if is_bar
+        else tongue.say("I am not sure about “{told}”.", told=told)
+    )
+    if not value:
+        return tongue.say("{rest} Tap what is right, then Done.", rest=Marked(rest))
+    return tongue.say(
+        "So far: {known}. {rest} Tap what is right, then Done.",
+        known=shown(tongue, key, list(value)),
+        rest=Marked(rest),
+    )
 
 
 def already_answered(tongue: Tongue, *, is_over: bool) -> str:

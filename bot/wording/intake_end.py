@@ -5,7 +5,9 @@ from datetime import date, time
 from typing import Any
 
 from bot.wording import tests_found
+from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.dates import day
+from bot.wording.emergency import call
 from bot.wording.intake import NAMES, TOPICS, answered, shown
 from bot.wording.labels import label
 from bot.wording.tongue import Marked, Tongue
@@ -32,7 +34,14 @@ def change_label(tongue: Tongue, number: int, key: str) -> str:
 
 
 def begins(
-    tongue: Tongue, *, coach: str, on: date, at: time, is_now: bool, has_tests: bool = False
+    tongue: Tongue,
+    *,
+    coach: str,
+    on: date,
+    at: time,
+    is_now: bool,
+    has_tests: bool = False,
+    number: str | None = None,
 ) -> str:
     """Training begins: when the first session comes, and a short lesson."""
     when = (
@@ -52,7 +61,8 @@ def begins(
         "<b>Pain</b> is sharp, in or near a joint, or makes you move differently. "
         "Stop that movement and tell me, with a number from 0 to 10. /pain does it too.\n"
         "If something worries you, see a doctor or physiotherapist. "
-        "In an emergency call your local emergency number. Nobody may be watching this chat."
+        "In an emergency call {call}. Nobody may be watching this chat.",
+        call=call(tongue, number),
     )
     ask = tongue.say("/help says what I understand. Anything else you write goes to {coach}.",
                      coach=coach)  # fmt: skip
@@ -71,16 +81,11 @@ def waits(tongue: Tongue, *, coach: str) -> str:
 
 def signs(tongue: Tongue, *, number: str | None) -> str:
     """What to do about signs that were named in the health questions."""
-    call = (
-        tongue.say("{number}", number=number)
-        if number
-        else tongue.say("your local emergency number")
-    )
     return tongue.say(
         "Please see a doctor about what you ticked before you train. "
         "Pressure or pain in the chest, fainting, or breathlessness that does not settle: "
         "call {call} now. Nobody may be watching this chat.",
-        call=call,
+        call=call(tongue, number),
     )
 
 
@@ -165,6 +170,11 @@ def answer_lines(tongue: Tongue, answers: Mapping[str, Any]) -> list[str]:
         for key, value in answers.items()
         if key in NAMES and key != "screen"
     ]
+
+
+def hurts_line(tongue: Tongue, place: PlaceFacts) -> str:
+    """Tell the coach what was reported as hurting while the questions went on."""
+    return tongue.say("Reported meanwhile: {place}", place=Marked(place_line(tongue, place)))
 
 
 def open_label(tongue: Tongue) -> str:

@@ -1,5 +1,6 @@
 """Coming in by a link: what the link leads to, what is asked first, and who hears of it."""
 
+from bot.wording.emergency import call_before_the_zone
 from bot.wording.labels import label
 from bot.wording.tongue import Tongue
 
@@ -81,7 +82,7 @@ def owner_welcome(tongue: Tongue, *, name: str) -> str:
     )
 
 
-def conditions(tongue: Tongue, *, name: str, coach: str) -> str:
+def conditions(tongue: Tongue, *, name: str, coach: str, number: str | None = None) -> str:
     """Who is behind this, what is kept, what it is not; agreed to before anything else."""
     return tongue.say(
         "Hello {name}. This bot carries the upper-body coaching of <b>{coach}</b>. "
@@ -96,10 +97,11 @@ def conditions(tongue: Tongue, *, name: str, coach: str) -> str:
         "It is coaching support, not medical advice. It does not examine you. "
         "Local rules and licensed professionals come first, always.\n\n"
         "<b>In an emergency</b>\n"
-        "Call your local emergency number. Nobody may be watching this chat.\n\n"
+        "Call {call}. Nobody may be watching this chat.\n\n"
         "Do you agree to start on these terms?",
         name=name,
         coach=coach,
+        call=call_before_the_zone(tongue, number),
     )
 
 

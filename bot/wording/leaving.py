@@ -1,5 +1,6 @@
 """Leaving: what goes, what stays and for how long, asked once; and what others hear of it."""
 
+from bot.wording.emergency import call
 from bot.wording.labels import label
 from bot.wording.tongue import Template, Tongue
 
@@ -56,13 +57,14 @@ def stay_label(tongue: Tongue) -> str:
     return label(tongue, "No, I stay")
 
 
-def waits(tongue: Tongue, *, coach: str) -> str:
+def waits(tongue: Tongue, *, coach: str, number: str | None = None) -> str:
     """An alert is open, so leaving waits."""
     return tongue.say(
         "You asked to leave. One report of yours still waits for {coach}. "
         "As soon as it is answered, everything is erased and you hear from me once more.\n"
-        "If you need help, do not wait for that: call your local emergency number.",
+        "If you need help, do not wait for that: call {call}.",
         coach=coach,
+        call=call(tongue, number),
     )
 
 

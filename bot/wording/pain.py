@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from bot.wording.coach_pain import left_out as what_is_left_out
 from bot.wording.coach_pain import place
+from bot.wording.emergency import call
 from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.events import PainSign
 from scheduler.pain.picture import PainPicture, RegionPicture
@@ -158,7 +159,7 @@ def nothing_to_train(
             "{number} now. Nobody may be watching this chat. "
             "{coach} can let you start again once you have been looked at.",
             coach=coach,
-            number=number or tongue.say("your local emergency number"),
+            number=call(tongue, number),
         )
     if picture.level >= Level.CLINICIAN:
         return tongue.say(

@@ -1,5 +1,6 @@
 """Short texts that belong to no single subject."""
 
+from bot.wording.emergency import call
 from bot.wording.tongue import Tongue
 
 
@@ -54,12 +55,15 @@ def words_passed_on(tongue: Tongue, *, coach: str) -> str:
     return tongue.say("Passed on to {coach}, who will answer here.", coach=coach)
 
 
-def set_aside_to_person(tongue: Tongue, *, coach: str, reference: str) -> str:
+def set_aside_to_person(
+    tongue: Tongue, *, coach: str, reference: str, number: str | None = None
+) -> str:
     """Our fault: the message could not be handled, and a person has it now."""
     return tongue.say(
         "I could not handle your message, that is my fault ({reference}). "
         "I passed it to {coach} as you wrote it. If something hurts badly or worries you, "
-        "do not wait for us: call your local emergency number or see a doctor.",
+        "do not wait for us: call {call} or see a doctor.",
+        call=call(tongue, number),
         coach=coach,
         reference=reference,
     )

@@ -55,6 +55,15 @@ def usage(tongue: Tongue) -> str:
     )
 
 
+def would_be_passed_on(tongue: Tongue) -> str:
+    """Words that are no result: in earnest they go to the coach, who is the one who wrote them."""
+    return tongue.say(
+        "Practice: an athlete's words like these go to the coach, so nothing happens here. "
+        "To write to an athlete, reply to a message about them, or send "
+        "<code>/tell NAME …</code>. <code>/practice end</code> ends the practice."
+    )
+
+
 def nobody_alerted(tongue: Tongue) -> str:
     """In earnest the coach would have been alerted; here nobody was."""
     return tongue.say(

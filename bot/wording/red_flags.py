@@ -1,5 +1,6 @@
 """What an athlete is told when something needs a person: calm, short, never a condition."""
 
+from bot.wording.emergency import call
 from bot.wording.follow_ups import ANSWERS, OTHER_ANSWERS, QUESTIONS
 from bot.wording.pain import TAP_LINES
 from bot.wording.tongue import Tongue
@@ -18,7 +19,7 @@ def told(
         return _crisis(tongue, number)
     if rule.level is Level.EMERGENCY:
         return _emergency(tongue, coach, number)
-    return _clinician(tongue, flag, coach, stops or rule.stops)
+    return _clinician(tongue, flag, coach, number, stops or rule.stops)
 
 
 def asked(tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None) -> str:
@@ -108,14 +109,15 @@ def _emergency(tongue: Tongue, coach: str, number: str | None) -> str:
     )
 
 
-def _clinician(tongue: Tongue, flag: RedFlag, coach: str, stops: Stops) -> str:
+def _clinician(tongue: Tongue, flag: RedFlag, coach: str, number: str | None, stops: Stops) -> str:
     rule = RED_FLAGS[flag]
     if rule.urgency is Urgency.TODAY:
         return tongue.say(
             "Please stop upper-body training. Have this seen by a doctor today, "
             "in an emergency department where nothing else is open. {coach} is told now. "
-            "If it gets worse, call your local emergency number.",
+            "If it gets worse, call {number}.",
             coach=coach,
+            number=_number(tongue, number),
         )
     if stops is Stops.UPPER_BODY:
         return tongue.say(
@@ -147,4 +149,4 @@ def _crisis(tongue: Tongue, number: str | None) -> str:
 
 
 def _number(tongue: Tongue, number: str | None) -> str:
-    return number or tongue.say("your local emergency number")
+    return call(tongue, number)

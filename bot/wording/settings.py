@@ -61,6 +61,16 @@ def which_place(tongue: Tongue) -> str:
     return intake.unclear(tongue, "which_place")
 
 
+def which_hour(tongue: Tongue) -> str:
+    """An hour without its half of the day."""
+    return intake.unclear(tongue, "which_hour")
+
+
+def partly(tongue: Tongue, key: str, value: Sequence[Any], unsure: Sequence[str]) -> str:
+    """Some of a list was understood."""
+    return intake.partly(tongue, key, value, unsure)
+
+
 def unknown(tongue: Tongue) -> str:
     """No setting has that name."""
     return tongue.say(

@@ -1,13 +1,15 @@
 """When nobody could be told."""
 
+from bot.wording.emergency import call
 from bot.wording.tongue import Tongue
 
 
-def to_athlete(tongue: Tongue) -> str:
+def to_athlete(tongue: Tongue, *, number: str | None = None) -> str:
     """Tell the athlete that nobody was reached."""
     return tongue.say(
         "I could not reach your coach. Do not wait for an answer here. "
-        "If it is urgent, call your local emergency number or see a doctor."
+        "If it is urgent, call {call} or see a doctor.",
+        call=call(tongue, number),
     )
 
 

@@ -17,6 +17,7 @@ from sqlmodel import col, select
 from bot.acts import ask_help, intake, join, pass_on
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
+from bot.reading.red_flags import read_red_flags
 from bot.turn import House, Turn
 from scheduler.catalogue.library import default_library
 from scheduler.training.rulebook import default_rulebook
@@ -116,7 +117,8 @@ class Town:
             assert athlete is not None
             if dialog is None:
                 return pass_on.words(turn, person, event)
-            return intake.hear(turn, person, athlete, dialog, event)
+            flags = read_red_flags(text)
+            return intake.hear(turn, person, athlete, dialog, event, flags=flags)
 
     def tap(self, chat_id: int, token: str, *, message_id: int | None = 900) -> Outcome:
         """Tap a button by its token."""
@@ -130,10 +132,11 @@ class Town:
             return TAPS[button.act](turn, person, button.arguments, event)
 
     def press(self, chat_id: int, label: str) -> Outcome:
-        """Tap the newest button with this label in the chat."""
+        """Tap the newest button with this label in the chat; a place's clock need not be named."""
         for said in reversed(self.heard(chat_id)):
-            if label in said.buttons:
-                return self.tap(chat_id, said.buttons[label])
+            for shown, token in said.buttons.items():
+                if label == shown or shown.startswith(f"{label}, now "):
+                    return self.tap(chat_id, token)
         raise AssertionError(f"no button {label!r}; the last is {self.last(chat_id)}")
 
     def heard(self, chat_id: int) -> list[Said]:

@@ -358,3 +358,17 @@ def test_the_list_of_tests_is_in_the_athletes_own_language(stage: Stage):
     text = stage.screen()[-1].text
     assert "1. Plancha alta" in text
     assert "Push-up hold" not in text
+
+
+def test_only_tests_that_can_still_come_are_announced(stage: Stage):
+    # PUBLISHED by the plan itself: stage 2's tests come only after all of stage 1's were shown.
+    begun(stage)
+    for _ in range(12):
+        shown = stage.screen()[-1].buttons
+        do(stage, next(one for one in ("5", "Nothing hurt", "That hurt") if one in shown))
+        if "Still to test" in "\n".join(stage.texts()[-2:]):
+            break
+    told = next(text for text in stage.texts()[::-1] if "Still to test" in text)
+    assert "Farmer carry" in told
+    assert "Pike" not in told
+    assert "One-arm overhead hold" not in told

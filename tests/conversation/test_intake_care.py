@@ -16,7 +16,7 @@ PHONE = 701
 BEFORE_SCREEN = (
     "18 or older", "Men's table", "70 kg", "1 to 3 years", "Within the last week",
     "Tue", "Thu", "Done", "30 min", "Bands", "Done", "Light", "Done",
-    "Nothing else", "No date", "Europe/Madrid", "07:00",
+    "Nothing else", "No date", "Madrid", "07:00",
 )
 # fmt: on
 SIGNS = ("1", "2", "3")

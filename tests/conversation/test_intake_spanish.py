@@ -7,7 +7,8 @@ import pytest
 from bot.acts import intake_steps
 from bot.acts.intake import BACK_WORDS, DONE_WORDS, FOR_THE_COACH, RIGHT_WORDS
 from bot.acts.intake_answers import NONE_WORDS, Heard, tidy
-from bot.acts.intake_steps import BY_KEY, YES
+from bot.acts.intake_steps import BY_KEY
+from bot.acts.intake_who import YES
 
 TODAY = date(2026, 3, 4)
 TWINS = {

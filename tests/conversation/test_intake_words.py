@@ -13,6 +13,9 @@ from bot.wording.tongue import Tongue
 TONGUE = Tongue("en")
 SAFETY_TEXTS = {
     "conditions": joining.conditions(TONGUE, name="Robin", coach="Mara"),
+    "conditions_with_a_number": joining.conditions(
+        TONGUE, name="Robin", coach="Mara", number="112"
+    ),
     "waits": intake_end.waits(TONGUE, coach="Mara"),
     "signs": intake_end.signs(TONGUE, number="112"),
     "signs_without_a_number": intake_end.signs(TONGUE, number=None),

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.acts import intake_answers
+from bot.acts import intake_clock, intake_figures, intake_lists
 from bot.acts.intake_answers import Answer, Heard, Several, Why
 from bot.acts.intake_places import event_of, zone_of
 from bot.acts.intake_steps import BY_KEY, STEPS
@@ -32,7 +32,7 @@ PATH = {
     "elsewhere": ("Light", "Done"),
     "event": ("Nothing else",),
     "zone": ("No date",),
-    "session_at": ("Europe/Madrid",),
+    "session_at": ("Madrid",),
     "screen": ("07:00",),
     "injury": ("7", "Done"),
     "review": ("I tell my coach myself",),
@@ -57,7 +57,7 @@ WRONG = [
     ("minutes", "not much", "15 to 180"),
     ("minutes", "5", "15 to 180"),
     ("minutes", "4 h", "15 to 180"),
-    ("equipment", "band, trampoline", "I do not know all of that"),
+    ("equipment", "trampoline", "I do not know all of that"),
     ("dumbbells", "light ones", "with spaces, like 4 6 8 10"),
     ("dumbbells", "2,5", "one weight or two?"),
     ("dumbbells", "10 kg 10 lb", "all in kg, or all in pounds"),
@@ -141,30 +141,29 @@ def test_a_sixth_day_is_refused(town: Town) -> None:
 def test_a_city_written_nearly_right_is_asked_about(town: Town) -> None:
     walk_to(town, "zone")
     assert town.write(PHONE, "Berlinn") is Outcome.ASKED
-    assert "Europe/Berlin" in town.last(PHONE).buttons
-    town.press(PHONE, "Europe/Berlin")
+    town.press(PHONE, "Berlin")
     assert town.step(PHONE) == "session_at"
 
 
 HEARD: list[tuple[Answer, object]] = [
     # DERIVED: pounds × 0.45359237, the international pound
-    (intake_answers.mass_kg("220lbs"), 99.8),
-    (intake_answers.mass_kg("72,5"), 72.5),
-    (intake_answers.mass_kg("٧٠ kg"), 70.0),
-    (intake_answers.days_of_span("3 weeks ago"), 21),
-    (intake_answers.days_of_span("yesterday"), 1),
-    (intake_answers.months_of_span("never"), 0.0),
-    (intake_answers.months_of_span("a year"), 12.0),
-    (intake_answers.weekdays("Mon–Fri"), [0, 1, 2, 3, 4]),
-    (intake_answers.weekdays("fri to sun"), [4, 5, 6]),
-    (intake_answers.weekdays("lunes y jueves"), [0, 3]),
-    (intake_answers.minutes("1.5 hours"), 90),
-    (intake_answers.clock("12 am"), "00:00"),
-    (intake_answers.clock("12 pm"), "12:00"),
-    (intake_answers.clock("19.30"), "19:30"),
-    (intake_answers.weights_kg("2,5 5 7,5 kg"), [2.5, 5.0, 7.5]),
-    (intake_answers.weights_kg("8,4,6"), [4.0, 6.0, 8.0]),
-    (intake_answers.weights_kg("10 15 lb"), [4.54, 6.8]),
+    (intake_figures.mass_kg("220lbs"), 99.8),
+    (intake_figures.mass_kg("72,5"), 72.5),
+    (intake_figures.mass_kg("٧٠ kg"), 70.0),
+    (intake_figures.days_of_span("3 weeks ago"), 21),
+    (intake_figures.days_of_span("yesterday"), 1),
+    (intake_figures.months_of_span("never"), 0.0),
+    (intake_figures.months_of_span("a year"), 12.0),
+    (intake_lists.weekdays("Mon–Fri"), [0, 1, 2, 3, 4]),
+    (intake_lists.weekdays("fri to sun"), [4, 5, 6]),
+    (intake_lists.weekdays("lunes y jueves"), [0, 3]),
+    (intake_figures.minutes("1.5 hours"), 90),
+    (intake_clock.session_clock("12 am"), "00:00"),
+    (intake_clock.session_clock("12 pm"), "12:00"),
+    (intake_clock.session_clock("19.30"), "19:30"),
+    (intake_figures.weights_kg("2,5 5 7,5 kg"), [2.5, 5.0, 7.5]),
+    (intake_figures.weights_kg("8,4,6"), [4.0, 6.0, 8.0]),
+    (intake_figures.weights_kg("10 15 lb"), [4.54, 6.8]),
     (zone_of("são paulo"), "America/Sao_Paulo"),
     (zone_of("buenos aires"), "America/Argentina/Buenos_Aires"),
     (zone_of("europe/berlin"), "Europe/Berlin"),
@@ -199,7 +198,7 @@ def test_every_reason_has_a_sentence() -> None:
     assert {step.key for step in STEPS} == set(words.QUESTIONS) == set(words.NAMES)
 
 
-@pytest.mark.parametrize("text", ["what is this for?", "my shoulder hurts a bit btw"])
+@pytest.mark.parametrize("text", ["what is this for?", "my son has pain"])
 def test_a_question_or_a_pain_is_passed_on_and_the_step_stays(town: Town, text: str) -> None:
     town.come_in(PHONE, "18 or older", "Men's table")
     assert town.write(PHONE, text) is Outcome.PASSED_ON

@@ -64,7 +64,7 @@ def test_an_athletes_link_binds_the_chat_and_shows_the_terms_first(town: Town) -
     assert town.person(person).chat_id == PHONE
     assert town.athlete(person).state is AthleteState.INVITED
     terms = town.last(PHONE)
-    for part in ("Mara Quill", "7 days", "28 days", "not medical advice", "emergency number"):
+    for part in ("Mara Quill", "7 days", "28 days", "not medical advice", "Call 112"):
         assert part in terms.text
     assert list(terms.buttons) == ["I agree", "I do not agree"]
     assert "Robin Vale opened the link" in town.last(COACH_CHAT).text

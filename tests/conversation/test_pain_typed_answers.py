@@ -122,3 +122,14 @@ def test_the_reminder_can_be_answered_where_it_stands(stage: Stage) -> None:
     assert message.text.startswith("Today's session is still open.")
     stage.tap("All as planned")
     assert any(item.sets for item in stage.session_on(MONDAY).items)
+
+
+@pytest.mark.parametrize("other", ["my right elbow hurts, 5/10", "right wrist 5/10 too"])
+def test_a_second_pain_never_becomes_the_number_of_the_first(stage: Stage, other: str):
+    stage.go_to(MONDAY, 12, 0)
+    stage.write("my left wrist hurts")
+    stage.write("3")
+    stage.write(other)
+    scores = {(one.region.arm, one.last_score) for one in stage.picture().regions}
+    assert (Side.LEFT, 3) in scores
+    assert any(arm is Side.RIGHT for arm, _ in scores)

@@ -152,6 +152,18 @@ def test_the_menu_follows_and_wrong_words_are_answered(stage: Stage):
     assert _coach(stage, "/practice end") is Outcome.STALE_TAP
 
 
+def test_words_of_a_coach_in_practice_go_nowhere_and_say_how_to_write_to_an_athlete(stage: Stage):
+    _coach(stage, "/practice")
+    stage.go_to(MONDAY, 12, 1)
+    before = stage.count(COACH_CHAT)
+    assert _coach(stage, "hello") is Outcome.PASSED_ON
+    (told,) = stage.since(before, COACH_CHAT)
+    assert "/tell NAME" in told
+    _coach(stage, "/roster")
+    assert "hello" not in stage.last(COACH_CHAT)
+    assert "unanswered" not in stage.last(COACH_CHAT).lower()
+
+
 def test_a_coach_who_trains_here_needs_no_practice(stage: Stage):
     with stage.turn() as turn:
         people.change_person(turn.tx, stage.person.id, is_coach=True)
