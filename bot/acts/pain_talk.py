@@ -35,17 +35,22 @@ def ask_where(
     ask_unclear(turn, person, {"session": session_id}, edit=edit)
 
 
-def ask_unclear(turn: Turn, person: Person, about: Arguments, *, edit: int | None = None) -> None:
-    """Ask for the side of a known site, else for the place; a typed answer counts like a tap."""
+def ask_unclear(
+    turn: Turn, person: Person, about: Arguments, *, lead: str = "", edit: int | None = None
+) -> None:
+    """Ask for the side of a known site, else for the place; a typed answer counts like a tap.
+
+    ``lead`` is said before the question, in the same message.
+    """
     tongue = turn.tongue(person)
     _open(turn, person, UNCLEAR, dict(about))
     if "site" in about:
         text = words.which_side(tongue, Site(about["site"]))
-        _say(turn, person, text, side_taps(tongue, about), edit=edit)
+        _say(turn, person, lead + text, side_taps(tongue, about), edit=edit)
         return
     sites = tuple(Site(one) for one in about.get("sites", ()))
     taps = site_taps(tongue, {k: v for k, v in about.items() if k != "sites"}, sites=sites)
-    _say(turn, person, words.where(tongue), taps, edit=edit)
+    _say(turn, person, lead + words.where(tongue), taps, edit=edit)
 
 
 def where(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
@@ -347,10 +352,12 @@ def _amended(
 def _is_long_told(turn: Turn, athlete: Athlete, key: str) -> bool:
     """Tell whether a report has its number for days: an old button then changes it no more.
 
-    One that still wants its number takes it whenever it comes, so that no pain is lost.
+    One that still wants its number, side or place takes it whenever it comes: nothing is lost.
     """
     told = pain_report.find(turn, athlete, key)
     if told is None or told.score is None or told.must_ask:
+        return False
+    if not (told.is_site_said and told.is_side_said):
         return False
     return turn.now - told.at_utc > CHANGED_WITHIN
 

@@ -86,6 +86,8 @@ def tap_list(tongue: Tongue) -> str:
 
 def morning(tongue: Tongue, site: Site, side: Side, *, is_morning: bool = True) -> str:
     """Ask on the morning after; once more later in the day, where it was not answered."""
+    if site is Site.ELSEWHERE:
+        return tongue.say("What hurt: how much today, 0 to 10?")
     if not is_morning:
         return tongue.say(
             "Still open: your {place} today, 0 to 10?", place=place(tongue, site, side)
@@ -97,6 +99,12 @@ def outcome(tongue: Tongue, region: RegionPicture, *, coach: str) -> str:
     """Say what a report changes for one place."""
     where_it_is = place(tongue, region.region.site, region.region.arm)
     score = region.last_score
+    if region.region.site is Site.ELSEWHERE and region.level is Level.REST:
+        return tongue.say(
+            "Noted. Your sessions wait until {coach} has looked. If it gets worse or worries "
+            "you, see a doctor or physiotherapist.",
+            coach=coach,
+        )
     match region.level:
         case Level.NONE:
             return tongue.say("Noted, {place}. Nothing changes.", place=where_it_is)
@@ -137,15 +145,25 @@ def _score(tongue: Tongue, score: int | None) -> str:
     return "" if score is None else tongue.say(" {score} of 10", score=score)
 
 
-def left_out_line(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
-    """Say in every session what is left out, and who can bring it back."""
+def left_out_line(
+    tongue: Tongue, picture: PainPicture, *, coach: str, why: Sequence[str] = ()
+) -> str:
+    """Say in every session what is left out, for which report, and who can bring it back."""
     if picture.rested.is_empty:
         return ""
     return tongue.say(
-        "Left out for now: {what}. {coach} can bring it back, once it has been looked at.",
+        "Left out for now: {what}.{because} "
+        "{coach} can bring it back, once it has been looked at.",
         what=Marked(what_is_left_out(tongue, picture.rested)),
+        because=_because(tongue, why),
         coach=coach,
     )
+
+
+def _because(tongue: Tongue, why: Sequence[str]) -> Marked:
+    if not why:
+        return Marked("")
+    return Marked(tongue.say(" That spares what you reported: {places}.", places=", ".join(why)))
 
 
 def nothing_to_train(
@@ -176,16 +194,20 @@ def taken_out_of_today(
     tongue: Tongue, names: Sequence[str], *, why: Sequence[str], coach: str
 ) -> str:
     """Correct a session that was sent already: what, why, and who can bring it back."""
-    because = ""
-    if why:
-        because = tongue.say(" That spares what you reported: {places}.", places=", ".join(why))
     return tongue.say(
         "From today's session, leave out: {names}.{because} The rest stands. "
         "{coach} can bring it back.",
         names=", ".join(names),
-        because=Marked(because),
+        because=_because(tongue, why),
         coach=coach,
     )
+
+
+def today_waits(tongue: Tongue, *, coach: str, is_place_known: bool) -> str:
+    """Nothing of today's session may be trained: it is not known what would load the place."""
+    if is_place_known:
+        return tongue.say("Stop for today. Your sessions wait until {coach} has looked.", coach=coach)
+    return tongue.say("Stop for today. Your sessions wait until I know where it hurts.")
 
 
 def instead_today(tongue: Tongue, lines: Sequence[str]) -> str:
