@@ -115,11 +115,12 @@ def answer(
     coach = people.person(turn.tx, athlete.coach_id)
     tongue = turn.tongue(person)
     shown = after.region(site, side)
-    text = (
-        words.outcome(tongue, shown, coach=coach.name)
-        if shown is not None and shown.level > Level.NONE
-        else words.morning_fine(tongue)
-    )
+    if shown is None or shown.level is Level.NONE:
+        text = words.morning_fine(tongue)
+    elif person.id in turn.advised:
+        text = words.noted(tongue, shown)
+    else:
+        text = words.outcome(tongue, shown, coach=coach.name)
     if edit is not None:
         turn.change(person, edit, text)
     else:

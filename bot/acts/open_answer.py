@@ -72,7 +72,7 @@ def ask(turn: Turn, person: Person, athlete: Athlete, report: PainReported) -> N
     about: dict[str, Any] = {"report": report.key, "session": None}
     match missing_of(report):
         case Missing.PLACE:
-            about |= {"has_side": report.is_side_said, "sites": _around(report.site)}
+            about |= {"has_side": _has_side(report), "sites": _around(report.site)}
             waits = words.sessions_wait(turn.tongue(person)) + "\n"
             lead = waits if stops_all(turn, athlete, report) else ""
             pain_talk.ask_unclear(turn, person, about, lead=lead)
@@ -80,6 +80,11 @@ def ask(turn: Turn, person: Person, athlete: Athlete, report: PainReported) -> N
             pain_talk.ask_unclear(turn, person, {**about, "site": report.site.value})
         case _:
             pain_talk.go_on(turn, person, athlete, report.key, session_id=None)
+
+
+def _has_side(report: PainReported) -> bool:
+    """Tell whether a side was said; a place without sides, or none at all, says nothing of it."""
+    return report.is_side_said and not pain_picture.is_midline(report.site)
 
 
 def stops_all(turn: Turn, athlete: Athlete, report: PainReported) -> bool:

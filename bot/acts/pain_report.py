@@ -119,6 +119,8 @@ def amend(
     new_key = pain_picture.new_key(turn, athlete.person_id)
     new_site = site or report.site
     is_midline = pain_picture.is_midline(new_site)
+    # Where it was not known where it hurts, the side was not said either.
+    had_side = report.is_side_said and not pain_picture.is_midline(report.site)
     replacement = report.model_copy(
         update={
             "site": new_site,
@@ -126,7 +128,7 @@ def amend(
             "score": report.score if score is None else score,
             "must_ask": report.must_ask if score is None else False,
             "is_site_said": report.is_site_said or site is not None,
-            "is_side_said": is_midline or report.is_side_said or side is not None,
+            "is_side_said": is_midline or had_side or side is not None,
             "signs": report.signs | ({sign} if sign else frozenset()),
         }
     )

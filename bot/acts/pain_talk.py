@@ -304,7 +304,12 @@ def _finish(
     tongue = turn.tongue(person)
     shown = [picture.region(one.site, one.arm) for one in regions_of(site, side)]
     worst = max((one for one in shown if one), key=lambda one: one.level, default=None)
-    text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
+    if worst is None:
+        text = words.nothing_hurt(tongue)
+    elif person.id in turn.advised:
+        text = words.noted(tongue, worst)
+    else:
+        text = words.outcome(tongue, worst, coach=coach.name)
     _say(turn, person, text, (), edit=edit)
     session = training.session(turn.tx, session_id) if session_id else None
     if session is not None and session.is_open and session.is_test_day:

@@ -161,6 +161,4 @@ def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:
     is_stopped = picture.level >= Level.CLINICIAN  # then no answer about a place changes it
     asked = "" if is_stopped else care_note.for_open(turn, person, athlete)
     taps = open_answer.taps(turn, person, athlete) if asked else ()
-    turn.say(
-        person, "\n".join(filter(None, (text, asked))), kind=MessageKind.SAFETY, taps=taps
-    )
+    turn.say(person, "\n".join(filter(None, (text, asked))), kind=MessageKind.SAFETY, taps=taps)

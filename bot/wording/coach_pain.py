@@ -98,7 +98,7 @@ def place(tongue: Tongue, site: Site, side: Side) -> str:
         case _ if site in MIDLINE:
             return name
         case _:
-            return tongue.say("both sides, {place}", place=name)
+            return tongue.say("{place}, both sides", place=name)
 
 
 def where_of(tongue: Tongue, facts: PlaceFacts) -> str:
