@@ -92,7 +92,7 @@ def _is_easier(
 def _facts(
     person: Person, regions: list[RegionPicture], report: PainReported | None
 ) -> tuple[ReportFacts, ...]:
-    """Return which reports spare these places: place, number, day; a side only where it was said."""
+    """Return which reports spare these places; a side only where it was said."""
     zone = zone_named(person.zone)
     told = {one.region.site: one.last_at_utc for one in regions}
     unsaid = report.site if report is not None and not report.is_side_said else None

@@ -31,7 +31,7 @@ from bot.reading.values import (
     Told,
 )
 from bot.turn import Turn
-from bot.wording import asking, plain
+from bot.wording import asking
 from scheduler.training.values import ReserveAnswer
 from storage import buttons
 from storage.queries import training
@@ -228,8 +228,7 @@ def _nothing_to_record(
         turn.say(person, asking.edit_kept(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
     if is_courtesy(event.text):
-        turn.say(person, plain.courtesy(turn.tongue(person)))
-        return Outcome.ANSWERED
+        return pass_on.words(turn, person, event)
     if isinstance(reading, PassedOn) or not reading.example:
         return pass_on.words(turn, person, event)
     turn.say(person, asking.not_understood(turn.tongue(person), reading.example))

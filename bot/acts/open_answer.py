@@ -1,4 +1,4 @@
-"""The answer to a report of pain that is still open: looked up, and asked for once more by a tap."""
+"""The open answer to a report of pain: looked up, and asked for once more by a tap."""
 
 from collections.abc import Iterator, Mapping
 from datetime import timedelta
@@ -20,7 +20,7 @@ ASKED_FOR = timedelta(days=28)  # [d] ch: what is older is told anew, or looked 
 
 
 def latest_open(turn: Turn, athlete: Athlete) -> PainReported | None:
-    """Return the latest report that lacks a place, a side or a number and still changes training."""
+    """Return the latest report that changes training and lacks a place, a side or a number."""
     for report in _standing(turn, athlete):
         if missing_of(report) is not None and _level(turn, athlete, report) > Level.WATCH:
             return report

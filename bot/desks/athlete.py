@@ -25,6 +25,7 @@ from bot.acts import (
     show_plan,
     show_season,
     show_why,
+    stop_wish,
     swap_item,
     take_clip,
     tests_taps,
@@ -41,25 +42,87 @@ from storage.records.people import Athlete, AthleteState, Person, Role
 
 def _help(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
     menu = [(one.name, one.about) for one in COMMANDS.values() if one.is_in_menu]
-    return ask_help.athlete(turn, person, rest, event, commands=menu)
+    also = {one.name: one.also[0] for one in COMMANDS.values() if one.also}
+    return ask_help.athlete(turn, person, rest, event, commands=menu, also=also)
 
 
 COMMANDS: dict[str, Command] = {
     entry.name: entry
     for entry in (
-        Command("today", "what is next", show_plan.today),
-        Command("week", "this week's sessions", show_plan.week),
-        Command("why", "why this dose, and what comes next", show_why.command),
-        Command("season", "your season, and what can be reached", show_season.own),
-        Command("how", "how a movement is done", how_to.command),
-        Command("history", "your bests, and how a movement went", show_history.command),
-        Command("pain", "report something that hurts", hear_pain.command),
-        Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
-        Command("settings", "change days, hours, equipment, language", settings.command),
-        Command("export", "your data as files", export.own),
-        Command("leave", "leave, and have everything erased", leave.command),
-        Command("help", "how this works, and help in an emergency", _help),
-        Command("start", "where things stand", join.start, is_in_menu=False),
+        Command("today", "what is next", show_plan.today, also=("hoy",)),
+        Command("week", "this week's sessions", show_plan.week, also=("semana",)),
+        Command(
+            "why",
+            "why this dose, and what comes next",
+            show_why.command,
+            also=(
+                "porque",
+                "por",
+            ),
+        ),
+        Command(
+            "season", "your season, and what can be reached", show_season.own, also=("temporada",)
+        ),
+        Command("how", "how a movement is done", how_to.command, also=("como",)),
+        Command(
+            "history",
+            "your bests, and how a movement went",
+            show_history.command,
+            also=(
+                "historial",
+                "historia",
+            ),
+        ),
+        Command(
+            "pain",
+            "report something that hurts",
+            hear_pain.command,
+            also=(
+                "dolor",
+                "duele",
+            ),
+        ),
+        Command(
+            "pause",
+            "a break, such as /pause 2 weeks",
+            cant_today.pause,
+            also=(
+                "pausa",
+                "descanso",
+            ),
+        ),
+        Command(
+            "settings",
+            "change days, hours, equipment, language",
+            settings.command,
+            also=(
+                "ajustes",
+                "configuracion",
+                "setting",
+            ),
+        ),
+        Command(
+            "export",
+            "your data as files",
+            export.own,
+            also=(
+                "exportar",
+                "datos",
+            ),
+        ),
+        Command(
+            "leave",
+            "leave, and have everything erased",
+            leave.command,
+            also=(
+                "irme",
+                "baja",
+                "salir",
+            ),
+        ),
+        Command("help", "how this works, and help in an emergency", _help, also=("ayuda",)),
+        Command("start", "where things stand", join.start, is_in_menu=False, also=("inicio",)),
+        Command("stop", "stop something", stop_wish.command, is_in_menu=False, also=("parar",)),
     )
 }
 
@@ -92,6 +155,7 @@ TAPS: dict[str, TapEntry] = {
         **show_history.TAPS,
         **export.TAPS,
         **leave.TAPS,
+        **stop_wish.TAPS,
     }.items()
 }
 
@@ -110,8 +174,20 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
         return _beside_nothing(turn, person, event, flags)
     if not is_flagged and (typed := pain_typed.hear(turn, person, athlete, event)) is not None:
         return typed
+    if not is_flagged and (asked := _plain_wish(turn, person, athlete, event, flags)) is not None:
+        return asked
     outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
+
+
+def _plain_wish(
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, flags: RedFlagReading
+) -> Outcome | None:
+    """Answer what is a question or a wish and nothing else: how a movement is done, to stop."""
+    if flags.asks_about_medicine or flags.is_private:
+        return None
+    asked = how_to.hear(turn, person, event)
+    return asked if asked is not None else stop_wish.hear(turn, person, athlete, event)
 
 
 def _beside_nothing(turn: Turn, person: Person, event: Wrote, flags: RedFlagReading) -> Outcome:
