@@ -54,9 +54,17 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote, found: AtHand) -
     ]
     rows.append([Tap(asking.none_of_these(tongue), "reading.none", {})])
     turn.say(person, asking.question(tongue, asked), taps=rows)
-    if person.chat_id is not None:
-        buttons.close_question(turn.tx, person.chat_id)
+    _close_question(turn, person)
     return Outcome.ASKED
+
+
+def _close_question(turn: Turn, person: Person) -> None:
+    """Take no later text for an answer to what was asked before; an item stays the one meant."""
+    if person.chat_id is None:
+        return
+    question = buttons.open_question(turn.tx, chat_id=person.chat_id, now=turn.now)
+    if question is not None and question.kind != "item":
+        buttons.close_question(turn.tx, person.chat_id)
 
 
 def _session_of(option: Recorded | Correction | Told, found: AtHand) -> int | None:
