@@ -1,6 +1,7 @@
 """What pain changes in the session of a day, because of which reports, and what is still open."""
 
 from bot.acts import open_answer, pain_picture
+from bot.acts.checklist import local_today
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.places import merged
 from bot.acts.places_used import is_stand_in
@@ -33,7 +34,7 @@ def for_session(turn: Turn, person: Person, athlete: Athlete, session: SessionRe
             tongue,
             picture,
             coach=coach.name,
-            why=words.reports(tongue, _facts(person, rested, report)),
+            why=words.reports(tongue, _facts(turn, person, rested, report)),
         ),
         _eased(turn, person, athlete, session, picture, report),
         for_open(turn, person, athlete),
@@ -68,7 +69,7 @@ def _eased(
     ]
     if not numbers:
         return ""
-    why = words.reports(turn.tongue(person), _facts(person, eased, report))
+    why = words.reports(turn.tongue(person), _facts(turn, person, eased, report))
     return words.eased(turn.tongue(person), numbers, why=why)
 
 
@@ -90,7 +91,7 @@ def _is_easier(
 
 
 def _facts(
-    person: Person, regions: list[RegionPicture], report: PainReported | None
+    turn: Turn, person: Person, regions: list[RegionPicture], report: PainReported | None
 ) -> tuple[ReportFacts, ...]:
     """Return which reports spare these places; a side only where it was said."""
     zone = zone_named(person.zone)
@@ -102,6 +103,7 @@ def _facts(
             side=one.side,
             score=None if one.score is None else round(one.score),
             on=local_date_of(at, zone) if (at := told[one.site]) is not None else None,
+            today=local_today(turn, person),
             is_side_said=one.site is not unsaid,
             is_place_said=report is None or report.is_site_said or one.site is not report.site,
         )

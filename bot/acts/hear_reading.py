@@ -163,11 +163,14 @@ def _record(
             training.take_back_sets(turn.tx, item_id, at=turn.now)
             if str(item_id) not in named:
                 training.change_item(turn.tx, item_id, reserve=None, is_reserve_asked=False)
+    items = reading.items
+    if len(items) > 1:
+        items = choose_reading.without_asked(turn, person, items) or items
     record_results.record(
         turn,
         person,
         int(reading.session_ref),
-        reading.items,
+        items,
         assumptions=reading.assumptions,
         effort=reading.effort,
         message_id=event.message_id,

@@ -23,11 +23,17 @@ from bot.wording import session as words
 from bot.wording.tongue import Tongue
 from scheduler.pain.values import Level
 from scheduler.reasons import Decision
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.training_reasons import DoseReason, GapReason
 from scheduler.training.values import Dose
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, SessionState
 from storage.records.wire import MessageKind
+
+BEHIND_GAP = frozenset(
+    {GapReason.SHARE_AFTER_TRAVEL, GapReason.SHARE_CAREFUL, GapReason.SHARE_AFTER_LONG}
+)
 
 
 def send(
@@ -105,14 +111,27 @@ def session_facts(
 ) -> words.SessionFacts:
     """Gather what the message says; what was left out since it was sent is not shown again."""
     week = training.week_of(turn.tx, session.week_id)
+    tongue = turn.tongue(person)
+    note = season_words.week_note(tongue, week.kind, is_lighter=week.is_lighter)
+    is_shared_week = week.sets_share < 1 and any(one.code in BEHIND_GAP for one in week.reasons)
+    if not note and (is_shared_week or _is_behind_a_gap(turn, athlete, session)):
+        note = season_words.week_note(tongue, SeasonWeekKind.RETURNING, is_lighter=False)
     return words.SessionFacts(
         on=session.on,
         letter=session.letter,
         minutes=session.minutes or athlete.profile.minutes,
         items=tuple(item_facts(turn, session, item) for item in sent_items(session)),
         left_out=care_note.for_session(turn, person, athlete, session),
-        note=season_words.week_note(turn.tongue(person), week.kind, is_lighter=week.is_lighter),
+        note=note,
     )
+
+
+def _is_behind_a_gap(turn: Turn, athlete: Athlete, session: SessionRecord) -> bool:
+    """Tell whether a day has fewer sets because of days without training, not for what healed."""
+    if pain_picture.picture_of(turn, athlete).returns:
+        return False
+    items = sent_items(session)
+    return any(why.code == DoseReason.SETS_SHARED for item in items for why in item.reasons)
 
 
 def session_taps_for(

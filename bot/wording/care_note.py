@@ -2,13 +2,15 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from enum import StrEnum
 
 from bot.wording import dates
 from bot.wording.coach_pain import SITES, place
 from bot.wording.tongue import Template, Tongue
 from scheduler.pain.values import Side, Site
+
+A_WEEK = timedelta(days=7)  # [days] ch: further back the day's name may be another week's
 
 
 class Missing(StrEnum):
@@ -27,6 +29,7 @@ class ReportFacts:
     side: Side
     score: int | None
     on: date | None
+    today: date
     is_side_said: bool = True
     is_place_said: bool = True
 
@@ -58,7 +61,9 @@ def _report(tongue: Tongue, facts: ReportFacts) -> str:
         where = tongue.say("{place} {score} of 10", place=where, score=facts.score)
     if facts.on is None:
         return where
-    return tongue.say("{report} ({day})", report=where, day=dates.weekday(tongue, facts.on))
+    is_near = facts.today - facts.on < A_WEEK
+    day = dates.weekday(tongue, facts.on) if is_near else dates.day(tongue, facts.on)
+    return tongue.say("{report} ({day})", report=where, day=day)
 
 
 def eased(tongue: Tongue, numbers: Sequence[int], *, why: Sequence[str]) -> str:

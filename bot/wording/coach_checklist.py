@@ -1,6 +1,7 @@
 """The checklist to move up, with figures, for the coach's screen."""
 
 from collections.abc import Mapping
+from math import ceil
 
 from bot.wording.reason_figures import word
 from bot.wording.reasons import say_reason
@@ -85,8 +86,21 @@ def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> 
             return _pain(tongue, shown)
         case GateReason.ADHERENCE if not shown["sessions_sent"]:
             return tongue.say("no session was sent in four weeks")
+        case GateReason.ADHERENCE:
+            return _kept(tongue, shown)
         case _:
             return say_reason(tongue, reason)
+
+
+def _kept(tongue: Tongue, shown: Mapping[str, Figure]) -> str:
+    """Say how many sessions were kept, and how many would be enough, in whole ones."""
+    sent = int(shown["sessions_sent"])
+    return tongue.say(
+        "{done} of {sent} sessions kept in four weeks, {needed} are enough",
+        done=str(shown["sessions_done"]),
+        sent=str(sent),
+        needed=str(min(sent, ceil(float(shown["needed_sessions"])))),
+    )
 
 
 def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str, Measure]) -> str:
@@ -107,8 +121,8 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
             "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test", **same
         )
     return tongue.say(
-        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
-        days=tongue.count(int(shown["days_shown"]), "shown on {n} day", "shown on {n} days"),
+        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown on {days} of {needed} days",
+        days=str(min(int(shown["days_shown"]), int(shown["needed_days"]))),
         needed=str(shown["needed_days"]),
         **same,
     )

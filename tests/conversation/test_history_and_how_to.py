@@ -76,7 +76,7 @@ def test_what_hurt_stands_beneath_what_loads_the_place(stage: Stage) -> None:
     stage.write(ALL)
     stage.write("left elbow inner 2/10")
     stage.write("/history bar hang")
-    assert "hurt: left inside of the elbow 2 of 10" in stage.last()
+    assert "hurt: left elbow (inside) 2 of 10" in stage.last()
     stage.write("/history wall reach hold")
     assert "hurt:" not in stage.last()
 
