@@ -67,7 +67,7 @@ def unused_arguments(
     tx: Session, *, person_id: int, act: str, since: datetime
 ) -> tuple[Mapping[str, Any], ...]:
     """Return what the buttons of an act mean that somebody was shown lately and never tapped."""
-    query = select(ButtonRow.arguments).where(
+    query = select(col(ButtonRow.arguments)).where(
         col(ButtonRow.person_id) == person_id,
         col(ButtonRow.act) == act,
         col(ButtonRow.made_at) >= since,

@@ -14,7 +14,8 @@ from bot.reading.how_questions import movement_asked
 from bot.turn import Tap, Turn
 from bot.wording import how_to as words
 from bot.wording import plain
-from bot.wording.tongue import SPOKEN, tongue_of
+from bot.wording.catalogue.spoken import SPOKEN
+from bot.wording.tongue import tongue_of
 from scheduler.catalogue.values import Movement
 from storage.queries import training
 from storage.records.people import Person

@@ -18,6 +18,7 @@ from storage.records.people import Athlete
 from storage.records.training import SessionRecord
 
 UNSAID_FOR = timedelta(days=2)  # [d] ch: an alert says so long that a place or side is not known
+CHANGED_WITHIN = timedelta(days=2)  # [d] ch: later a tap is a slip; what hurts now is told anew
 ONE_MORNING = timedelta(hours=8)  # [h] ch: a second number so soon corrects the first
 
 
@@ -181,6 +182,19 @@ def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:
             found = event.replacement
             standing = found if isinstance(found, PainReported) else None
     return standing
+
+
+def is_long_told(turn: Turn, athlete: Athlete, key: str) -> bool:
+    """Tell whether a report has its number for days: an old button then changes it no more.
+
+    One that still wants its number, side or place takes it whenever it comes: nothing is lost.
+    """
+    told = find(turn, athlete, key)
+    if told is None or told.score is None or told.must_ask:
+        return False
+    if not (told.is_site_said and told.is_side_said):
+        return False
+    return turn.now - told.at_utc > CHANGED_WITHIN
 
 
 def answer_of(

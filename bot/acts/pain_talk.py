@@ -1,7 +1,7 @@
 """Talking about pain: where, which side, how much, what else; one step at a time, resumable."""
 
 from collections.abc import Iterable, Mapping
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
@@ -23,7 +23,6 @@ from storage.records.training import SessionRecord
 from storage.records.wire import MessageKind
 
 UNCLEAR = "pain.unclear"  # the kind of the open question for a place or a side
-CHANGED_WITHIN = timedelta(days=2)  # [d] ch: later a tap is a slip; what hurts now is told anew
 SIGNS_FROM_SCORE = 3  # [of 10] ch: below it the three further questions are not worth a tap
 Arguments = Mapping[str, Any]
 
@@ -139,7 +138,7 @@ def score(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Ou
         side=Side(arguments["side"]),
         since=datetime.fromisoformat(arguments["asked_at"]),
     )
-    if told is not None and _is_long_told(turn, athlete, told):
+    if told is not None and pain_report.is_long_told(turn, athlete, told):
         return _too_late(turn, person)
     report(
         turn,
@@ -205,7 +204,7 @@ def sign(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         return Outcome.STALE_TAP
     found = signs_of(arguments["sign"])
     key = arguments["report"]
-    if _is_long_told(turn, athlete, key):
+    if pain_report.is_long_told(turn, athlete, key):
         return _too_late(turn, person)
     if found is not None:
         before = pain_picture.picture_of(turn, athlete)
@@ -335,7 +334,7 @@ def _amended(
     side: Side | None = None,
     score: int | None = None,
 ) -> Outcome:
-    if _is_long_told(turn, athlete, arguments["report"]):
+    if pain_report.is_long_told(turn, athlete, arguments["report"]):
         return _too_late(turn, person)
     before = pain_picture.picture_of(turn, athlete)
     key = pain_report.amend(turn, athlete, arguments["report"], site=site, side=side, score=score)
@@ -352,19 +351,6 @@ def _amended(
         return Outcome.ANSWERED
     go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
     return Outcome.SAFETY
-
-
-def _is_long_told(turn: Turn, athlete: Athlete, key: str) -> bool:
-    """Tell whether a report has its number for days: an old button then changes it no more.
-
-    One that still wants its number, side or place takes it whenever it comes: nothing is lost.
-    """
-    told = pain_report.find(turn, athlete, key)
-    if told is None or told.score is None or told.must_ask:
-        return False
-    if not (told.is_site_said and told.is_side_said):
-        return False
-    return turn.now - told.at_utc > CHANGED_WITHIN
 
 
 def _too_late(turn: Turn, person: Person) -> Outcome:

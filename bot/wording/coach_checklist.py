@@ -121,8 +121,8 @@ def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str
             "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown in a test", **same
         )
     return tongue.say(
-        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, shown on {days} of {needed} days",
-        days=str(min(int(shown["days_shown"]), int(shown["needed_days"]))),
+        "{name} {sets} × {target}{unit}{load}; best {best}{unit}, {days}, {needed} asked",
+        days=tongue.count(int(shown["days_shown"]), "shown on {n} day", "shown on {n} days"),
         needed=str(shown["needed_days"]),
         **same,
     )
