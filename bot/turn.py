@@ -81,6 +81,7 @@ class Turn:
     house: House
     pictures: dict[int, PainPicture] = field(default_factory=dict, compare=False, repr=False)
     bodies: dict[int, AthleteProfile] = field(default_factory=dict, compare=False, repr=False)
+    advised: set[int] = field(default_factory=set, compare=False, repr=False)
     tested: dict[int, tuple[TestedSet, ...]] = field(
         default_factory=dict, compare=False, repr=False
     )

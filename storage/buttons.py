@@ -63,6 +63,19 @@ def button(tx: Session, *, token: str, chat_id: int) -> Button | None:
     return None if row is None or row.chat_id != chat_id else Button.model_validate(row)
 
 
+def unused_arguments(
+    tx: Session, *, person_id: int, act: str, since: datetime
+) -> tuple[Mapping[str, Any], ...]:
+    """Return what the buttons of an act mean that somebody was shown lately and never tapped."""
+    query = select(col(ButtonRow.arguments)).where(
+        col(ButtonRow.person_id) == person_id,
+        col(ButtonRow.act) == act,
+        col(ButtonRow.made_at) >= since,
+        col(ButtonRow.used_at).is_(None),
+    )
+    return tuple(row[0] for row in tx.execute(query))
+
+
 def mark_used(tx: Session, token: str, *, at: datetime) -> None:
     """Remember the first tap."""
     tx.exec(

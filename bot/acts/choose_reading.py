@@ -1,6 +1,7 @@
 """Several readings of one message: asked with buttons, recorded as tapped, never guessed."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from datetime import timedelta
 from typing import Any
 
 from bot.acts import change_result, record_results
@@ -10,7 +11,7 @@ from bot.acts.session_card import Step, next_step
 from bot.acts.still_open import answerable_session
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
-from bot.reading.known import KnownItem
+from bot.reading.known import ItemResult, KnownItem
 from bot.reading.values import Asked, Correction, Recorded, Told
 from bot.turn import Tap, Turn
 from bot.wording import asking
@@ -25,6 +26,7 @@ OPTIONS: Mapping[str, type[Recorded] | type[Correction] | type[Told]] = {
     "told": Told,
 }
 
+ASKED_FOR = timedelta(hours=12)  # [h] ch: as long as a session is told of on its day
 NOT_KEPT = {"unread", "pains", "activities", "asks_coach"}
 """What was heard already, and the athlete's own words: a button holds results only."""
 
@@ -54,9 +56,17 @@ def ask(turn: Turn, person: Person, asked: Asked, event: Wrote, found: AtHand) -
     ]
     rows.append([Tap(asking.none_of_these(tongue), "reading.none", {})])
     turn.say(person, asking.question(tongue, asked), taps=rows)
-    if person.chat_id is not None:
-        buttons.close_question(turn.tx, person.chat_id)
+    _close_question(turn, person)
     return Outcome.ASKED
+
+
+def _close_question(turn: Turn, person: Person) -> None:
+    """Take no later text for an answer to what was asked before; an item stays the one meant."""
+    if person.chat_id is None:
+        return
+    question = buttons.open_question(turn.tx, chat_id=person.chat_id, now=turn.now)
+    if question is not None and question.kind != "item":
+        buttons.close_question(turn.tx, person.chat_id)
 
 
 def _session_of(option: Recorded | Correction | Told, found: AtHand) -> int | None:
@@ -90,6 +100,29 @@ def choose(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapp
         case Correction():
             return change_result.apply(turn, person, option, session)
     return _told(turn, person, option, session_id, event)
+
+
+def without_asked(
+    turn: Turn, person: Person, items: Sequence[ItemResult]
+) -> tuple[ItemResult, ...]:
+    """Leave out "not done" for items whose figures were sent and are still asked about.
+
+    "The rest not done" behind an open question means what was left besides these figures.
+    """
+    if not any(one.is_skipped and not one.sets for one in items):
+        return tuple(items)
+    since = turn.now - ASKED_FOR
+    shown = buttons.unused_arguments(
+        turn.tx, person_id=person.id, act="reading.choose", since=since
+    )
+    asked = {
+        result["ref"]
+        for one in shown
+        if one["kind"] == "recorded"
+        for result in one["option"]["items"]
+        if result.get("sets")
+    }
+    return tuple(one for one in items if one.sets or one.ref not in asked)
 
 
 def none_of_these(

@@ -68,6 +68,20 @@ def movements_called(
     return tuple(found)[:CHOICES_MOST]
 
 
+def movements_asked(
+    text: str, *, movements: Sequence[Movement], tongues: Iterable[Tongue]
+) -> tuple[Movement, ...]:
+    """Return what a question's words name as a whole, in the first tongue that knows it.
+
+    Nothing where words are left over, or where so many fit that none is meant.
+    """
+    for tongue in tongues:
+        named = movements_named(text, movements=movements, tongue=tongue)
+        if named.found and not named.rest and len(named.found) <= CHOICES_MOST:
+            return named.found
+    return ()
+
+
 def _known(movements: Iterable[Movement], tongue: Tongue) -> list[_Known]:
     found = []
     for one in movements:

@@ -31,7 +31,7 @@ from bot.reading.values import (
     Told,
 )
 from bot.turn import Turn
-from bot.wording import asking, plain
+from bot.wording import asking
 from scheduler.training.values import ReserveAnswer
 from storage import buttons
 from storage.queries import training
@@ -163,11 +163,14 @@ def _record(
             training.take_back_sets(turn.tx, item_id, at=turn.now)
             if str(item_id) not in named:
                 training.change_item(turn.tx, item_id, reserve=None, is_reserve_asked=False)
+    items = reading.items
+    if len(items) > 1:
+        items = choose_reading.without_asked(turn, person, items) or items
     record_results.record(
         turn,
         person,
         int(reading.session_ref),
-        reading.items,
+        items,
         assumptions=reading.assumptions,
         effort=reading.effort,
         message_id=event.message_id,
@@ -228,8 +231,7 @@ def _nothing_to_record(
         turn.say(person, asking.edit_kept(turn.tongue(person)))
         return Outcome.NOT_UNDERSTOOD
     if is_courtesy(event.text):
-        turn.say(person, plain.courtesy(turn.tongue(person)))
-        return Outcome.ANSWERED
+        return pass_on.words(turn, person, event)
     if isinstance(reading, PassedOn) or not reading.example:
         return pass_on.words(turn, person, event)
     turn.say(person, asking.not_understood(turn.tongue(person), reading.example))

@@ -5,14 +5,17 @@ from typing import Any
 
 from bot.acts import howto_media
 from bot.acts.checklist import local_today
-from bot.acts.find_movement import movements_called
+from bot.acts.find_movement import movements_asked, movements_called
 from bot.acts.item_facts import sent_items
 from bot.acts.still_open import ANSWERS_TAKEN
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
+from bot.reading.how_questions import movement_asked
 from bot.turn import Tap, Turn
 from bot.wording import how_to as words
 from bot.wording import plain
+from bot.wording.catalogue.spoken import SPOKEN
+from bot.wording.tongue import tongue_of
 from scheduler.catalogue.values import Movement
 from storage.queries import training
 from storage.records.people import Person
@@ -65,6 +68,25 @@ def command(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
         return Outcome.NOT_UNDERSTOOD
     _offer(turn, person, found)
     return Outcome.COMMAND
+
+
+def hear(turn: Turn, person: Person, event: Wrote) -> Outcome | None:
+    """Answer "how do I do the …?" where it names a movement; None where it is anything else."""
+    name = movement_asked(event.text)
+    if name is None or event.is_edit:
+        return None
+    own = turn.tongue(person)
+    found = movements_asked(
+        name,
+        movements=tuple(turn.house.library.movements.values()),
+        tongues=(own, *(tongue_of(one) for one in SPOKEN if one != own.language)),
+    )
+    if not found:
+        return None
+    if len(found) == 1:
+        return show(turn, person, found[0].key)
+    _offer(turn, person, found)
+    return Outcome.ANSWERED
 
 
 def _latest(turn: Turn, person: Person) -> list[Movement]:

@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from datetime import date, datetime, timedelta
 from typing import Any
+from zoneinfo import ZoneInfo
 
-from bot.acts import pain_consequences, pain_picture, pain_report
+from bot.acts import open_answer, pain_consequences, pain_picture, pain_report
 from bot.acts.pain_taps import score_taps
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -26,6 +27,9 @@ ANSWERED_WITHIN = timedelta(days=2)  # [d] ch: later a morning is over, and pain
 def owed(turn: Turn, person: Person, athlete: Athlete) -> tuple[tuple[str, date], ...]:
     """Return the mornings that want a question: a subject, and the day of the report."""
     zone = zone_named(person.zone)
+    report = open_answer.latest_open(turn, athlete)
+    if report is not None and open_answer.stops_all(turn, athlete, report):
+        return _waiting(turn, athlete, report_on=local_date_of(report.at_utc, zone), zone=zone)
     days = {
         local_date_of(ask.since_utc, zone)
         for ask in pain_picture.picture_of(turn, athlete).asks
@@ -34,8 +38,22 @@ def owed(turn: Turn, person: Person, athlete: Athlete) -> tuple[tuple[str, date]
     return tuple((day.isoformat(), day) for day in sorted(days))
 
 
+def _waiting(
+    turn: Turn, athlete: Athlete, *, report_on: date, zone: ZoneInfo
+) -> tuple[tuple[str, date], ...]:
+    """Ask on every day of training, since no session comes to ask before, until it is answered."""
+    today = local_date_of(turn.now, zone)
+    before = today - timedelta(days=1)
+    is_due = today.weekday() in athlete.profile.weekdays or before == report_on
+    return ((f"place:{today.isoformat()}", before),) if is_due and report_on < today else ()
+
+
 def ask(turn: Turn, person: Person, athlete: Athlete) -> None:
-    """Ask for the first place that waits."""
+    """Ask for the first place that waits; what a report itself still lacks goes first."""
+    report = open_answer.latest_open(turn, athlete)
+    if report is not None:
+        open_answer.ask(turn, person, athlete, report)
+        return
     region = _next_region(turn, athlete)
     if region is not None:
         _ask_for(turn, person, region, edit=None)
@@ -97,11 +115,12 @@ def answer(
     coach = people.person(turn.tx, athlete.coach_id)
     tongue = turn.tongue(person)
     shown = after.region(site, side)
-    text = (
-        words.outcome(tongue, shown, coach=coach.name)
-        if shown is not None and shown.level > Level.NONE
-        else words.morning_fine(tongue)
-    )
+    if shown is None or shown.level is Level.NONE:
+        text = words.morning_fine(tongue)
+    elif person.id in turn.advised:
+        text = words.noted(tongue, shown)
+    else:
+        text = words.outcome(tongue, shown, coach=coach.name)
     if edit is not None:
         turn.change(person, edit, text)
     else:

@@ -1,16 +1,20 @@
 """What a change of the pain picture sets in motion, in the same transaction that recorded it."""
 
+from collections.abc import Sequence
 from datetime import datetime
 
-from bot.acts import draw_week, pain_picture, refill_session, tell_alerts
+from bot.acts import draw_week, pain_picture, pain_report, refill_session, tell_alerts
+from bot.acts.places import merged
 from bot.turn import Turn
+from bot.wording import pain as words
 from scheduler.pain.events import Certainty
 from scheduler.pain.open_flags import alert_wait
 from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
 from scheduler.pain.values import Level, Urgency
-from storage.queries import care
+from storage.queries import care, people
 from storage.records.care import AlertState
 from storage.records.people import Athlete, Person
+from storage.records.wire import MessageKind
 
 PATTERN = "early_pattern"
 URGENCIES = tuple(Urgency)  # the most urgent first
@@ -24,9 +28,15 @@ def follow(
     *,
     words_said: str,
 ) -> PainPicture:
-    """Raise alerts, leave out, redraw, and correct what was sent; return the picture after."""
+    """Raise alerts, advise, leave out, redraw, and correct what was sent; return the picture after.
+
+    What to do comes first: who is told of a doctor at the end of three messages has read two.
+    """
     after = pain_picture.picture_of(turn, athlete)
-    _raise_for_regions(turn, person, athlete, before, after, words_said)
+    risen = _risen(before, after)
+    if risen:
+        _advise(turn, person, athlete, after, risen)
+    _raise_for_regions(turn, person, athlete, risen, words_said)
     _raise_for_flags(turn, person, athlete, before, after, words_said)
     _propose_patterns(turn, athlete, before, after)
     leave_out(turn, person, athlete, before, after)
@@ -54,20 +64,43 @@ def leave_out(
     draw_week.redraw(turn, person, athlete)
 
 
+def _risen(before: PainPicture, after: PainPicture) -> tuple[RegionPicture, ...]:
+    """Return the places that only a person can clear now, and that stood lower before."""
+    known = {one.region: one.level for one in before.regions}
+    return tuple(
+        one
+        for one in after.regions
+        if one.level >= Level.REST and one.level > known.get(one.region, Level.NONE)
+    )
+
+
+def _advise(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    after: PainPicture,
+    risen: Sequence[RegionPicture],
+) -> None:
+    """Say what to do before what changes, unless a sign of this message says something graver."""
+    if any(flag.since_utc == turn.now for flag in after.flags):
+        return
+    coach = people.person(turn.tx, athlete.coach_id)
+    worst = max(merged(risen), key=lambda one: one.level)
+    _, is_side_unsaid = pain_report.unsaid(turn, athlete)
+    text = words.advice(
+        turn.tongue(person), worst, coach=coach.name, is_side_said=not is_side_unsaid
+    )
+    turn.say(person, text, kind=MessageKind.SAFETY)
+    turn.advised.add(person.id)
+
+
 def _raise_for_regions(
     turn: Turn,
     person: Person,
     athlete: Athlete,
-    before: PainPicture,
-    after: PainPicture,
+    risen: Sequence[RegionPicture],
     words_said: str,
 ) -> None:
-    known = {one.region: one.level for one in before.regions}
-    risen = [
-        one
-        for one in after.regions
-        if one.level >= Level.REST and one.level > known.get(one.region, Level.NONE)
-    ]
     if not risen:
         return
     worst = max(risen, key=lambda one: one.level)
@@ -82,7 +115,7 @@ def _raise_for_regions(
     )
 
 
-def _most_urgent(risen: list[RegionPicture]) -> Urgency:
+def _most_urgent(risen: Sequence[RegionPicture]) -> Urgency:
     return min((one.urgency for one in risen), key=URGENCIES.index)
 
 

@@ -18,6 +18,7 @@ from storage.records.people import Athlete
 from storage.records.training import SessionRecord
 
 UNSAID_FOR = timedelta(days=2)  # [d] ch: an alert says so long that a place or side is not known
+CHANGED_WITHIN = timedelta(days=2)  # [d] ch: later a tap is a slip; what hurts now is told anew
 ONE_MORNING = timedelta(hours=8)  # [h] ch: a second number so soon corrects the first
 
 
@@ -119,6 +120,8 @@ def amend(
     new_key = pain_picture.new_key(turn, athlete.person_id)
     new_site = site or report.site
     is_midline = pain_picture.is_midline(new_site)
+    # Where it was not known where it hurts, the side was not said either.
+    had_side = report.is_side_said and not pain_picture.is_midline(report.site)
     replacement = report.model_copy(
         update={
             "site": new_site,
@@ -126,7 +129,7 @@ def amend(
             "score": report.score if score is None else score,
             "must_ask": report.must_ask if score is None else False,
             "is_site_said": report.is_site_said or site is not None,
-            "is_side_said": is_midline or report.is_side_said or side is not None,
+            "is_side_said": is_midline or had_side or side is not None,
             "signs": report.signs | ({sign} if sign else frozenset()),
         }
     )
@@ -179,6 +182,19 @@ def find(turn: Turn, athlete: Athlete, key: str) -> PainReported | None:
             found = event.replacement
             standing = found if isinstance(found, PainReported) else None
     return standing
+
+
+def is_long_told(turn: Turn, athlete: Athlete, key: str) -> bool:
+    """Tell whether a report has its number for days: an old button then changes it no more.
+
+    One that still wants its number, side or place takes it whenever it comes: nothing is lost.
+    """
+    told = find(turn, athlete, key)
+    if told is None or told.score is None or told.must_ask:
+        return False
+    if not (told.is_site_said and told.is_side_said):
+        return False
+    return turn.now - told.at_utc > CHANGED_WITHIN
 
 
 def answer_of(

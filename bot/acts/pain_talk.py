@@ -1,7 +1,7 @@
 """Talking about pain: where, which side, how much, what else; one step at a time, resumable."""
 
 from collections.abc import Iterable, Mapping
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 from bot.acts import pain_consequences, pain_picture, pain_report, record_results, red_flag
@@ -24,7 +24,6 @@ from storage.records.training import SessionRecord
 from storage.records.wire import MessageKind
 
 UNCLEAR = "pain.unclear"  # the kind of the open question for a place or a side
-CHANGED_WITHIN = timedelta(days=2)  # [d] ch: later a tap is a slip; what hurts now is told anew
 SIGNS_FROM_SCORE = 3  # [of 10] ch: below it the three further questions are not worth a tap
 Arguments = Mapping[str, Any]
 
@@ -36,17 +35,22 @@ def ask_where(
     ask_unclear(turn, person, {"session": session_id}, edit=edit)
 
 
-def ask_unclear(turn: Turn, person: Person, about: Arguments, *, edit: int | None = None) -> None:
-    """Ask for the side of a known site, else for the place; a typed answer counts like a tap."""
+def ask_unclear(
+    turn: Turn, person: Person, about: Arguments, *, lead: str = "", edit: int | None = None
+) -> None:
+    """Ask for the side of a known site, else for the place; a typed answer counts like a tap.
+
+    ``lead`` is said before the question, in the same message.
+    """
     tongue = turn.tongue(person)
     _open(turn, person, UNCLEAR, dict(about))
     if "site" in about:
         text = words.which_side(tongue, Site(about["site"]))
-        _say(turn, person, text, side_taps(tongue, about), edit=edit)
+        _say(turn, person, lead + text, side_taps(tongue, about), edit=edit)
         return
     sites = tuple(Site(one) for one in about.get("sites", ()))
     taps = site_taps(tongue, {k: v for k, v in about.items() if k != "sites"}, sites=sites)
-    _say(turn, person, words.where(tongue), taps, edit=edit)
+    _say(turn, person, lead + words.where(tongue), taps, edit=edit)
 
 
 def where(turn: Turn, person: Person, arguments: Arguments, _event: Tapped) -> Outcome:
@@ -135,7 +139,7 @@ def score(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Ou
         side=Side(arguments["side"]),
         since=datetime.fromisoformat(arguments["asked_at"]),
     )
-    if told is not None and _is_long_told(turn, athlete, told):
+    if told is not None and pain_report.is_long_told(turn, athlete, told):
         return _too_late(turn, person)
     report(
         turn,
@@ -201,7 +205,7 @@ def sign(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         return Outcome.STALE_TAP
     found = signs_of(arguments["sign"])
     key = arguments["report"]
-    if _is_long_told(turn, athlete, key):
+    if pain_report.is_long_told(turn, athlete, key):
         return _too_late(turn, person)
     if found is not None:
         before = pain_picture.picture_of(turn, athlete)
@@ -302,7 +306,12 @@ def _finish(
     tongue = turn.tongue(person)
     shown = [picture.region(one.site, one.arm) for one in regions_of(site, side)]
     worst = max((one for one in shown if one), key=lambda one: one.level, default=None)
-    text = words.outcome(tongue, worst, coach=coach.name) if worst else words.nothing_hurt(tongue)
+    if worst is None:
+        text = words.nothing_hurt(tongue)
+    elif person.id in turn.advised:
+        text = words.noted(tongue, worst)
+    else:
+        text = words.outcome(tongue, worst, coach=coach.name)
     _say(turn, person, text, (), edit=edit)
     resume(turn, person, athlete)
     session = training.session(turn.tx, session_id) if session_id else None
@@ -329,7 +338,7 @@ def _amended(
     side: Side | None = None,
     score: int | None = None,
 ) -> Outcome:
-    if _is_long_told(turn, athlete, arguments["report"]):
+    if pain_report.is_long_told(turn, athlete, arguments["report"]):
         return _too_late(turn, person)
     before = pain_picture.picture_of(turn, athlete)
     key = pain_report.amend(turn, athlete, arguments["report"], site=site, side=side, score=score)
@@ -346,17 +355,6 @@ def _amended(
         return Outcome.ANSWERED
     go_on(turn, person, athlete, key, session_id=session_id, edit=event.message_id)
     return Outcome.SAFETY
-
-
-def _is_long_told(turn: Turn, athlete: Athlete, key: str) -> bool:
-    """Tell whether a report has its number for days: an old button then changes it no more.
-
-    One that still wants its number takes it whenever it comes, so that no pain is lost.
-    """
-    told = pain_report.find(turn, athlete, key)
-    if told is None or told.score is None or told.must_ask:
-        return False
-    return turn.now - told.at_utc > CHANGED_WITHIN
 
 
 def _too_late(turn: Turn, person: Person) -> Outcome:

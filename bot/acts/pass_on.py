@@ -1,5 +1,6 @@
 """What only a person can answer goes to the coach, and stays on the roster until answered."""
 
+from bot.acts import small_talk
 from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -11,8 +12,20 @@ from storage.records.wire import MessageKind
 UNREADABLE = {Media.VOICE, Media.VIDEO_NOTE, Media.STICKER, Media.OTHER}
 
 
-def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = None) -> Outcome:
-    """Pass a text on, with a button to answer it; ``language`` where it is one we do not speak."""
+def words(
+    turn: Turn,
+    person: Person,
+    event: Wrote,
+    *,
+    language: str | None = None,
+    is_quiet: bool = False,
+) -> Outcome:
+    """Pass a text on, with a button to answer it; ``language`` where it is one we do not speak.
+    ``is_quiet``: the caller says that it was passed on.
+
+    Small talk is acknowledged and waits on nobody's roster; where it may answer what the coach
+    wrote, the coach reads it all the same.
+    """
     athlete = people.athlete(turn.tx, person.id)
     if athlete is None:
         return Outcome.NOT_UNDERSTOOD
@@ -20,12 +33,22 @@ def words(turn: Turn, person: Person, event: Wrote, *, language: str | None = No
         turn.say(person, practice.would_be_passed_on(turn.tongue(person)))
         return Outcome.PASSED_ON
     coach = people.person(turn.tx, athlete.coach_id)
+    small = small_talk.kind_of(turn, person, athlete, event, coach=coach)
+    if small is not None:
+        if small_talk.may_answer(turn, person):
+            said = relayed.words(turn.tongue(coach), person.name, event.text)
+            tell_coach(turn, coach, person, said)
+        is_open = small_talk.is_session_open(turn, person)
+        turn.say(person, plain.courtesy(turn.tongue(person), small, is_open=is_open))
+        return Outcome.ANSWERED
     care.pass_on(turn.tx, athlete_id=person.id, words=event.text, at=turn.now)
     tell_coach(turn, coach, person, relayed.words(turn.tongue(coach), person.name, event.text))
     if language is not None:
         number = coach.emergency_number
         said = other_languages.passed_on(language, coach=coach.name, number=number)
         turn.say(person, said, kind=MessageKind.SAFETY)
+        return Outcome.PASSED_ON
+    if is_quiet:
         return Outcome.PASSED_ON
     turn.say(person, plain.words_passed_on(turn.tongue(person), coach=coach.name))
     return Outcome.PASSED_ON

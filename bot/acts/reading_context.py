@@ -166,11 +166,15 @@ def _context(
 
 
 def _asked_ref(question: wire.OpenQuestion | None, session: SessionRecord | None) -> str | None:
-    """Name the item that bare numbers are for: the one asked about, or the only one left."""
+    """Name the item that bare numbers are for: the one asked about, or the only one left.
+
+    Step by step it is the next one, also while something about it, or another thing, is asked.
+    """
     if question is not None and question.kind == "item":
         return str(question.subject["item"])
     left = [item for item in sent_items(session) if not item.is_reported] if session else []
-    return str(left[0].id) if len(left) == 1 else None
+    is_one_meant = len(left) == 1 or (session is not None and session.is_step_by_step)
+    return str(left[0].id) if left and is_one_meant else None
 
 
 def _last_results(session: SessionRecord | None) -> tuple[ItemResult, ...]:

@@ -45,12 +45,13 @@ def listen(
     before = pain_picture.picture_of(turn, athlete)
     for candidate in fresh_ones:
         _record(turn, athlete, candidate, reading, message_id)
+    flags = pain_picture.picture_of(turn, athlete).flags
+    known = {flag.key for flag in before.flags}
+    # What to do is said first, then what changes in the session.
+    _answer(turn, person, athlete, [one for one in flags if one.key not in known] or list(flags))
     # What a private sign was said with goes no further, not even beside another sign.
     said = "" if reading.is_private else text
-    after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
-    known = {flag.key for flag in before.flags}
-    fresh = [flag for flag in after.flags if flag.key not in known] or list(after.flags)
-    _answer(turn, person, athlete, fresh)
+    pain_consequences.follow(turn, person, athlete, before, words_said=said)
     return reading
 
 
@@ -80,8 +81,9 @@ def raise_tapped(
     )
     pain_picture.record_event(turn, person.id, event)
     said = words.tapped_line(turn.tongue(person), line)
-    after = pain_consequences.follow(turn, person, athlete, before, words_said=said)
-    _answer(turn, person, athlete, [one for one in after.flags if one.key == event.key])
+    flags = pain_picture.picture_of(turn, athlete).flags
+    _answer(turn, person, athlete, [one for one in flags if one.key == event.key])
+    pain_consequences.follow(turn, person, athlete, before, words_said=said)
 
 
 def answered(turn: Turn, person: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:

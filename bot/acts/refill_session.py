@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from bot.acts import pain_report
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.pair_on_the_day import beside_pull
@@ -221,12 +222,19 @@ def _tell(
 ) -> None:
     tongue = turn.tongue(person)
     coach = people.person(turn.tx, athlete.coach_id)
-    if taken and picture.stops not in {Stops.EVERYTHING, Stops.UPPER_BODY}:
+    said: list[str] = []
+    is_stopped = picture.stops in {Stops.EVERYTHING, Stops.UPPER_BODY}
+    if taken and picture.rested.everything and not is_stopped:
+        is_place_unsaid, _ = pain_report.unsaid(turn, athlete)
+        is_known = not is_place_unsaid
+        said.append(words.today_waits(tongue, coach=coach.name, is_place_known=is_known))
+    elif taken and not is_stopped:
         places = [one for one in held_in(picture) if one.flag is None]
         why = [coach_pain.where_of(tongue, one) for one in places]
-        text = words.taken_out_of_today(tongue, taken, why=why, coach=coach.name)
-        turn.say(person, text, kind=MessageKind.SAFETY)
+        said.append(words.taken_out_of_today(tongue, taken, why=why, coach=coach.name))
     if instead:
-        turn.say(person, words.instead_today(tongue, instead), kind=MessageKind.SAFETY)
+        said.append(words.instead_today(tongue, instead))
     if eased:
-        turn.say(person, words.eased_today(tongue, eased), kind=MessageKind.SAFETY)
+        said.append(words.eased_today(tongue, eased))
+    if said:
+        turn.say(person, "\n\n".join(said), kind=MessageKind.SAFETY)

@@ -2,7 +2,14 @@
 
 from datetime import datetime
 
-from bot.acts import ask_for_clip, close_session, guided_tests, pain_picture
+from bot.acts import (
+    ask_for_clip,
+    care_note,
+    close_session,
+    guided_tests,
+    open_answer,
+    pain_picture,
+)
 from bot.acts.dose_today import dose_for
 from bot.acts.emergency_number import number_for
 from bot.acts.item_facts import item_facts, sent_items
@@ -14,12 +21,19 @@ from bot.wording import pain as pain_words
 from bot.wording import season as season_words
 from bot.wording import session as words
 from bot.wording.tongue import Tongue
+from scheduler.pain.values import Level
 from scheduler.reasons import Decision
+from scheduler.training.season_values import SeasonWeekKind
+from scheduler.training.training_reasons import DoseReason, GapReason
 from scheduler.training.values import Dose
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionRecord, SessionState
 from storage.records.wire import MessageKind
+
+BEHIND_GAP = frozenset(
+    {GapReason.SHARE_AFTER_TRAVEL, GapReason.SHARE_CAREFUL, GapReason.SHARE_AFTER_LONG}
+)
 
 
 def send(
@@ -48,7 +62,7 @@ def send(
         person,
         words.session(turn.tongue(person), session_facts(turn, person, athlete, session)),
         kind=MessageKind.SESSION,
-        taps=session_taps(turn.tongue(person), session),
+        taps=session_taps_for(turn, person, athlete, session),
         subject=f"session:{session_id}",
         useful_until=useful_until,
     )
@@ -96,17 +110,36 @@ def session_facts(
     turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
 ) -> words.SessionFacts:
     """Gather what the message says; what was left out since it was sent is not shown again."""
-    picture = pain_picture.picture_of(turn, athlete)
-    coach = people.person(turn.tx, athlete.coach_id)
     week = training.week_of(turn.tx, session.week_id)
+    tongue = turn.tongue(person)
+    note = season_words.week_note(tongue, week.kind, is_lighter=week.is_lighter)
+    is_shared_week = week.sets_share < 1 and any(one.code in BEHIND_GAP for one in week.reasons)
+    if not note and (is_shared_week or _is_behind_a_gap(turn, athlete, session)):
+        note = season_words.week_note(tongue, SeasonWeekKind.RETURNING, is_lighter=False)
     return words.SessionFacts(
         on=session.on,
         letter=session.letter,
         minutes=session.minutes or athlete.profile.minutes,
         items=tuple(item_facts(turn, session, item) for item in sent_items(session)),
-        left_out=pain_words.left_out_line(turn.tongue(person), picture, coach=coach.name),
-        note=season_words.week_note(turn.tongue(person), week.kind, is_lighter=week.is_lighter),
+        left_out=care_note.for_session(turn, person, athlete, session),
+        note=note,
     )
+
+
+def _is_behind_a_gap(turn: Turn, athlete: Athlete, session: SessionRecord) -> bool:
+    """Tell whether a day has fewer sets because of days without training, not for what healed."""
+    if pain_picture.picture_of(turn, athlete).returns:
+        return False
+    items = sent_items(session)
+    return any(why.code == DoseReason.SETS_SHARED for item in items for why in item.reasons)
+
+
+def session_taps_for(
+    turn: Turn, person: Person, athlete: Athlete, session: SessionRecord
+) -> TapRows:
+    """The buttons under a session, with the one for an answer about pain that is still open."""
+    opening = open_answer.taps(turn, person, athlete)
+    return [*opening, *session_taps(turn.tongue(person), session)]
 
 
 def session_taps(tongue: Tongue, session: SessionRecord) -> TapRows:
@@ -144,4 +177,7 @@ def say_nothing_left(turn: Turn, person: Person, athlete: Athlete) -> None:
     text = pain_words.nothing_to_train(
         turn.tongue(person), picture, coach=coach.name, number=number_for(turn, person, coach)
     )
-    turn.say(person, text, kind=MessageKind.SAFETY)
+    is_stopped = picture.level >= Level.CLINICIAN  # then no answer about a place changes it
+    asked = "" if is_stopped else care_note.for_open(turn, person, athlete)
+    taps = open_answer.taps(turn, person, athlete) if asked else ()
+    turn.say(person, "\n".join(filter(None, (text, asked))), kind=MessageKind.SAFETY, taps=taps)

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, time, timedelta
 from typing import Any
 
-from bot.acts import pain_picture
+from bot.acts import history_picture, pain_picture
 from bot.acts.bests import COMPARED
 from bot.acts.checklist import local_today
 from bot.acts.find_movement import movements_called
@@ -18,11 +18,13 @@ from scheduler.catalogue.values import Movement
 from scheduler.pain.events import MorningAnswered, PainReported
 from scheduler.pain.left_out import left_out_for
 from scheduler.pain.values import Side
+from scheduler.training.baseline_values import TestedSet
 from scheduler.training.exposure_reading import best_value
 from scheduler.training.values import Exposure, Rung
-from storage.queries import history
+from storage.queries import first_tests, history, people
 from storage.records.people import Person
 
+PICTURE_FROM = 3  # [sessions] ch: fewer points make no course
 EXPOSURES_SHOWN = 5  # [sessions] ch: one glance
 MOVEMENTS_SHOWN = 10  # [lines] ch: one screen; any other by its name
 PAIN_AFTER = timedelta(days=1)  # [days] ch: the day itself and the next morning
@@ -33,9 +35,10 @@ def command(turn: Turn, person: Person, rest: str, _event: Wrote) -> Outcome:
     """``/history`` for the bests, ``/history hang`` for one movement."""
     today = local_today(turn, person)
     done = history.all_exposures(turn.tx, person.id, since=today - COMPARED, before=today + A_DAY)
-    trained = _latest_first(turn, done)
+    tested = first_tests.tested_sets(turn.tx, person.id, since=today - COMPARED)
+    trained = _latest_first(turn, done, tested)
     if not rest:
-        _show_bests(turn, person, trained, done)
+        _show_bests(turn, person, trained, done, tested)
         return Outcome.COMMAND
     found = movements_called(rest, movements=trained, tongue=turn.tongue(person))
     if len(found) == 1:
@@ -58,46 +61,84 @@ def chosen(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tap
 
 
 def show_movement(turn: Turn, person: Person, movement: Movement) -> None:
-    """Show the last times of one movement with pain beneath; its picture follows here."""
+    """Show the last times and the latest test of one movement, and its picture from some times on.
+
+    What hurt stands beneath.
+    """
     today = local_today(turn, person)
     done = history.latest_exposures(
         turn.tx, person.id, [movement.key], most=EXPOSURES_SHOWN, before=today + A_DAY
     )
     tongue = turn.tongue(person)
-    if not done:
+    test = latest_tests(
+        one
+        for one in first_tests.tested_sets(turn.tx, person.id, since=today - COMPARED)
+        if one.movement_key == movement.key
+    ).get(movement.key, ())
+    if not done and not test:
         turn.say(person, words.not_trained(tongue))
         return
-    pains = _by_exposure(done, _pains(turn, person, movement, since=done[0].on))
+    pains = _by_exposure(done, _pains(turn, person, movement, since=done[0].on)) if done else {}
     lines = [
         words.exposure(tongue, movement, one, pains=pains.get(place, ()))
         for place, one in enumerate(done)
     ]
     taps = [[Tap(words.how_label(tongue), "how_to.show", {"movement": movement.key})]]
-    turn.say(person, words.of_movement(tongue, movement, lines), taps=taps)
+    tested = words.test_of_movement(tongue, movement, test) if test else ""
+    turn.say(person, words.of_movement(tongue, movement, lines, test=tested), taps=taps)
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is not None and len(done) >= PICTURE_FROM:
+        history_picture.send(turn, person, athlete, movement.key)
 
 
 def _show_bests(
-    turn: Turn, person: Person, trained: Sequence[Movement], done: Iterable[Exposure]
+    turn: Turn,
+    person: Person,
+    trained: Sequence[Movement],
+    done: Iterable[Exposure],
+    tested: Iterable[TestedSet],
 ) -> None:
     tongue = turn.tongue(person)
     if not trained:
         turn.say(person, words.nothing_yet(tongue))
         return
-    best = _bests(done)
+    best, tests = _bests(done), latest_tests(tested)
     shown = trained[:MOVEMENTS_SHOWN]
     lines = [
-        words.best(tongue, movement, [one for key, one in best.items() if key[0] == movement.key])
+        words.best(tongue, movement, own)
         for movement in shown
+        if (own := [one for key, one in best.items() if key[0] == movement.key])
+    ]
+    test_lines = [
+        words.test(tongue, movement, tests[movement.key])
+        for movement in shown
+        if movement.key in tests
     ]
     more = len(trained) - len(shown)
-    turn.say(person, words.bests(tongue, lines, more=more), taps=_taps(turn, person, shown))
+    text = words.bests(tongue, lines, tests=test_lines, more=more)
+    turn.say(person, text, taps=_taps(turn, person, shown))
 
 
-def _latest_first(turn: Turn, done: Iterable[Exposure]) -> list[Movement]:
-    """Return what was trained in the year, the latest first."""
+def latest_tests(tested: Iterable[TestedSet]) -> dict[str, tuple[TestedSet, ...]]:
+    """Return the sets of each movement's latest day of tests, one an arm: the last one done."""
+    found: dict[str, dict[Side, TestedSet]] = {}
+    for one in tested:
+        arms = found.setdefault(one.movement_key, {})
+        if any(other.on < one.on for other in arms.values()):
+            arms.clear()
+        arms[one.side] = one
+    return {key: tuple(arms.values()) for key, arms in found.items()}
+
+
+def _latest_first(
+    turn: Turn, done: Iterable[Exposure], tested: Iterable[TestedSet] = ()
+) -> list[Movement]:
+    """Return what was trained or tested in the year, the latest first."""
     latest: dict[str, date] = {}
     for one in done:
         latest[one.dose.movement_key] = one.on
+    for test in tested:
+        latest[test.movement_key] = max(test.on, latest.get(test.movement_key, test.on))
     library = turn.house.library.movements
     known = [key for key in latest if key in library]
     return [library[key] for key in sorted(known, key=lambda key: latest[key], reverse=True)]

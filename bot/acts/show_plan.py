@@ -7,7 +7,7 @@ from typing import Any
 from bot.acts import pain_picture, record_results, tests_card
 from bot.acts.checklist import local_today
 from bot.acts.item_facts import sent_items
-from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps
+from bot.acts.send_session import say_nothing_left, send, session_facts, session_taps_for
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
@@ -48,7 +48,7 @@ def _show_open(turn: Turn, person: Person, athlete: Athlete) -> bool:
     turn.say(
         person,
         words.session(tongue, session_facts(turn, person, athlete, sessions[0])),
-        taps=session_taps(tongue, sessions[0]),
+        taps=session_taps_for(turn, person, athlete, sessions[0]),
         subject=f"session:{sessions[0].id}",
     )
     return True
@@ -166,7 +166,8 @@ def _next(turn: Turn, person: Person) -> SessionRecord | None:
 
 def _say_next(turn: Turn, person: Person, athlete: Athlete) -> None:
     """Say when the next session comes, or why none does."""
-    if pain_picture.picture_of(turn, athlete).stops in STOPS_ALL:
+    picture = pain_picture.picture_of(turn, athlete)
+    if picture.stops in STOPS_ALL or picture.rested.everything:
         say_nothing_left(turn, person, athlete)
         return
     tongue = turn.tongue(person)

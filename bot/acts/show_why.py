@@ -7,6 +7,7 @@ from pydantic import ValidationError
 
 from bot.acts.checklist import checklist_of, measures_of
 from bot.acts.decided_doses import DOSE_DECISIONS
+from bot.acts.item_facts import sent_items
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -14,7 +15,7 @@ from bot.wording import why as words
 from bot.wording.pages import pages_of
 from scheduler.training.values import Dose
 from scheduler.training.why_not_more import why_not_more
-from storage.queries import care, people
+from storage.queries import care, people, training
 from storage.records.care import AuditEntry
 from storage.records.people import Person
 
@@ -27,20 +28,39 @@ def command(turn: Turn, person: Person, _rest: str, _event: Wrote) -> Outcome:
     if athlete is None:
         return Outcome.COMMAND
     tongue = turn.tongue(person)
+    out = _out_now(turn, person)
     text = words.why(
         tongue,
-        decided(turn, person.id),
+        out or decided(turn, person.id),
         checklist_of(turn, person, athlete),
         measures=measures_of(turn, athlete.stage),
+        is_today=bool(out),
     )
     turn.say(person, text, taps=[[Tap(words.figures_label(tongue), "why.figures", {})]])
     return Outcome.COMMAND
 
 
+def _out_now(turn: Turn, person: Person) -> tuple[words.Decided, ...]:
+    """Return the doses of the session that is out, as they were fixed when it was sent."""
+    library, steps = turn.house.library.movements, turn.house.rulebook.steps
+    return tuple(
+        words.Decided(
+            movement=library[item.movement_key],
+            dose=item.dose,
+            reasons=item.reasons,
+            not_more=why_not_more(item.dose, item.reasons, steps=steps),
+        )
+        for session in training.open_sessions(turn.tx, person.id)[:1]
+        for item in sent_items(session)
+        if item.dose is not None and item.movement_key in library and not session.has_results
+    )
+
+
 def figures(turn: Turn, person: Person, _arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """Show every reason with its rule, its figures and where its threshold comes from."""
     tongue = turn.tongue(person)
-    for page in pages_of(words.figures(tongue, decided(turn, person.id))):
+    found = _out_now(turn, person) or decided(turn, person.id)
+    for page in pages_of(words.figures(tongue, found)):
         turn.say(person, page)
     return Outcome.ANSWERED
 

@@ -15,6 +15,7 @@ from bot.acts import (
     join,
     leave,
     morning_question,
+    open_answer,
     pain_talk,
     pain_typed,
     pass_on,
@@ -26,6 +27,7 @@ from bot.acts import (
     show_plan,
     show_season,
     show_why,
+    stop_wish,
     swap_item,
     take_clip,
     tests_taps,
@@ -34,6 +36,7 @@ from bot.acts import (
 from bot.desks.entry import Command, TapEntry
 from bot.events import Media, SentMedia, Wrote
 from bot.outcomes import Outcome
+from bot.reading.plain_letters import plain_letters
 from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
 from storage.records.people import Athlete, AthleteState, Person, Role
@@ -41,25 +44,87 @@ from storage.records.people import Athlete, AthleteState, Person, Role
 
 def _help(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
     menu = [(one.name, one.about) for one in COMMANDS.values() if one.is_in_menu]
-    return ask_help.athlete(turn, person, rest, event, commands=menu)
+    also = {one.name: one.also[0] for one in COMMANDS.values() if one.also}
+    return ask_help.athlete(turn, person, rest, event, commands=menu, also=also)
 
 
 COMMANDS: dict[str, Command] = {
     entry.name: entry
     for entry in (
-        Command("today", "what is next", show_plan.today),
-        Command("week", "this week's sessions", show_plan.week),
-        Command("why", "why this dose, and what comes next", show_why.command),
-        Command("season", "your season, and what can be reached", show_season.own),
-        Command("how", "how a movement is done", how_to.command),
-        Command("history", "your bests, and how a movement went", show_history.command),
-        Command("pain", "report something that hurts", hear_pain.command),
-        Command("pause", "a break, such as /pause 2 weeks", cant_today.pause),
-        Command("settings", "change days, hours, equipment, language", settings.command),
-        Command("export", "your data as files", export.own),
-        Command("leave", "leave, and have everything erased", leave.command),
-        Command("help", "how this works, and help in an emergency", _help),
-        Command("start", "where things stand", join.start, is_in_menu=False),
+        Command("today", "what is next", show_plan.today, also=("hoy",)),
+        Command("week", "this week's sessions", show_plan.week, also=("semana",)),
+        Command(
+            "why",
+            "why this dose, and what comes next",
+            show_why.command,
+            also=(
+                "porque",
+                "por",
+            ),
+        ),
+        Command(
+            "season", "your season, and what can be reached", show_season.own, also=("temporada",)
+        ),
+        Command("how", "how a movement is done", how_to.command, also=("como",)),
+        Command(
+            "history",
+            "your bests, and how a movement went",
+            show_history.command,
+            also=(
+                "historial",
+                "historia",
+            ),
+        ),
+        Command(
+            "pain",
+            "report something that hurts",
+            hear_pain.command,
+            also=(
+                "dolor",
+                "duele",
+            ),
+        ),
+        Command(
+            "pause",
+            "a break, such as /pause 2 weeks",
+            cant_today.pause,
+            also=(
+                "pausa",
+                "descanso",
+            ),
+        ),
+        Command(
+            "settings",
+            "change days, hours, equipment, language",
+            settings.command,
+            also=(
+                "ajustes",
+                "configuracion",
+                "setting",
+            ),
+        ),
+        Command(
+            "export",
+            "your data as files",
+            export.own,
+            also=(
+                "exportar",
+                "datos",
+            ),
+        ),
+        Command(
+            "leave",
+            "leave, and have everything erased",
+            leave.command,
+            also=(
+                "irme",
+                "baja",
+                "salir",
+            ),
+        ),
+        Command("help", "how this works, and help in an emergency", _help, also=("ayuda",)),
+        Command("start", "where things stand", join.start, is_in_menu=False, also=("inicio",)),
+        Command("stop", "stop something", stop_wish.command, is_in_menu=False, also=("parar",)),
     )
 }
 
@@ -80,6 +145,7 @@ TAPS: dict[str, TapEntry] = {
         **choose_reading.TAPS,
         **change_result.TAPS,
         **pain_talk.TAPS,
+        **open_answer.TAPS,
         **morning_question.TAPS,
         **weekly_question.TAPS,
         **show_why.TAPS,
@@ -91,6 +157,7 @@ TAPS: dict[str, TapEntry] = {
         **show_history.TAPS,
         **export.TAPS,
         **leave.TAPS,
+        **stop_wish.TAPS,
     }.items()
 }
 
@@ -109,8 +176,20 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome:
         return _beside_nothing(turn, person, athlete, event, flags)
     if not is_flagged and (typed := pain_typed.hear(turn, person, athlete, event)) is not None:
         return typed
+    if not is_flagged and (asked := _plain_wish(turn, person, athlete, event, flags)) is not None:
+        return asked
     outcome = hear_reading.hear(turn, person, athlete, event, flags=flags)
     return Outcome.SAFETY if is_flagged else outcome
+
+
+def _plain_wish(
+    turn: Turn, person: Person, athlete: Athlete, event: Wrote, flags: RedFlagReading
+) -> Outcome | None:
+    """Answer what is a question or a wish and nothing else: how a movement is done, to stop."""
+    if flags.asks_about_medicine or flags.is_private:
+        return None
+    asked = how_to.hear(turn, person, event)
+    return asked if asked is not None else stop_wish.hear(turn, person, athlete, event)
 
 
 def _beside_nothing(
@@ -134,7 +213,8 @@ def _beside_nothing(
 def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
     """Listen for red flags in what stands behind a command; True when it raised any."""
     word, _, rest = event.text.partition(" ")
-    is_setting = word[1:].partition("@")[0].casefold() == "settings"
+    called = plain_letters(word[1:].partition("@")[0])
+    is_setting = called in {"settings", *COMMANDS["settings"].also}
     if is_setting and settings.is_plain_value(turn, person, athlete, rest.strip()):
         return False
     flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)

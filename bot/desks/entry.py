@@ -16,12 +16,16 @@ TapAct = Callable[[Turn, Person, Mapping[str, Any], Tapped], Outcome]
 
 @dataclass(frozen=True)
 class Command:
-    """A command: its name, what the menu says of it, and the act; text after it is handed on."""
+    """A command: its name, what the menu says of it, and the act; text after it is handed on.
+
+    ``also``: other names, the Spanish one first, without accents.
+    """
 
     name: str
     about: Template
     act: CommandAct
     is_in_menu: bool = True
+    also: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

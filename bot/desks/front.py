@@ -1,5 +1,8 @@
 """The front desk: whose chat is this, and which desk takes the event."""
 
+from collections.abc import Mapping
+from difflib import get_close_matches
+
 from bot.acts import block_chat, in_force, join
 from bot.desks import athlete as athlete_desk
 from bot.desks import coach as coach_desk
@@ -17,6 +20,7 @@ from bot.events import (
     Wrote,
 )
 from bot.outcomes import Outcome
+from bot.reading.plain_letters import plain_letters
 from bot.turn import Turn
 from bot.wording import plain
 from bot.wording.tongue import Template
@@ -25,6 +29,7 @@ from storage.queries import people
 from storage.records.people import Athlete, Person, Role
 from storage.records.wire import MessageKind
 
+NEAR_CUTOFF = 0.7  # [ratio] ch: one or two slips in a word
 TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
 
 
@@ -111,13 +116,17 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
     word, _, rest = event.text[1:].partition(" ")
     if athlete is not None:
         turn = in_force.turn_for(turn, athlete.coach_id)
-    name = word.split("@", 1)[0].lower()
-    command = commands_of(person, athlete).get(name)
+    known = commands_of(person, athlete)
+    name = _own_name(word, known)
+    if name in known and name != word.split("@", 1)[0].lower():
+        event = event.model_copy(update={"text": f"/{name} {rest}".strip()})
+    command = known.get(name)
     if command is None or event.is_forwarded:
         # A red flag hidden behind a slash is still a red flag.
         if athlete is not None and athlete_desk.is_safety_matter(event):
             return athlete_desk.hear(turn, person, athlete, event)
-        turn.say(person, plain.unknown_command(turn.tongue(person)))
+        near = None if event.is_forwarded else _near(name, known)
+        turn.say(person, plain.unknown_command(turn.tongue(person), near=near))
         return Outcome.NOT_UNDERSTOOD
     if (
         athlete is not None
@@ -129,6 +138,23 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
     if person.is_coach and name in coach_desk.COMMANDS:
         turn = in_force.turn_for(turn, person.id)
     return command.act(turn, person, rest.strip(), event)
+
+
+def _own_name(word: str, known: Mapping[str, Command]) -> str:
+    """Return a command's own name, where it was called by another or with accents."""
+    name = word.split("@", 1)[0]
+    if name.lower() in known:
+        return name.lower()
+    plainly = plain_letters(name)
+    named = {other: one.name for one in known.values() for other in one.also}
+    return named.get(plainly, plainly if plainly in known else name.lower())
+
+
+def _near(name: str, known: Mapping[str, Command]) -> str | None:
+    """Return the name that a slip of the thumb was meant for: own or other, as it was begun."""
+    names = [other for one in known.values() for other in (one.name, *one.also)]
+    found = get_close_matches(plain_letters(name), names, n=1, cutoff=NEAR_CUTOFF)
+    return found[0] if found else None
 
 
 def _tapped(turn: Turn, person: Person, event: Tapped) -> Outcome:

@@ -11,6 +11,7 @@ from bot.reading.corrections import Past, read_correction
 from bot.reading.days import find_day
 from bot.reading.effort import find_effort, find_reserve
 from bot.reading.examples import example_reply
+from bot.reading.failures import read_failure
 from bot.reading.known import Expects, ReadingContext, Reserve
 from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
@@ -106,6 +107,9 @@ def _read(text: str, context: ReadingContext) -> Reading:
     activities, effort = _effort_of_its_own(activities, effort, tokens)
     beside: dict[str, Any] = {"pains": pains, "activities": activities, "effort": effort}
     beside |= {"unread": _unread(tokens), "asks_coach": has_question}
+    failed = read_failure(text, context, beside) if not pains else None
+    if failed is not None:
+        return failed
     reading = (
         _asked_for(tokens, context, beside)
         or read_absence(tokens, context, beside)

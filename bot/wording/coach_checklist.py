@@ -94,10 +94,20 @@ def figures(tongue: Tongue, reason: Reason, measures: Mapping[str, Measure]) -> 
         case GateReason.ADHERENCE if not shown["sessions_sent"]:
             return tongue.say("no session was sent in four weeks")
         case GateReason.ADHERENCE:
-            whole = {**shown, "needed_sessions": ceil(float(shown["needed_sessions"]))}
-            return say_reason(tongue, reason.model_copy(update={"figures": whole}))
+            return _kept(tongue, shown)
         case _:
             return say_reason(tongue, reason)
+
+
+def _kept(tongue: Tongue, shown: Mapping[str, Figure]) -> str:
+    """Say how many sessions were kept, and how many would be enough, in whole ones."""
+    sent = int(shown["sessions_sent"])
+    return tongue.say(
+        "{done} of {sent} sessions kept in four weeks, {needed} are enough",
+        done=str(shown["sessions_done"]),
+        sent=str(sent),
+        needed=str(min(sent, ceil(float(shown["needed_sessions"])))),
+    )
 
 
 def _standard(tongue: Tongue, shown: Mapping[str, Figure], measures: Mapping[str, Measure]) -> str:

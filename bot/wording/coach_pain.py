@@ -25,6 +25,35 @@ SITES: Mapping[Site, Template] = {
     Site.UPPER_BACK: "upper back",
     Site.ELSEWHERE: "elsewhere",
 }
+LEFT: Mapping[Site, Template] = {
+    Site.SHOULDER_FRONT: "left shoulder (front)",
+    Site.SHOULDER_TOP: "left shoulder (top)",
+    Site.SHOULDER_BACK: "left shoulder (back)",
+    Site.UPPER_ARM: "left upper arm",
+    Site.ELBOW_OUTER: "left elbow (outside)",
+    Site.ELBOW_INNER: "left elbow (inside)",
+    Site.ELBOW_BACK: "left elbow (back)",
+    Site.FOREARM: "left forearm",
+    Site.WRIST: "left wrist",
+    Site.HAND: "left hand",
+    Site.CHEST_MUSCLE: "left chest muscle",
+    Site.UPPER_BACK: "left upper back",
+}
+RIGHT: Mapping[Site, Template] = {
+    Site.SHOULDER_FRONT: "right shoulder (front)",
+    Site.SHOULDER_TOP: "right shoulder (top)",
+    Site.SHOULDER_BACK: "right shoulder (back)",
+    Site.UPPER_ARM: "right upper arm",
+    Site.ELBOW_OUTER: "right elbow (outside)",
+    Site.ELBOW_INNER: "right elbow (inside)",
+    Site.ELBOW_BACK: "right elbow (back)",
+    Site.FOREARM: "right forearm",
+    Site.WRIST: "right wrist",
+    Site.HAND: "right hand",
+    Site.CHEST_MUSCLE: "right chest muscle",
+    Site.UPPER_BACK: "right upper back",
+}
+"""The places of one arm, as people call them."""
 LEVELS: Mapping[Level, Template] = {
     Level.NONE: "nothing",
     Level.WATCH: "watched",
@@ -90,15 +119,15 @@ def direction_word(tongue: Tongue, direction: Direction) -> str:
 def place(tongue: Tongue, site: Site, side: Side) -> str:
     """Name a place: ``left wrist``, ``neck``."""
     name = tongue.say(SITES[site])
+    if site in MIDLINE:
+        return name
     match side:
         case Side.LEFT:
-            return tongue.say("left {place}", place=name)
+            return tongue.say(LEFT[site])
         case Side.RIGHT:
-            return tongue.say("right {place}", place=name)
-        case _ if site in MIDLINE:
-            return name
+            return tongue.say(RIGHT[site])
         case _:
-            return tongue.say("both sides, {place}", place=name)
+            return tongue.say("{place}, both sides", place=name)
 
 
 def where_of(tongue: Tongue, facts: PlaceFacts) -> str:

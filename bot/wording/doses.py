@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from bot.wording.tongue import Template, Tongue
 from scheduler.catalogue.values import HAND_WEIGHTS, Loading, Measure, Movement, Sides
 from scheduler.pain.values import Side
-from scheduler.training.values import Dose, ReserveAnswer, SetDone
+from scheduler.training.values import Dose, ReserveAnswer, Rung, SetDone
 
 BANDS: Mapping[str, Template] = {"light": "light", "medium": "medium", "heavy": "heavy"}
 """Bands that everybody has words for; one with a name of its own keeps it."""
@@ -30,7 +30,11 @@ def band_word(tongue: Tongue, key: str) -> str:
 
 def load(tongue: Tongue, dose: Dose, movement: Movement) -> str:
     """Write the resistance of a dose, or nothing where the body is all there is."""
-    rung = dose.rung
+    return load_of_rung(tongue, dose.rung, movement)
+
+
+def load_of_rung(tongue: Tongue, rung: Rung, movement: Movement) -> str:
+    """Write a resistance, or nothing where the body is all there is."""
     if rung.assist_kg is not None:
         return tongue.say(
             "{band} band, about {load} of help",

@@ -1,9 +1,12 @@
 """The help text of an athlete."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from types import MappingProxyType
 
 from bot.wording.emergency import call
 from bot.wording.tongue import Template, Tongue
+
+NOTHING_ELSE: Mapping[str, str] = MappingProxyType({})
 
 
 def athlete(
@@ -12,12 +15,13 @@ def athlete(
     coach: str,
     number: str | None,
     commands: Sequence[tuple[str, Template]] = (),
+    also: Mapping[str, str] = NOTHING_ELSE,
 ) -> str:
     """What I understand, what this is not, and how to reach help."""
     return "\n\n".join(
         [
             _results(tongue, coach=coach),
-            *([_commands(tongue, commands)] if commands else []),
+            *([_commands(tongue, commands, also)] if commands else []),
             _limits(tongue, coach=coach),
             _emergency(tongue, number=number),
         ]
@@ -39,12 +43,18 @@ def _results(tongue: Tongue, *, coach: str) -> str:
     )
 
 
-def _commands(tongue: Tongue, commands: Sequence[tuple[str, Template]]) -> str:
-    """List the commands of the menu."""
-    return "\n".join(
-        tongue.say("/{name} {about}", name=name, about=tongue.say(about))
-        for name, about in commands
-    )
+def _commands(
+    tongue: Tongue, commands: Sequence[tuple[str, Template]], also: Mapping[str, str]
+) -> str:
+    """List the commands of the menu, each with its other name where it has one."""
+    return "\n".join(_command(tongue, name, about, also.get(name)) for name, about in commands)
+
+
+def _command(tongue: Tongue, name: str, about: Template, also: str | None) -> str:
+    what = tongue.say(about)
+    if also is None:
+        return tongue.say("/{name} {about}", name=name, about=what)
+    return tongue.say("/{name} or /{also}: {about}", name=name, also=also, about=what)
 
 
 def _limits(tongue: Tongue, *, coach: str) -> str:

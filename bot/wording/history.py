@@ -8,6 +8,8 @@ from bot.wording.movement_names import name_of
 from bot.wording.tongue import Marked, Tongue
 from scheduler.catalogue.values import Movement
 from scheduler.pain.events import MorningAnswered, PainReported
+from scheduler.pain.values import Side
+from scheduler.training.baseline_values import TestedSet
 from scheduler.training.exposure_reading import best_value
 from scheduler.training.values import Exposure
 
@@ -32,12 +34,14 @@ def which(tongue: Tongue) -> str:
     return tongue.say("Which one?")
 
 
-def bests(tongue: Tongue, lines: Sequence[str], *, more: int) -> str:
-    """List the best of the year, the latest trained first."""
+def bests(tongue: Tongue, lines: Sequence[str], *, tests: Sequence[str], more: int) -> str:
+    """List the best of the year, the latest trained first, and what was tested."""
     head = tongue.say("<b>Your bests of the last year</b>, the latest trained first")
+    tested = [tongue.say("<b>Your latest tests</b>"), *tests] if tests else []
+    lines = [*([head, *lines] if lines else []), *tested]
     rest = tongue.count(more, "And {n} more by name.", "And {n} more by name.") if more else ""
     how = tongue.say("Tap one for its last times.")
-    return "\n".join(part for part in (head, *lines, rest, how) if part)
+    return "\n".join(part for part in (*lines, rest, how) if part)
 
 
 def best(tongue: Tongue, movement: Movement, done: Sequence[Exposure]) -> str:
@@ -58,13 +62,45 @@ def _best(tongue: Tongue, movement: Movement, one: Exposure) -> str:
     return tongue.say("<b>{value}</b>, {load} ({day})", value=value, load=load, day=on)
 
 
-def of_movement(tongue: Tongue, movement: Movement, lines: Sequence[str]) -> str:
-    """Head the last times of one movement."""
+def test(tongue: Tongue, movement: Movement, sets: Sequence[TestedSet]) -> str:
+    """Write a movement's latest test, arm by arm."""
+    return tongue.say(
+        "· {name}: {tests}",
+        name=name_of(tongue, movement),
+        tests=Marked(_tested(tongue, movement, sets)),
+    )
+
+
+def test_of_movement(tongue: Tongue, movement: Movement, sets: Sequence[TestedSet]) -> str:
+    """Write the latest test beneath the last times of its movement."""
+    return tongue.say("Tested: {tests}", tests=Marked(_tested(tongue, movement, sets)))
+
+
+def _tested(tongue: Tongue, movement: Movement, sets: Sequence[TestedSet]) -> str:
+    values = " · ".join(_arm(tongue, one) for one in sets)
+    load = doses.load_of_rung(tongue, sets[-1].rung, movement)
+    on = dates.day(tongue, sets[-1].on)
+    if not load:
+        return tongue.say("<b>{value}</b> ({day})", value=values, day=on)
+    return tongue.say("<b>{value}</b>, {load} ({day})", value=values, load=load, day=on)
+
+
+def _arm(tongue: Tongue, one: TestedSet) -> str:
+    value = doses.amount(tongue, one.measure, one.value)
+    if one.side is Side.LEFT:
+        return tongue.say("left {values}", values=value)
+    return tongue.say("right {values}", values=value) if one.side is Side.RIGHT else value
+
+
+def of_movement(tongue: Tongue, movement: Movement, lines: Sequence[str], *, test: str = "") -> str:
+    """Head the last times of one movement, with its latest test beneath."""
+    if not lines:
+        return "\n".join([tongue.say("<b>{name}</b>", name=name_of(tongue, movement)), test])
     head = tongue.count(
         len(lines), "<b>{name}</b>, the last time", "<b>{name}</b>, the last {n} times",
         name=name_of(tongue, movement),
     )  # fmt: skip
-    return "\n".join([head, *lines])
+    return "\n".join([head, *lines, *([test] if test else [])])
 
 
 def exposure(

@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping, Sequence
 
+from bot.wording.coach_pain import SITES, PlaceFacts, place
 from bot.wording.coach_pain import left_out as what_is_left_out
-from bot.wording.coach_pain import place
 from bot.wording.emergency import call
 from bot.wording.tongue import Marked, Template, Tongue
 from scheduler.pain.events import PainSign
@@ -87,6 +87,8 @@ def tap_list(tongue: Tongue) -> str:
 
 def morning(tongue: Tongue, site: Site, side: Side, *, is_morning: bool = True) -> str:
     """Ask on the morning after; once more later in the day, where it was not answered."""
+    if site is Site.ELSEWHERE:
+        return tongue.say("What hurt: how much today, 0 to 10?")
     if not is_morning:
         return tongue.say(
             "Still open: your {place} today, 0 to 10?", place=place(tongue, site, side)
@@ -94,10 +96,51 @@ def morning(tongue: Tongue, site: Site, side: Side, *, is_morning: bool = True) 
     return tongue.say("Good morning. Your {place} today, 0 to 10?", place=place(tongue, site, side))
 
 
+def advice(tongue: Tongue, facts: PlaceFacts, *, coach: str, is_side_said: bool = True) -> str:
+    """Say first what to do about a place that a person must look at; what changes comes after."""
+    side = facts.side if is_side_said else None
+    where_it_is = _named(tongue, facts.site, side, facts.score)
+    if facts.level >= Level.CLINICIAN:
+        return tongue.say(
+            "{place}: stop what loads it, and have it looked at by a doctor or physiotherapist. "
+            "{coach} is told.",
+            place=where_it_is,
+            coach=coach,
+        )
+    return tongue.say(
+        "{place}: stop what loads it. If it gets worse or worries you, see a doctor or "
+        "physiotherapist. {coach} is told.",
+        place=where_it_is,
+        coach=coach,
+    )
+
+
+def noted(tongue: Tongue, region: RegionPicture) -> str:
+    """Repeat a number whose advice has just been said."""
+    where_it_is = _named(tongue, region.region.site, region.region.arm, region.last_score)
+    return tongue.say("Noted: {place}.", place=where_it_is)
+
+
+def _named(tongue: Tongue, site: Site, side: Side | None, score: float | None) -> str:
+    """Name a place with its number, a side only where it was said; an unknown one hurts."""
+    if site is Site.ELSEWHERE:
+        where_it_is = tongue.say("what hurts")
+    else:
+        where_it_is = tongue.say(SITES[site]) if side is None else place(tongue, site, side)
+    whole = None if score is None else round(score)
+    return _capital(tongue.say("{place}{score}", place=where_it_is, score=_score(tongue, whole)))
+
+
 def outcome(tongue: Tongue, region: RegionPicture, *, coach: str) -> str:
     """Say what a report changes for one place."""
     where_it_is = place(tongue, region.region.site, region.region.arm)
     score = region.last_score
+    if region.region.site is Site.ELSEWHERE and region.level is Level.REST:
+        return tongue.say(
+            "Noted. Your sessions wait until {coach} has looked. If it gets worse or worries "
+            "you, see a doctor or physiotherapist.",
+            coach=coach,
+        )
     match region.level:
         case Level.NONE:
             return tongue.say("Noted, {place}. Nothing changes.", place=where_it_is)
@@ -138,15 +181,24 @@ def _score(tongue: Tongue, score: int | None) -> str:
     return "" if score is None else tongue.say(" {score} of 10", score=score)
 
 
-def left_out_line(tongue: Tongue, picture: PainPicture, *, coach: str) -> str:
-    """Say in every session what is left out, and who can bring it back."""
+def left_out_line(
+    tongue: Tongue, picture: PainPicture, *, coach: str, why: Sequence[str] = ()
+) -> str:
+    """Say in every session what is left out, for which report, and who can bring it back."""
     if picture.rested.is_empty:
         return ""
     return tongue.say(
-        "Left out for now: {what}. {coach} can bring it back, once it has been looked at.",
+        "Left out for now: {what}.{because} {coach} can bring it back, once it has been looked at.",
         what=Marked(what_is_left_out(tongue, picture.rested)),
+        because=_because(tongue, why),
         coach=coach,
     )
+
+
+def _because(tongue: Tongue, why: Sequence[str]) -> Marked:
+    if not why:
+        return Marked("")
+    return Marked(tongue.say(" That spares what you reported: {places}.", places=", ".join(why)))
 
 
 def nothing_to_train(
@@ -177,16 +229,22 @@ def taken_out_of_today(
     tongue: Tongue, names: Sequence[str], *, why: Sequence[str], coach: str
 ) -> str:
     """Correct a session that was sent already: what, why, and who can bring it back."""
-    because = ""
-    if why:
-        because = tongue.say(" That spares what you reported: {places}.", places=", ".join(why))
     return tongue.say(
         "From today's session, leave out: {names}.{because} The rest stands. "
         "{coach} can bring it back.",
         names=", ".join(names),
-        because=Marked(because),
+        because=_because(tongue, why),
         coach=coach,
     )
+
+
+def today_waits(tongue: Tongue, *, coach: str, is_place_known: bool) -> str:
+    """Nothing of today's session may be trained: it is not known what would load the place."""
+    if is_place_known:
+        return tongue.say(
+            "Stop for today. Your sessions wait until {coach} has looked.", coach=coach
+        )
+    return tongue.say("Stop for today. Your sessions wait until I know where it hurts.")
 
 
 def instead_today(tongue: Tongue, lines: Sequence[str]) -> str:

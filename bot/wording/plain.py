@@ -1,7 +1,10 @@
 """Short texts that belong to no single subject."""
 
+from collections.abc import Mapping
+
+from bot.reading.courtesies import Courtesy
 from bot.wording.emergency import call
-from bot.wording.tongue import Tongue
+from bot.wording.tongue import Template, Tongue
 
 
 def stranger(tongue: Tongue) -> str:
@@ -12,8 +15,10 @@ def stranger(tongue: Tongue) -> str:
     )
 
 
-def unknown_command(tongue: Tongue) -> str:
-    """A command that this person does not have."""
+def unknown_command(tongue: Tongue, *, near: str | None = None) -> str:
+    """A command that this person does not have; ``near`` is one of theirs that it may mean."""
+    if near is not None:
+        return tongue.say("I do not know that command. Did you mean /{name}?", name=near)
     return tongue.say("I do not know that command. Send /help to see what I understand.")
 
 
@@ -45,9 +50,19 @@ def voice_passed_on(tongue: Tongue, *, coach: str) -> str:
     )
 
 
-def courtesy(tongue: Tongue) -> str:
-    """Answer an ok or a thank-you without troubling anybody."""
-    return tongue.say("Noted.")
+COURTESIES: Mapping[Courtesy, Template] = {
+    Courtesy.GREETING: "Hello. /today shows what is next.",
+    Courtesy.THANKS: "You are welcome.",
+    Courtesy.CHEER: "Good to hear.",
+    Courtesy.HEARD: "Noted.",
+}
+
+
+def courtesy(tongue: Tongue, kind: Courtesy, *, is_open: bool) -> str:
+    """Answer small talk without troubling anybody; a cheer records no session (``is_open``)."""
+    if kind is Courtesy.CHEER and is_open:
+        return tongue.say("Good to hear. Today's numbers are still open: /today shows them.")
+    return tongue.say(COURTESIES[kind])
 
 
 def words_passed_on(tongue: Tongue, *, coach: str) -> str:

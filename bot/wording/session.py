@@ -170,11 +170,13 @@ def still_open(tongue: Tongue, names: list[str]) -> str:
 
 def item_question(tongue: Tongue, item: ItemFacts) -> str:
     """Ask for one item's numbers, step by step."""
+    _, _, figures = example_answer(tongue, item).partition(" ")
     return tongue.say(
-        "{n}. {name}: {dose}. What did you get?",
+        "{n}. {name}: {dose}. What did you get? Like <code>{example}</code>.",
         n=item.number,
         name=name_of(tongue, item.movement),
         dose=doses.dose_line(tongue, item.dose, item.movement, arms=item.arms),
+        example=figures,
     )
 
 

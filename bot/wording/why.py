@@ -31,9 +31,14 @@ def why(
     checklist: Checklist,
     *,
     measures: Mapping[str, Measure],
+    is_today: bool = False,
 ) -> str:
-    """Say why the next doses are what they are, why not more, and why not the next stage."""
-    lines = [tongue.say("<b>Your next doses</b>")]
+    """Say why the doses are what they are, why not more, and why not the next stage.
+
+    ``is_today`` where they are those of the session that is out.
+    """
+    head = tongue.say("<b>Today's doses</b>") if is_today else tongue.say("<b>Your next doses</b>")
+    lines = [head]
     lines += [_decided(tongue, one) for one in decisions if one.reasons] or [
         tongue.say("Nothing is decided yet: the first session starts carefully.")
     ]

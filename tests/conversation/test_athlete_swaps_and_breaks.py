@@ -218,3 +218,14 @@ def train(stage: Stage) -> None:
         stage.tap(left)
     stage.tap("6")
     stage.tap("Nothing hurt")
+
+
+def test_first_sessions_behind_a_break_say_why_they_are_short(tmp_path: Path) -> None:
+    stage = Stage(tmp_path)
+    stage.go_to(MONDAY, 7)
+    stage.tap("All as planned")
+    stage.write("/pause 2 weeks")
+    stage.go_to(MONDAY + timedelta(days=14), 7)
+    assert "Back after a break: fewer sets at first." in stage.last()
+    stage.write("/why")
+    assert stage.last().startswith("<b>Today's doses</b>")

@@ -71,3 +71,14 @@ def test_never_mind_is_no_answer_to_how_much_was_left(stage: Stage) -> None:
     stage.later(minutes=1)
     assert stage.write("never mind") is Outcome.PASSED_ON
     assert stage.session_on(MONDAY).items[0].reserve is None
+
+
+def test_the_rest_not_done_keeps_figures_that_are_still_asked_about(tmp_path: Path) -> None:
+    stage = Stage(tmp_path)
+    stage.go_to(MONDAY, 7)
+    assert stage.write("1) 12 8") is Outcome.ASKED  # three sets were asked for
+    stage.write("rest not done")
+    items = stage.session_on(MONDAY).items
+    assert [one.is_skipped for one in items] == [False, True, True, True, True]
+    stage.tap("Wall reach hold: 12 8 s (stopped)")
+    assert values(stage.session_on(MONDAY).items[0]) == [12, 8]

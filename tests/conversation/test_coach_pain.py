@@ -197,7 +197,7 @@ def test_of_two_places_one_may_be_cleared_and_the_other_stays(bench: Bench):
     bench.tap("left wrist")
     assert clearings(bench, ana)[0].site is Site.WRIST
     assert bench.level(ana) is Level.REST
-    assert "Still left out: right outside of the elbow 8 of 10 · rested" in bench.last()
+    assert "Still left out: right elbow (outside) 8 of 10 · rested" in bench.last()
     assert state_of(bench, alert_id) is AlertState.OPEN
 
 

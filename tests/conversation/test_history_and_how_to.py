@@ -1,12 +1,14 @@
 """How a movement is done, and what was done: by buttons, by a part of a name."""
 
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 
+from bot.acts import guided_tests
 from bot.outcomes import Outcome
-from tests.conversation.athlete_stage import MONDAY, Stage
+from tests.conversation.athlete_stage import ATHLETE_CHAT, MONDAY, Stage
+from tests.conversation.tested_days import first_day
 
 NEXT_MONDAY = date(2026, 3, 9)
 ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
@@ -74,7 +76,7 @@ def test_what_hurt_stands_beneath_what_loads_the_place(stage: Stage) -> None:
     stage.write(ALL)
     stage.write("left elbow inner 2/10")
     stage.write("/history bar hang")
-    assert "hurt: left inside of the elbow 2 of 10" in stage.last()
+    assert "hurt: left elbow (inside) 2 of 10" in stage.last()
     stage.write("/history wall reach hold")
     assert "hurt:" not in stage.last()
 
@@ -83,3 +85,27 @@ def test_a_name_that_was_not_trained_is_said_so(stage: Stage) -> None:
     stage.write(ALL)
     assert stage.write("/history handstand") is Outcome.NOT_UNDERSTOOD
     assert "no record of that" in stage.last()
+
+
+def test_history_shows_the_tests_before_anything_was_trained(tmp_path: Path) -> None:
+    stage = Stage(tmp_path)
+    with stage.turn() as turn:
+        assert guided_tests.open_first(turn, stage.person, stage.athlete)
+    first_day(stage)
+    stage.write("/history")
+    text = stage.last()
+    assert "<b>Your latest tests</b>" in text
+    assert "Push-up hold: <b>57 s</b>" in text  # what was tapped on the first test
+    assert "Nothing is recorded yet" not in text
+    stage.tap("Push-up hold")
+    assert stage.last().startswith("<b>Push-up hold</b>\nTested: <b>57 s</b>")
+
+
+def test_a_movement_s_picture_comes_from_three_times_on(stage: Stage) -> None:
+    for week in range(3):
+        stage.go_to(MONDAY + timedelta(days=7 * week), 7)
+        stage.tap("All as planned")
+        stage.write("/history bar hang")
+        # CHOSEN: fewer than three points make no course
+        is_drawn = stage.rows(ATHLETE_CHAT)[-1].operation == "photo"
+        assert is_drawn is (week == 2)

@@ -38,7 +38,7 @@ def test_place_side_and_number_may_be_typed_one_after_another(stage: Stage) -> N
 def test_place_and_side_may_be_typed_in_one(stage: Stage) -> None:
     stage.write("my shoulder hurts")
     stage.write("right front")
-    assert stage.last().startswith("Right front of the shoulder: how much")
+    assert stage.last().startswith("Right shoulder (front): how much")
 
 
 def test_a_number_before_the_place_counts_at_once_and_the_place_is_asked_again(
