@@ -14,7 +14,7 @@ from bot.acts import (
 )
 from bot.acts.athlete_week import WEEK, AthleteWeek, Gathered
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import digest
+from bot.wording import digest, outage
 from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
@@ -56,6 +56,7 @@ def send_digest(
         taps=_taps(turn, coach, proposals),
         useful_until=until,
     )
+    _tell_owners(turn, coach, weeks)
     for page in pages_of(over):
         turn.say(coach, page, kind=MessageKind.DIGEST, useful_until=until)
     try:
@@ -63,6 +64,16 @@ def send_digest(
             _send_pictures(turn, coach, on, weeks, gathered, until=until)
     except Exception as fault:  # noqa: BLE001 (the digest is worth more than its pictures)
         log_fault(f"P{coach.id}-pictures", fault)
+
+
+def _tell_owners(turn: Turn, coach: Person, weeks: Mapping[int, AthleteWeek]) -> None:
+    """Tell every owner whose week could not be worked out: a fault of ours is theirs to mend."""
+    names = [people.person(turn.tx, one).name for one, week in weeks.items() if not week.is_known]
+    if not names:
+        return
+    for owner in people.owners(turn.tx):
+        text = outage.not_worked_out(turn.tongue(owner), coach=coach.name, names=names)
+        turn.say(owner, text, kind=MessageKind.NOTICE)
 
 
 def _send_pictures(
@@ -75,7 +86,7 @@ def _send_pictures(
     until: datetime,
 ) -> None:
     first, last = on - WEEK, on - timedelta(days=1)
-    levels = {athlete_id: week.level for athlete_id, week in weeks.items()}
+    levels = athlete_week.levels_of(weeks)
     team_pictures.send(
         turn,
         coach,
@@ -90,13 +101,13 @@ def _send_pictures(
 def weeks_of(
     turn: Turn, coach: Person, on: date, gathered: Gathered = athlete_week.NOTHING
 ) -> dict[int, AthleteWeek]:
-    """Return each athlete's week, as gathered or looked up now."""
+    """Return each athlete's week, as gathered or looked up now, or that it cannot be known."""
     known = gathered.weeks if gathered.on == on else {}
     first, last = on - WEEK, on - timedelta(days=1)
     return {
         person.id: known[person.id]
         if person.id in known
-        else athlete_week.week_of(turn, coach, person, athlete, first=first, last=last)
+        else athlete_week.week_or_not(turn, coach, person, athlete, first=first, last=last)
         for person, athlete in _athletes(turn, coach)
     }
 
@@ -119,7 +130,8 @@ def facts_of(
     unbalanced = _unbalanced(turn, names, weeks)
     bests, bests_more = _bests(turn, coach, names, weeks)
     changes = _changes(turn, coach, names, weeks)
-    named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
+    unknown = tuple(name for one, name in names.items() if not weeks[one].is_known)
+    named = {one for one, _ in stages} | {one for one, _, _ in unbalanced} | set(unknown)
     return DigestFacts(
         first=first,
         last=last,
@@ -128,6 +140,7 @@ def facts_of(
         sent=sum(sent for _, sent in counts.values()),
         decisions=_decisions(turn, coach, names, proposals),
         alerts=_alerts(turn, coach, names, since=since),
+        unknown=unknown,
         messages=_messages(turn, names),
         clips=_clips(turn, names),
         quiet=tuple((one.name, one.silent) for one in roster if one.silent is not None),

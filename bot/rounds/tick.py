@@ -58,12 +58,12 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
         _apart(database, now(), make_turn, person_id, since, _leave)
         yield
     if stood_still(last_round_utc=since, now_utc=began_at).value:
-        tell = partial(house_round.tell_outage, began_at=began_at)
+        tell_outage = partial(house_round.tell_outage, began_at=began_at)
         for person_id in _to_tell(database, now(), make_turn):
-            _apart(database, now(), make_turn, person_id, since, tell)
+            _apart(database, now(), make_turn, person_id, since, tell_outage)
             yield
-    for reference, go in house_round.STEPS.items():
-        _alone(database, now(), make_turn, reference, go)
+    for reference, step in house_round.STEPS.items():
+        _alone(database, now(), make_turn, reference, step)
         yield
     # Last and by itself: its fault stops nothing, and such a round gives no sign of life.
     with database.transaction() as tx:

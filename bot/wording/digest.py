@@ -26,6 +26,7 @@ class DigestFacts:
     sent: int
     decisions: tuple[tuple[str, str], ...] = ()
     alerts: tuple[tuple[str, Level, bool], ...] = ()
+    unknown: tuple[str, ...] = ()
     messages: tuple[tuple[str, str], ...] = ()
     clips: tuple[tuple[str, int], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
@@ -109,6 +110,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
     found = [
         _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5),
         _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5),
+        _Section(tongue.say("Could not be worked out"), _unknown(tongue, facts.unknown), 2),
         _Section(tongue.say("Not answered"), [_message(tongue, *one) for one in facts.messages], 3),
         _Section(tongue.say("Clips to answer: /clips"), clips.waiting_line(tongue, facts.clips), 2),
         _Section(tongue.say("Silent"), [_quiet(tongue, *one) for one in facts.quiet], 2),
@@ -146,6 +148,13 @@ def _alert(tongue: Tongue, name: str, level: Level, is_open: bool) -> str:  # no
 
 def _message(tongue: Tongue, name: str, words: str) -> str:
     return tongue.say("{name}: “{words}”", name=name, words=shortened(words, QUOTE_UNITS))
+
+
+def _unknown(tongue: Tongue, names: Sequence[str]) -> list[str]:
+    return [
+        tongue.say("{name}: the week's figures. Whoever runs me is told.", name=name)
+        for name in names
+    ]
 
 
 def _quiet(tongue: Tongue, name: str, for_how_long: timedelta) -> str:

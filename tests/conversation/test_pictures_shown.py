@@ -188,7 +188,9 @@ def test_what_the_platform_refuses_as_a_picture_is_said_in_words(bench: Bench):
     assert bench.rows()[-1].subject == f"athlete:{ana.id}"
 
 
-def test_a_picture_that_cannot_be_gathered_costs_no_digest(bench: Bench):
+def test_a_picture_that_cannot_be_gathered_costs_neither_the_digest_nor_the_teams_picture(
+    bench: Bench,
+):
     ana = bench.add_athlete("Ana Lark")
     trained(bench, ana)
     bench.alert(ana)
@@ -198,7 +200,7 @@ def test_a_picture_that_cannot_be_gathered_costs_no_digest(bench: Bench):
     with bench.turn() as turn:
         send_digest.send_digest(turn, bench.coach, date(2026, 3, 9))
     assert "Alerts" in bench.last()
-    assert photos(bench) == []
+    assert [picture_of(one).kind for one in photos(bench)] == ["team"]
 
 
 def test_a_coach_without_athletes_gets_no_team_picture(bench: Bench):
