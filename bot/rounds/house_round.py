@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime, timedelta
 
+from bot.acts.coach_dues import CoachDue
 from bot.turn import Turn
 from bot.wording import outage
 from bot.wording.outage import LateFacts
@@ -16,8 +17,6 @@ from storage.records.wire import MessageKind
 FORGET_EVERY = timedelta(hours=24)  # [h] ch: once a day is enough for what is kept seven days
 FORGOT = "forgot"
 SENT = "sent"
-OUTAGE = "outage"
-"""The kind of what was told of an outage; its subject is when the house was last seen running."""
 COACHS_DUES = frozenset({DueKind.DIGEST.value, DueKind.ALERT.value})
 RAW_EMPTY_BEFORE, TEXTS_EMPTY_BEFORE = "raw_empty_before", "texts_empty_before"
 
@@ -77,7 +76,7 @@ def tell_outage(turn: Turn, person_id: int, since: datetime, *, began_at: dateti
     is_news = due.take(
         turn.tx,
         person_id=person_id,
-        kind=OUTAGE,
+        kind=CoachDue.OUTAGE_TOLD,
         subject=since.isoformat(),
         due_at=began_at,
         now=turn.now,
