@@ -101,9 +101,9 @@ def _send(turn: Turn, reader: Person, named: Named, wanted: str) -> None:
     tongue, person = turn.tongue(reader), named.person
     _note(turn, reader, person, wanted)
     if wanted == PAGE:
-        turn.send_page(
+        turn.send_file(
             reader,
-            _page(turn, reader, person, named.athlete),
+            page=_page(turn, reader, person, named.athlete),
             file_name=handover.FILE_NAME,
             caption=handover_words.caption(tongue, person.name),
             subject=subject_of(person),
@@ -136,7 +136,7 @@ def _put(
 ) -> None:
     turn.send_file(
         reader,
-        request(kind, person, reader),
+        wanted=request(kind, person, reader),
         file_name=file_name(kind),
         caption=caption,
         page=page,

@@ -37,9 +37,9 @@ def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     if isinstance(found, Outcome):
         return found
     page = page_of(turn, found.person, found.athlete, tongue=turn.tongue(coach))
-    turn.send_page(
+    turn.send_file(
         coach,
-        page.model_dump(mode="json"),
+        page=page.model_dump(mode="json"),
         file_name=FILE_NAME,
         caption=words.caption(turn.tongue(coach), found.person.name),
         subject=subject_of(found.person),

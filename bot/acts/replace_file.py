@@ -54,7 +54,9 @@ def _show(turn: Turn, coach: Person, kind: FileKind) -> Outcome:
         newest = _newest(turn, coach, kind, name)
         turn.send_file(
             coach,
-            export_files.request_version(kind, name, version_id=newest.id if newest else None),
+            wanted=export_files.request_version(
+                kind, name, version_id=newest.id if newest else None
+            ),
             file_name=name,
             caption=_state(turn, coach, newest),
         )

@@ -67,9 +67,7 @@ from bot.reading.captions import command_in
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
 from bot.wording import coach_messages, plain
-from bot.wording.tongue import Template
 from storage import buttons, outbox
-from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
@@ -88,7 +86,9 @@ ASKS = frozenset(
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
-    coach_help.show(turn, person, menu_of(turn, person))
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    coach_help.show(turn, person, front.menu_of(turn, person))
     return Outcome.COMMAND
 
 
@@ -249,14 +249,6 @@ ONCE = frozenset(
 TAPS: dict[str, TapEntry] = {
     name: TapEntry(Role.COACH, act, is_once=name in ONCE) for name, act in _ACTS.items()
 }
-
-
-def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:
-    """Return what the person's menu shows: the coach's commands, then an athlete's own."""
-    commands = dict(COMMANDS)
-    if people.athlete(turn.tx, person.id) is not None:
-        commands = {**athlete_desk.COMMANDS, **commands}
-    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
 
 
 def is_for_coach(turn: Turn, person: Person, event: Wrote, *, is_athlete: bool) -> bool:
