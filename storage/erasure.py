@@ -251,8 +251,9 @@ def _forget_coach(tx: Session, person_id: int) -> None:
 
     The versions of files themselves stay: what athletes trained is named in them.
     """
-    media, versions = metadata.tables["how_to_media"], metadata.tables["file_version"]
-    tx.exec(media.delete().where(media.c.coach_id == person_id))
+    versions = metadata.tables["file_version"]
+    for media in (metadata.tables["how_to_media"], metadata.tables["file_draft"]):
+        tx.exec(media.delete().where(media.c.coach_id == person_id))
     tx.exec(versions.update().where(versions.c.made_by_id == person_id).values(words=""))
 
 

@@ -51,6 +51,7 @@ def _forget(turn: Turn) -> None:
     retention.forget_remarks(tx, now=now)
     retention.forget_captions(tx, now=now)
     retention.forget_drafts(tx, now=now)
+    retention.forget_file_drafts(tx, now=now)
     retention.forget_words(tx, now=now)
 
 

@@ -13,7 +13,7 @@ from storage.queries import due
 from storage.records.care import AlertState
 from storage.tables.care import AlertRow, AuditRow, PassedOnRow, ProposalRow
 from storage.tables.first_tests import RemarkRow
-from storage.tables.media import ClipRow
+from storage.tables.media import ClipRow, FileDraftRow
 from storage.tables.wire import ButtonRow, DialogRow
 
 CAPTIONS_KEPT = timedelta(days=28)  # [days] ch: as long as the reading of a message
@@ -25,6 +25,7 @@ READ_ACTS = frozenset({"reading.choose"})
 """Buttons that hold what was read in a message, until one of them is tapped."""
 DRAFTS_KEPT = timedelta(days=90)
 """[days] ch: a draft of a month that nobody sent in three is no longer about now."""
+FILE_DRAFTS_KEPT = timedelta(days=7)  # [days] ch: as long as the message that it came with
 REVIEW, LAPSED = "review", "lapsed"
 """The kind of a drafted review, and the answer of one that nobody gave."""
 WORDS_EMPTY_BEFORE = "words_empty_before"
@@ -72,6 +73,12 @@ def forget_drafts(tx: Session, *, now: datetime) -> int:
             row.answered_at, row.answer = now, LAPSED
         tx.add(row)
     return len(rows)
+
+
+def forget_file_drafts(tx: Session, *, now: datetime) -> int:
+    """Take away files that a coach sent and did not put in force in time; return how many."""
+    old = col(FileDraftRow.at) < now - FILE_DRAFTS_KEPT
+    return tx.exec(delete(FileDraftRow).where(old)).rowcount
 
 
 def forget_words(tx: Session, *, now: datetime) -> int:
