@@ -38,7 +38,6 @@ from tests.conversation.own_files import (
     without,
 )
 
-
 OF_THE_WRIST = {Demand.WRIST_EXTENSION, Demand.IMPACT, Demand.GRIP}
 """COMMON PRACTICE (left_out.yaml): what a painful wrist leaves out."""
 
