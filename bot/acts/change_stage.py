@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, propose_stage, tests_end
-from bot.acts.about_athlete import entries
+from bot.acts import draw_week, propose_stage, tests_end
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
@@ -87,11 +87,11 @@ def _ask_once_more(turn: Turn, coach: Person, named: Named, *, stage: int, why: 
     )
 
 
-def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def anyway(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach moves the athlete up against an open checklist."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     stage = int(arguments["stage"])
     if found.athlete.stage != int(arguments["from"]):
         _say_changed_since(turn, coach, found.person, found.athlete)
@@ -100,11 +100,11 @@ def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     return Outcome.COMMAND
 
 
-def leave(turn: Turn, coach: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+@about_tapped
+def leave(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], event: Tapped
+) -> Outcome:
     """The coach leaves the stage as it is."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     text = coach_stage.left_alone(
         turn.tongue(coach), name=found.person.name, stage=found.athlete.stage
     )
@@ -191,11 +191,11 @@ def take_back_tap(label: str, person: Person, done: Changed) -> Tap:
     return Tap(label, "coach.stage_back", about)
 
 
-def take_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def take_back(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Undo a change of stage, unless something changed since."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, athlete = found.person, found.athlete
     before, after = arguments["before"], arguments["after"]
     if _facts(athlete) != after:

@@ -3,8 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete
-from bot.acts.about_athlete import entries
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.own_standards import DECIDED, decided_by_coach
 from bot.events import Tapped
@@ -51,11 +50,11 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
     return Outcome.ASKED
 
 
-def decide(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def decide(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Keep the coach's word on one standard; the checklist counts it from now on."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tongue, stage = turn.tongue(coach), int(arguments["stage"])
     if found.athlete.stage != stage:
         turn.say(coach, words.stage_is_another(tongue, name=found.person.name))

@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import draw_week, find_athlete
-from bot.acts.about_athlete import entries
+from bot.acts import draw_week
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.injuries import outcome_of
 from bot.acts.tell_athlete import tell
@@ -60,11 +60,11 @@ def _tap(turn: Turn, coach: Person, named: Named, key: str) -> Tap:
     return Tap(words.lift_label(turn.tongue(coach), key), "coach.giveback_one", arguments)
 
 
-def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def give_back(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Give one direction back, or the hangs, or all; plan anew, tell both."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     what, profile = str(arguments["what"]), found.athlete.profile
     lifted = set(Direction) if what == ALL else {Direction(what)} if what != HANGS else set()
     new = profile.model_copy(
