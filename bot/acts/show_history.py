@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, time, timedelta
 from typing import Any
 
-from bot.acts import pain_picture
+from bot.acts import history_picture, pain_picture
 from bot.acts.bests import COMPARED
 from bot.acts.checklist import local_today
 from bot.acts.find_movement import movements_called
@@ -20,9 +20,10 @@ from scheduler.pain.left_out import left_out_for
 from scheduler.pain.values import Side
 from scheduler.training.exposure_reading import best_value
 from scheduler.training.values import Exposure, Rung
-from storage.queries import history
+from storage.queries import history, people
 from storage.records.people import Person
 
+PICTURE = "history.picture"
 EXPOSURES_SHOWN = 5  # [sessions] ch: one glance
 MOVEMENTS_SHOWN = 10  # [lines] ch: one screen; any other by its name
 PAIN_AFTER = timedelta(days=1)  # [days] ch: the day itself and the next morning
@@ -58,7 +59,7 @@ def chosen(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tap
 
 
 def show_movement(turn: Turn, person: Person, movement: Movement) -> None:
-    """Show the last times of one movement with pain beneath; its picture follows here."""
+    """Show the last times of one movement with pain beneath; its picture comes by a button."""
     today = local_today(turn, person)
     done = history.latest_exposures(
         turn.tx, person.id, [movement.key], most=EXPOSURES_SHOWN, before=today + A_DAY
@@ -72,8 +73,22 @@ def show_movement(turn: Turn, person: Person, movement: Movement) -> None:
         words.exposure(tongue, movement, one, pains=pains.get(place, ()))
         for place, one in enumerate(done)
     ]
-    taps = [[Tap(words.how_label(tongue), "how_to.show", {"movement": movement.key})]]
+    about = {"movement": movement.key}
+    taps = [
+        [
+            Tap(words.picture_label(tongue), PICTURE, about),
+            Tap(words.how_label(tongue), "how_to.show", about),
+        ]
+    ]
     turn.say(person, words.of_movement(tongue, movement, lines), taps=taps)
+
+
+def picture(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+    """Send the athlete their own picture of the movement."""
+    athlete = people.athlete(turn.tx, person.id)
+    if athlete is None:
+        return Outcome.STALE_TAP
+    return history_picture.send(turn, person, athlete, str(arguments["movement"]))
 
 
 def _show_bests(
@@ -152,4 +167,4 @@ def _taps(turn: Turn, person: Person, movements: Iterable[Movement]) -> list[lis
     ]
 
 
-TAPS = {"history.of": chosen}
+TAPS = {"history.of": chosen, PICTURE: picture}

@@ -100,3 +100,8 @@ def name_label(tongue: Tongue, movement: Movement) -> str:
 def how_label(tongue: Tongue) -> str:
     """Label the button to the how-to."""
     return labels.label(tongue, "How to do it")
+
+
+def picture_label(tongue: Tongue) -> str:
+    """Label the button that draws the movement."""
+    return labels.label(tongue, "As a picture")

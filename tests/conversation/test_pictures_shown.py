@@ -7,9 +7,10 @@ from typing import Any
 
 import pytest
 
-from bot.acts import history_picture, refused_message, send_digest
+from bot.acts import refused_message, send_digest, show_history
 from bot.outcomes import Outcome
 from bot.pictures.values import PICTURE, HistoryPicture, Picture, SeasonPicture, TeamPicture
+from bot.turn import Tap
 from scheduler.pain.values import Level, Urgency
 from storage.queries import people
 from storage.records.people import AthleteState, Person
@@ -117,14 +118,15 @@ def test_an_athlete_sees_the_own_season_as_words_and_as_a_picture(bench: Bench):
 def test_an_athlete_gets_the_own_history_of_a_movement(bench: Bench):
     ana = bench.add_athlete("Ana Lark")
     trained(bench, ana)
-    with bench.turn() as turn:
-        athlete = people.athlete(turn.tx, ana.id)
-        assert athlete is not None
-        assert history_picture.send(turn, ana, athlete, "bar_hang") is Outcome.COMMAND
-        assert history_picture.send(turn, ana, athlete, "no_such") is Outcome.NOT_UNDERSTOOD
     assert ana.chat_id is not None
+    bench.write("/history bar hang", chat_id=ana.chat_id)
+    assert bench.tap("As a picture", chat_id=ana.chat_id) is Outcome.COMMAND
     (row,) = photos(bench, ana.chat_id)
     assert row.subject is None
+    with bench.turn() as turn:
+        about = {"movement": "no_such"}
+        turn.say(ana, "long ago", taps=[[Tap("An old one", show_history.PICTURE, about)]])
+    assert bench.tap("An old one", chat_id=ana.chat_id) is Outcome.NOT_UNDERSTOOD
     assert "not in the library" in bench.last(ana.chat_id)
 
 
