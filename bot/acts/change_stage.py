@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from bot.acts import draw_week, propose_stage, tests_end
+from bot.acts import ask_why, draw_week, propose_stage, tests_end
 from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
@@ -15,11 +15,12 @@ from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_checklist, coach_stage
+from bot.wording import coach_changes, coach_checklist, coach_stage
 from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.people import Athlete, Person
 
+ACT = "coach.stage"
 STAGES = range(1, 6)
 STAGE_AND_REASON = re.compile(r"\s*(?P<stage>-?\d{1,4})\b[\s,.:;-]*(?P<why>.*)", re.DOTALL)
 
@@ -46,7 +47,16 @@ def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
     elif stage == athlete.stage:
         turn.say(coach, coach_stage.same(tongue, name=named.person.name, stage=stage))
     elif not why:
-        turn.say(coach, coach_stage.reason_missing(tongue, name=named.person.name, stage=stage))
+        what = coach_stage.to_change(tongue, name=named.person.name, old=athlete.stage, new=stage)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id, "rest": str(stage)},
+            text=coach_changes.ask_in_words(tongue, what=what),
+            whys=(),
+        )
     else:
         return _against_checklist(turn, coach, named, stage=stage, why=why)
     return Outcome.NOT_UNDERSTOOD
@@ -269,5 +279,5 @@ def _say_changed_since(turn: Turn, coach: Person, person: Person, athlete: Athle
 
 
 command, picked = entries(
-    ask_or_change, act="coach.stage", example=coach_stage.EXAMPLE
+    ask_or_change, act=ACT, example=coach_stage.EXAMPLE
 )  # ``/stage NAME n reason``.

@@ -3,15 +3,19 @@
 from collections.abc import Mapping
 from typing import Any
 
+from bot.acts import ask_why
 from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.own_standards import DECIDED, decided_by_coach
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
+from bot.wording import coach_changes
 from bot.wording import coach_settings as words
 from storage.queries import care
 from storage.records.people import Person
+
+ACT = "coach.shown"
 
 
 def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -22,8 +26,16 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.no_standards(tongue, stage=athlete.stage))
         return Outcome.NOT_UNDERSTOOD
     if not named.rest.strip():
-        turn.say(coach, words.reason_missing(tongue, example=words.SHOWN_EXAMPLE))
-        return Outcome.NOT_UNDERSTOOD
+        what = words.to_decide(tongue, name=named.person.name)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id},
+            text=coach_changes.ask_in_words(tongue, what=what),
+            whys=(),
+        )
     decided = decided_by_coach(turn, athlete)
     taps = [
         [
@@ -79,5 +91,5 @@ def decide(
 
 
 # ``/shown NAME reason``: then a button for each standard of the stage.
-command, picked = entries(ask, act="coach.shown", example=words.SHOWN_EXAMPLE)
-TAPS = {"coach.shown": picked, "coach.shown_one": decide}
+command, picked = entries(ask, act=ACT, example=words.SHOWN_EXAMPLE)
+TAPS = {ACT: picked, "coach.shown_one": decide}

@@ -74,7 +74,6 @@ from storage.records.wire import OpenQuestion
 ASKS = frozenset(
     {
         tell_athlete.WRITE,
-        clear_pain.ASK,
         clear_pain.DAY,
         ask_why.ASK,
         set_group.ASK,
@@ -351,8 +350,6 @@ def _is_how_to(event: SentMedia) -> bool:
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
     about, waited = question.subject, turn.now - question.asked_at
     match question.kind:
-        case clear_pain.ASK:
-            return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
         case ask_why.ASK:
