@@ -203,6 +203,7 @@ def test_age_of_an_alert_is_told(bench: Bench):
 
 def test_help_of_an_owner_who_coaches_lists_a_command_of_both_desks_once(bench: Bench):
     owner = bench.add_coach("Ola Reed", chat_id=COACH_CHAT + 1, is_owner=True)
+    assert owner.chat_id is not None
     bench.write("/help", chat_id=owner.chat_id)
     assert bench.last(owner.chat_id).count("/erase ·") == 1
     assert "/house ·" in bench.last(owner.chat_id)

@@ -9,20 +9,17 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlmodel import select
 
 from bot.acts import draw_week, export_files, in_force
 from bot.outcomes import Outcome
-from bot.rounds import house_round
 from scheduler.catalogue.demand_lint import implied_demands
 from scheduler.catalogue.library import packaged_texts
-from scheduler.catalogue.values import Demand, Movement
+from scheduler.catalogue.values import Movement
 from scheduler.pain.values import Level, Side
 from scheduler.training.rulebook import packaged_text
-from storage.queries import due, people
+from storage.queries import people
 from storage.records.training import SessionRecord
 from storage.records.wire import Operation
-from storage.tables.wire import ButtonRow
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
 from tests.conversation.own_files import (
     ADDED,
@@ -31,15 +28,14 @@ from tests.conversation.own_files import (
     announce,
     arrive,
     fetched,
+    file_of,
+    less_demanding,
     library_of,
     put,
     send,
     versions,
     without,
 )
-
-OF_THE_WRIST = {Demand.WRIST_EXTENSION, Demand.IMPACT, Demand.GRIP}
-"""COMMON PRACTICE (left_out.yaml): what a painful wrist leaves out."""
 
 
 @pytest.fixture
@@ -158,7 +154,7 @@ def test_a_key_may_not_become_another_movement(stage: Stage) -> None:
 def test_what_was_changed_is_shown_with_whom_it_meets(stage: Stage) -> None:
     movement = _planned(stage)
     name = movement.name
-    file = _file_of(movement.key)
+    file = file_of(movement.key)
     text = packaged_texts()[file].replace(movement.common_fault, "Your ribs lift.", 1)
     send(stage, text, "/movements clearer", name=file)
     assert f"~ {name}: common_fault" in stage.last(COACH_CHAT)
@@ -171,13 +167,9 @@ def _planned(stage: Stage) -> Movement:
     return stage.house.library.movements[item.movement_key]
 
 
-def _file_of(key: str) -> str:
-    return next(name for name, text in packaged_texts().items() if f"- key: {key}\n" in text)
-
-
 def _remove(stage: Stage, key: str) -> tuple[str, str]:
     """Return the file without a movement that no ladder needs."""
-    file = _file_of(key)
+    file = file_of(key)
     return file, without(packaged_texts()[file], key)
 
 
@@ -245,7 +237,7 @@ def test_a_change_does_not_bring_back_what_hurts(stage: Stage) -> None:
         and rested.hits(one, Side.LEFT)
         and not rested.hits(one.model_copy(update={"demands": implied_demands(one)}), Side.LEFT)
     )
-    file, fewer = _less_demanding(movement)
+    file, fewer = less_demanding(movement)
     assert send(stage, fewer, "/movements try", name=file) is Outcome.NOT_UNDERSTOOD
     assert f"{movement.name} is left out or eased for Ines" in stage.last(COACH_CHAT)
     assert versions(stage, file) == ()
@@ -257,7 +249,7 @@ def test_fewer_demands_are_pointed_out_where_nothing_hurts(stage: Stage) -> None
         for one in stage.house.library.movements.values()
         if not (one.easier or one.harder) and one.demands - implied_demands(one)
     )
-    file, fewer = _less_demanding(movement)
+    file, fewer = less_demanding(movement)
     assert send(stage, fewer, "/movements try", name=file) is Outcome.ASKED
     assert "Fewer demands: pain there would no longer take it out." in stage.last(COACH_CHAT)
 
@@ -296,65 +288,6 @@ def test_what_was_replaced_meanwhile_is_shown_anew(stage: Stage) -> None:
     assert stage.tap_token(old, None, chat_id=COACH_CHAT) is Outcome.ASKED
     assert "name Wall shrug, low → Low wall shrug" in stage.last(COACH_CHAT)
     assert len(versions(stage)) == 1
-
-
-def test_a_button_and_a_question_carry_no_file_and_outlive_a_restart(stage: Stage) -> None:
-    send(stage, ADDED, "/movements a gentler shrug")
-    with stage.database.transaction() as tx:
-        held = [str(row.arguments) for row in tx.exec(select(ButtonRow)).all()]
-    assert not any("low_wall_shrug" in one for one in held)
-    stage.restart()
-    assert stage.tap("Put in force", chat_id=COACH_CHAT) is Outcome.COMMAND
-    assert versions(stage)[0].content == ADDED
-    send(stage, packaged_texts()[FILE], "/movements")
-    stage.restart()
-    stage.write("back to what it was", chat_id=COACH_CHAT)
-    assert versions(stage)[0].words == "back to what it was"
-
-
-def test_the_button_of_a_file_that_is_kept_no_more_says_to_send_it_again(stage: Stage) -> None:
-    send(stage, ADDED, "/movements a gentler shrug")
-    stage.later(days=6)
-    forget(stage)
-    _, token = stage.button("Put in force", chat_id=COACH_CHAT)
-    stage.later(days=2)  # DERIVED: a day past the 7 that a file is kept
-    forget(stage)
-    assert stage.tap_token(token, None, chat_id=COACH_CHAT) is Outcome.STALE_TAP
-    assert stage.last(COACH_CHAT) == "I no longer have that file. Send it again."
-    assert versions(stage) == ()
-
-
-def forget(stage: Stage) -> None:
-    with stage.turn() as turn:
-        due.clear_mark(turn.tx, house_round.FORGOT)
-        house_round.forget(turn)
-
-
-def test_who_was_hurt_since_the_file_was_shown_keeps_it_from_being_put_in_force(
-    stage: Stage,
-) -> None:
-    movement = next(
-        one
-        for one in stage.house.library.movements.values()
-        if not (one.easier or one.harder)
-        and one.demands & OF_THE_WRIST
-        and not implied_demands(one) & OF_THE_WRIST
-    )
-    file, fewer = _less_demanding(movement)
-    assert send(stage, fewer, "/movements try", name=file) is Outcome.ASKED
-    stage.write("left wrist 7/10")
-    assert stage.tap("Put in force", chat_id=COACH_CHAT) is Outcome.NOT_UNDERSTOOD
-    assert f"{movement.name} is left out or eased for Ines" in stage.last(COACH_CHAT)
-    assert versions(stage, file) == ()
-
-
-def _less_demanding(movement: Movement) -> tuple[str, str]:
-    """Return the file of a movement with only the demands that its other words imply."""
-    file = _file_of(movement.key)
-    text = packaged_texts()[file]
-    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
-    kept = ", ".join(sorted(one.value for one in implied_demands(movement)))
-    return file, f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"
 
 
 def test_each_coach_has_their_own(stage: Stage) -> None:
