@@ -214,6 +214,7 @@ def confirm(turn: Turn, coach: Person, draft: FileDraft, *, why: str) -> Outcome
         by_id=coach.id,
         at=turn.now,
     )
+    file_drafts.forget(turn.tx, draft.id)
     care.write_audit(
         turn.tx,
         at=turn.now,

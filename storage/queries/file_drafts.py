@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session
+from sqlmodel import Session, col, delete
 
 from storage.records.media import FileDraft, FileKind
 from storage.tables.media import FileDraftRow
@@ -42,3 +42,8 @@ def draft(tx: Session, draft_id: str, *, coach_id: int) -> FileDraft | None:
     """Return a coach's own draft, while it is kept."""
     row = tx.get(FileDraftRow, draft_id)
     return None if row is None or row.coach_id != coach_id else FileDraft.model_validate(row)
+
+
+def forget(tx: Session, draft_id: str) -> None:
+    """Let go of a draft: it is in force now, as a version."""
+    tx.exec(delete(FileDraftRow).where(col(FileDraftRow.id) == draft_id))

@@ -14,6 +14,7 @@ from scheduler.catalogue.demand_lint import implied_demands
 from scheduler.catalogue.library import packaged_texts
 from scheduler.catalogue.values import Demand
 from storage.queries import due
+from storage.tables.media import FileDraftRow
 from storage.tables.wire import ButtonRow
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
 from tests.conversation.own_files import ADDED, FILE, less_demanding, send, versions
@@ -37,6 +38,8 @@ def test_a_button_and_a_question_carry_no_file_and_outlive_a_restart(stage: Stag
     stage.restart()
     assert stage.tap("Put in force", chat_id=COACH_CHAT) is Outcome.COMMAND
     assert versions(stage)[0].content == ADDED
+    with stage.database.transaction() as tx:
+        assert tx.exec(select(FileDraftRow)).all() == []  # what is in force is kept once
     send(stage, packaged_texts()[FILE], "/movements")
     stage.restart()
     stage.write("back to what it was", chat_id=COACH_CHAT)
