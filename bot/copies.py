@@ -7,11 +7,13 @@ from pathlib import Path
 
 from sqlmodel import Session
 
-from bot.acts.erase_person import OWED_TO_COACHES, WIPE_ASKED
+from bot.acts.coach_dues import OWED_TO_COACHES
+from bot.acts.erase_person import WIPE_ASKED
 from bot.config import SetUpError
 from storage import backup, erasure, erasure_list, outbox
 from storage.backup import CopyError
 from storage.database import Database
+from storage.erasure import OtherRole
 from storage.migrate import NewerDatabaseError, migrate
 from storage.private_file import database_file, remove_with_log
 from storage.queries import due, leaving, people
@@ -145,8 +147,8 @@ def _erase_again(tx: Session, one: Erasure, *, at: datetime) -> bool:
     if came_at is None or came_at > one.erased_at:
         erasure.note_erasure(tx, one.person_id, at=one.erased_at, is_whole=one.is_whole)
         return False
-    erasure.erase(
-        tx, one.person_id, at=one.erased_at, is_whole=one.is_whole, kept_dues=OWED_TO_COACHES
-    )
+    stays = None if one.is_whole else OtherRole(kept_dues=OWED_TO_COACHES)
+    erasure.erase(tx, one.person_id, at=one.erased_at, stays=stays)
+    erasure.note_erasure(tx, one.person_id, at=one.erased_at, is_whole=one.is_whole)
     due.set_mark(tx, WIPE_ASKED, at=at)
     return True

@@ -62,7 +62,8 @@ def _erase(tx: Session, person: Person, athlete: Athlete | None, *, at: datetime
     if athlete is not None:
         erase_person.erase(Turn(tx=tx, now=at, house=house), person, athlete, asked_by=None)
     if athlete is None or person.is_coach or person.is_owner:
-        erasure.erase(tx, person.id, at=at, is_whole=True)
+        erasure.erase(tx, person.id, at=at)
+        erasure.note_erasure(tx, person.id, at=at, is_whole=True)
         care.write_audit(tx, at=at, what="person.erased", athlete_id=None)
 
 

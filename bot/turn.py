@@ -173,20 +173,6 @@ class Turn:
             payload["buttons"] = self._rows(to, to.chat_id, taps)
         self._put(to.chat_id, Operation.MEDIA, payload, subject=subject)
 
-    def send_page(
-        self,
-        to: Person,
-        page: Mapping[str, Any],
-        *,
-        file_name: str,
-        caption: str,
-        subject: str | None = None,
-    ) -> None:
-        """Send a page as a file; its facts are kept here and drawn when it leaves."""
-        if to.chat_id is not None:
-            payload = {"page": dict(page), "file_name": file_name, "caption": caption}
-            self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
-
     def send_picture(
         self,
         to: Person,
@@ -263,18 +249,24 @@ class Turn:
     def send_file(
         self,
         to: Person,
-        wanted: Mapping[str, Any],
         *,
         file_name: str,
         caption: str,
+        wanted: Mapping[str, Any] | None = None,
         page: Mapping[str, Any] | None = None,
         subject: str | None = None,
     ) -> None:
-        """Send a file that is made when it leaves; only which one waits here, and a page for it."""
+        """Send a file that is made when it leaves; until then only what it is made of waits here.
+
+        ``wanted`` says which file, ``page`` the facts of a page in it; alone, the page is the file.
+        """
         if to.chat_id is not None:
-            payload = {"file": dict(wanted), "file_name": file_name, "caption": caption}
-            if page is not None:
-                payload["page"] = dict(page)
+            made_of = {"file": wanted, "page": page}
+            payload = {
+                **{key: dict(one) for key, one in made_of.items() if one is not None},
+                "file_name": file_name,
+                "caption": caption,
+            }
             self._put(to.chat_id, Operation.DOCUMENT, payload, subject=subject)
 
     def set_menu(self, to: Person, commands: Sequence[tuple[str, Template]]) -> None:

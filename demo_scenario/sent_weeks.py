@@ -13,14 +13,14 @@ from scheduler.training.week_reasons import WeekReason
 from scheduler.training.week_values import BOTH_ARMS, DayLetter, Invariant, Slot, WeekRequest
 from storage.queries import people, training
 from storage.records.people import Athlete, AthleteState
-from storage.records.training import SessionRecord, SessionState, WeekRecord
+from storage.records.training import OffBecause, SessionRecord, SessionState, WeekRecord
 
 JUDGED = (Invariant.PAIRING, Invariant.CHAINS)
 RECORDED_AS = {
     Invariant.PAIRING: {WeekReason.PARTNER_MISSING, WeekReason.NOT_ALTERNATING},
     Invariant.CHAINS: {WeekReason.ONE_CHAIN_THIS_WEEK, WeekReason.ONE_CHAIN_ONLY},
 }
-EXCUSES = ("left_out", "too_late")
+EXCUSES = (OffBecause.LEFT_OUT, OffBecause.TOO_LATE)
 
 
 def broken_weeks(turn: Turn, *, start: date) -> Iterator[str]:

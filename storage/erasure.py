@@ -9,11 +9,12 @@ The person's own row stays, blank: its id may stand in buttons and in copies of 
 a database gives a free number to the next who comes.
 """
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Column, ColumnElement, Table, or_, tuple_
+from sqlalchemy import Column, ColumnElement, Select, Table, or_, tuple_
 from sqlalchemy import select as select_columns
 from sqlmodel import Session, col, update
 
@@ -29,8 +30,27 @@ APART = frozenset({"person", "inbox", "outbox", "erasure"})
 FAREWELL = "farewell"
 """The subject of the last messages about an erasure: their rows go as soon as they are sent."""
 
+DUES_ABOUT = {"alert": "alert", "proposal_told": "proposal", "review_told": "proposal"}
+"""What was done once about a row that may be somebody else's, by kind: the table of that row."""
+ROWS_AT_ONCE = (
+    500  # [rows] ch: a statement's variables are bounded, and so is what is looked through
+)
+
 Doomed = dict[str, set[tuple[Any, ...]]]
 """By table: the keys of the rows that go."""
+
+
+@dataclass(frozen=True)
+class OtherRole:
+    """What somebody keeps who is erased as an athlete only, and coaches or owns the house as well.
+
+    ``kept_dues``: the kinds of due things that a coach is owed. ``lost_acts``: whose buttons go;
+    None: of all acts. ``kept_before``: what was said in the chat before that instant stays.
+    """
+
+    kept_dues: Collection[str] = ()
+    lost_acts: Collection[str] | None = None
+    kept_before: datetime | None = None
 
 
 def erase(
@@ -38,30 +58,30 @@ def erase(
     person_id: int,
     *,
     at: datetime,
-    is_whole: bool,
-    kept_dues: Collection[str] = (),
+    stays: OtherRole | None = None,
 ) -> dict[str, int]:
     """Erase a person; return how many rows went, by table.
 
-    ``is_whole`` False: a coach or an owner stays that, with name and chat, and what goes is all
-    that they were as an athlete. ``kept_dues`` are the kinds of due things that a coach is owed.
+    ``stays``: a coach or an owner stays that, with name and chat, and what goes is all that they
+    were as an athlete. Whether it is noted (:func:`note_erasure`) is for whoever asks.
     """
     tx.flush()
     person = tx.get_one(PersonRow, person_id)
     name, chat_id = person.name, person.chat_id
-    doomed = rows_of(tx, person_id, chat_id)
-    if not is_whole:
-        _spare_other_role(tx, doomed, person_id, kept_dues)
+    doomed = _rows_of(tx, person_id, chat_id)
+    if stays is not None:
+        _spare_other_role(tx, doomed, person_id, stays)
     _loosen(tx, doomed)
-    forget_references(tx, doomed, person_id, name=name if is_whole else None)
+    _forget_references(tx, doomed, person_id, name=name if stays is None else None)
     for table in reversed(metadata.sorted_tables):
-        delete_rows(tx, table, doomed.get(table.name, set()))
-    if chat_id is not None:
-        _empty_chat(tx, chat_id, at=at, is_given_up=is_whole)
-    if is_whole:
+        _delete_rows(tx, table, doomed.get(table.name, set()))
+    if chat_id is not None and stays is None:
+        _give_up_chat(tx, chat_id, at=at)
+    elif chat_id is not None and stays is not None:
+        _empty_chat(tx, chat_id, since=stays.kept_before)
+    if stays is None:
         _forget_coach(tx, person_id)
         _blank(tx, person_id, at=at)
-    note_erasure(tx, person_id, at=at, is_whole=is_whole)
     tx.expire_all()
     return {name: len(keys) for name, keys in doomed.items() if keys}
 
@@ -72,7 +92,7 @@ def note_erasure(tx: Session, person_id: int, *, at: datetime, is_whole: bool) -
     tx.flush()
 
 
-def rows_of(tx: Session, person_id: int, chat_id: int | None) -> Doomed:
+def _rows_of(tx: Session, person_id: int, chat_id: int | None) -> Doomed:
     """Find the rows that are a person's, and those that belong to these, by table."""
     doomed: Doomed = {}
     for table in metadata.sorted_tables:  # parents come before what hangs on them
@@ -110,15 +130,16 @@ def _targets(column: Column[Any]) -> set[str]:
     return {key.column.table.name for key in column.foreign_keys}
 
 
-def _spare_other_role(
-    tx: Session, doomed: Doomed, person_id: int, kept_dues: Collection[str]
-) -> None:
+def _spare_other_role(tx: Session, doomed: Doomed, person_id: int, stays: OtherRole) -> None:
     """Keep what a coach or owner needs: their own way in, and what they were sent as one."""
     due, invitation = metadata.tables["due"], metadata.tables["invitation"]
+    button = metadata.tables["button"]
     spared: list[tuple[Table, ColumnElement[bool]]] = [
-        (due, due.c.kind.in_(list(kept_dues))),
+        (due, due.c.kind.in_(list(stays.kept_dues))),
         (invitation, invitation.c.role != "athlete"),
     ]
+    if stays.lost_acts is not None:
+        spared.append((button, button.c.act.not_in(list(stays.lost_acts))))
     for table, is_spared in spared:
         mine = table.c.person_id == person_id
         keys: Any = select_columns(*table.primary_key.columns).where(mine, is_spared)
@@ -135,12 +156,12 @@ def _loosen(tx: Session, doomed: Doomed) -> None:
                     tx.exec(table.update().where(column.in_(gone)).values({column.name: None}))
 
 
-def delete_rows(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
+def _delete_rows(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
     """Delete rows by their keys, some at a time."""
     columns = list(table.primary_key.columns)
     in_order = sorted(keys)
-    for start in range(0, len(in_order), 500):  # [rows] a statement's variables are bounded
-        some = in_order[start : start + 500]
+    for start in range(0, len(in_order), ROWS_AT_ONCE):
+        some = in_order[start : start + ROWS_AT_ONCE]
         chosen = (
             columns[0].in_([key[0] for key in some])
             if len(columns) == 1
@@ -149,11 +170,12 @@ def delete_rows(tx: Session, table: Table, keys: set[tuple[Any, ...]]) -> None:
         tx.exec(table.delete().where(chosen))
 
 
-def forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str | None) -> None:
-    """Find buttons and questions about the rows that go, and what was due for their alerts.
+def _forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str | None) -> None:
+    """Find buttons and questions about the rows that go, and what was done once about them.
 
     They are added to ``doomed``: the numbers of rows are given out anew, and a button must not
-    mean somebody else. Messages about them are about nobody from now on.
+    mean somebody else, nor a decision be kept from a coach who was told of another. Messages about
+    them are about nobody from now on.
     """
     ids = {table: {key[0] for key in keys} for table, keys in doomed.items()}
     about = {**ids, "athlete": {person_id}, "person": {person_id}}
@@ -161,18 +183,25 @@ def forget_references(tx: Session, doomed: Doomed, person_id: int, *, name: str 
         table = metadata.tables[table_name]
         key = next(iter(table.primary_key.columns))
         gone = doomed.setdefault(table_name, set())
-        rows: Any = select_columns(key, table.c[held])
-        gone.update((row[0],) for row in tx.exec(rows) if _mentions(row[1], about, name))
+        rows = _some_at_a_time(tx, select_columns(key, table.c[held]))
+        gone.update((row[0],) for row in rows if _mentions(row[1], about, name))
     due = metadata.tables["due"]
-    rows = select_columns(due.c.id, due.c.subject).where(due.c.kind == "alert")
+    done = select_columns(due.c.id, due.c.kind, due.c.subject).where(due.c.kind.in_(DUES_ABOUT))
     doomed.setdefault("due", set()).update(
         (row.id,)
-        for row in tx.exec(rows)
-        if row.subject.split(":")[0] in {str(one) for one in ids.get("alert", ())}
+        for row in _some_at_a_time(tx, done)
+        if row.subject.split(":")[0] in {str(one) for one in ids.get(DUES_ABOUT[row.kind], ())}
     )
     subjects = [f"athlete:{person_id}", *(f"clip:{one}" for one in ids.get("clip", ()))]
     # A number is given anew, and a reply would go to somebody else.
     tx.exec(update(OutboxRow).where(col(OutboxRow.subject).in_(subjects)).values(subject=None))
+
+
+def _some_at_a_time(tx: Session, query: Select[Any]) -> Iterator[Any]:
+    """Read rows in parts: years of buttons are never in memory at once."""
+    found = tx.connection().execute(query, execution_options={"yield_per": ROWS_AT_ONCE})
+    for part in found.partitions():
+        yield from part
 
 
 def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str | None) -> bool:
@@ -184,25 +213,31 @@ def _mentions(held: Mapping[str, Any], about: Mapping[str, set[Any]], name: str 
     )
 
 
-def _empty_chat(tx: Session, chat_id: int, *, at: datetime, is_given_up: bool) -> None:
-    """Empty what came from the chat and went to it; the numbers of updates stay, to know them.
+def _empty_chat(tx: Session, chat_id: int, *, since: datetime | None) -> None:
+    """Empty what came from the chat and went to it, all or since an instant; what waits stays."""
+    heard, said = InboxRow, OutboxRow
+    came = [col(heard.chat_id) == chat_id, col(heard.state) != InboxState.WAITING]
+    went = [
+        col(said.chat_id) == chat_id,
+        col(said.state).not_in((OutboxState.WAITING, OutboxState.SENDING)),
+    ]
+    if since is not None:
+        came.append(col(heard.received_at) >= since)
+        went.append(col(said.created_at) >= since)
+    tx.exec(update(heard).where(*came).values(raw=None))
+    tx.exec(update(said).where(*went).values(payload={}))
+
+
+def _give_up_chat(tx: Session, chat_id: int, *, at: datetime) -> None:
+    """Empty all that came from the chat and went to it; the numbers of updates stay, to know them.
 
     What is being sent at this instant cannot be called back: its row goes with the farewell.
     """
-    heard: dict[str, Any] = {"raw": None}
     mine = update(InboxRow).where(col(InboxRow.chat_id) == chat_id)
-    if is_given_up:
-        waiting = mine.where(col(InboxRow.state) == InboxState.WAITING)
-        tx.exec(waiting.values(state=InboxState.HANDLED, handled_at=at))
-        heard |= {"chat_id": None, "fault_reference": None, "outcome": "erased"}
-        tx.exec(mine.values(**heard))
-    else:
-        tx.exec(mine.where(col(InboxRow.state) != InboxState.WAITING).values(**heard))
+    waiting = mine.where(col(InboxRow.state) == InboxState.WAITING)
+    tx.exec(waiting.values(state=InboxState.HANDLED, handled_at=at))
+    tx.exec(mine.values(raw=None, chat_id=None, fault_reference=None, outcome="erased"))
     said = update(OutboxRow).where(col(OutboxRow.chat_id) == chat_id)
-    if not is_given_up:
-        ended = col(OutboxRow.state).not_in((OutboxState.WAITING, OutboxState.SENDING))
-        tx.exec(said.where(ended).values(payload={}))
-        return
     tx.exec(said.values(edits_outbox_id=None))
     in_flight = said.where(col(OutboxRow.state) == OutboxState.SENDING)
     tx.exec(in_flight.values(payload={}, subject=FAREWELL))
@@ -216,8 +251,9 @@ def _forget_coach(tx: Session, person_id: int) -> None:
 
     The versions of files themselves stay: what athletes trained is named in them.
     """
-    media, versions = metadata.tables["how_to_media"], metadata.tables["file_version"]
-    tx.exec(media.delete().where(media.c.coach_id == person_id))
+    versions = metadata.tables["file_version"]
+    for media in (metadata.tables["how_to_media"], metadata.tables["file_draft"]):
+        tx.exec(media.delete().where(media.c.coach_id == person_id))
     tx.exec(versions.update().where(versions.c.made_by_id == person_id).values(words=""))
 
 

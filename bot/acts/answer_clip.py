@@ -5,6 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import ask_for_clip, coach_question, find_athlete, show_clip
+from bot.acts.about_athlete import about_tapped
 from bot.acts.find_athlete import Named, athletes_for
 from bot.events import SentMedia, Tapped, Wrote
 from bot.outcomes import Outcome
@@ -35,10 +36,12 @@ def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
     return found if isinstance(found, Outcome) else show_oldest(turn, coach, of=found.person)
 
 
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def picked(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else show_oldest(turn, coach, of=found.person)
+    return show_oldest(turn, coach, of=found.person)
 
 
 def next_one(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:

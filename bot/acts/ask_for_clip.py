@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from bot.acts import find_athlete, pain_picture
+from bot.acts.about_athlete import about_tapped
 from bot.acts.clip_item import ASKED
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.item_facts import sent_items
@@ -71,16 +72,20 @@ def switch(turn: Turn, coach: Person, asked: AskedFor) -> Outcome:
     return found if isinstance(found, Outcome) else change(turn, coach, found, is_on=asked.is_on)
 
 
-def picked_on(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def picked_on(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else change(turn, coach, found, is_on=True)
+    return change(turn, coach, found, is_on=True)
 
 
-def picked_off(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def picked_off(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The athlete was chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else change(turn, coach, found, is_on=False)
+    return change(turn, coach, found, is_on=False)
 
 
 def change(turn: Turn, coach: Person, named: Named, *, is_on: bool) -> Outcome:

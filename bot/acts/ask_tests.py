@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete, guided_tests, record_results, send_session
-from bot.acts.about_athlete import entries
+from bot.acts import guided_tests, record_results, send_session
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.tell_athlete import tell
@@ -106,11 +106,11 @@ def _call_off_tap(turn: Turn, coach: Person, person: Person) -> Tap:
     return Tap(text, "coach.tests_off", {"athlete": person.id})
 
 
-def ask(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def ask(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Open the round; the athlete is told, and it can be taken back."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, athlete = found.person, found.athlete
     if athlete.state is not AthleteState.TRAINING or course_of(turn, person.id) is not None:
         return show(turn, coach, found) and Outcome.STALE_TAP
@@ -134,11 +134,11 @@ def ask(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped)
     return Outcome.COMMAND
 
 
-def call_off(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def call_off(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Take the tests back: what was tested so far stays on record and counts."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, tongue = found.person, turn.tongue(coach)
     course = course_of(turn, person.id)
     if course is None:

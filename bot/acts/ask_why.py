@@ -25,28 +25,33 @@ def ask(
     *,
     act: str,
     request: Mapping[str, Any],
-    what: str,
+    text: str,
     whys: Sequence[str] = PLAN_WHYS,
 ) -> Outcome:
-    """Ask why; whatever is answered goes on with ``act`` and the reason in its arguments."""
+    """Ask why; whatever is answered goes on with ``act`` and the reason in its arguments.
+
+    ``text`` is the question, ``whys`` the usual reasons that a tap gives: none where only own words
+    will do. The reason comes as ``why``, and behind what else was written of the command as
+    ``rest``: so a command goes on as if it had been written with its reason.
+    """
     tongue = turn.tongue(coach)
-    asked = {**request, "act": act, "what_said": what, "whys": list(whys)}
-    coach_question.ask(turn, coach, ASK, asked)
+    coach_question.ask(turn, coach, ASK, {**request, "act": act})
     taps = [
-        Tap(words.why_label(tongue, key), act, {**request, "why": _said(turn, coach, key)})
+        Tap(words.why_label(tongue, key), act, _with(request, words.why_label(tongue, key)))
         for key in whys
     ]
     turn.say(
         coach,
-        words.ask_why(tongue, what=what),
+        text,
         taps=[taps[at : at + A_ROW] for at in range(0, len(taps), A_ROW)],
         subject=subject_of(about),
     )
     return Outcome.ASKED
 
 
-def _said(turn: Turn, coach: Person, key: str) -> str:
-    return words.why_label(turn.tongue(coach), key)
+def _with(request: Mapping[str, Any], why: str) -> dict[str, Any]:
+    rest = f"{request.get('rest', '')} {why}".strip()
+    return {**request, "why": why, "rest": rest}
 
 
 def answered(
@@ -63,8 +68,8 @@ def answered(
     ``taps`` is the desk's table, by act.
     """
     coach_question.close(turn, coach)
-    request = {key: one for key, one in about.items() if key not in {"act", "what_said", "whys"}}
+    request = {key: one for key, one in about.items() if key != "act"}
     why = text.strip() if waited <= coach_question.FRESH else ""
     event = Tapped(chat_id=coach.chat_id or 0, at=turn.now, message_id=None, token="")
-    found: Outcome = taps[str(about["act"])](turn, coach, {**request, "why": why}, event)
+    found: Outcome = taps[str(about["act"])](turn, coach, _with(request, why), event)
     return found

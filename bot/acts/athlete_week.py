@@ -9,7 +9,15 @@ from contextlib import AbstractContextManager
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
-from bot.acts import digest_days, history_picture, limits, pain_picture, team_members, week_figures
+from bot.acts import (
+    apart,
+    digest_days,
+    history_picture,
+    limits,
+    pain_picture,
+    team_members,
+    week_figures,
+)
 from bot.acts.bests import Best, bests_between
 from bot.acts.standing_still import still_lines
 from bot.turn import ALBUM_MOST, Shot, Turn
@@ -27,14 +35,18 @@ OpenTurn = Callable[[], AbstractContextManager[Turn]]
 @dataclass(frozen=True)
 class AthleteWeek:
     """One athlete's week: main sets done, bests, the largest real change, how pain stands,
-    and the dose that has stood still longest, in words."""
+    and the dose that has stood still longest, in words.
 
-    push: int
-    pull: int
-    bests: tuple[Best, ...]
-    change: Change | None
-    level: Level
+    ``is_known`` False: it could not be worked out. ``level`` None: not even how pain stands.
+    """
+
+    push: int = 0
+    pull: int = 0
+    bests: tuple[Best, ...] = ()
+    change: Change | None = None
+    level: Level | None = None
     still: str = ""
+    is_known: bool = True
 
 
 @dataclass(frozen=True)
@@ -47,6 +59,26 @@ class Gathered:
 
 
 NOTHING = Gathered()
+
+
+def week_or_not(
+    turn: Turn, coach: Person, person: Person, athlete: Athlete, *, first: date, last: date
+) -> AthleteWeek:
+    """Look at one athlete's week; where a fault forbids it, only at how pain stands.
+
+    One athlete's fault never costs a coach the digest, which names who could not be worked out.
+    """
+    week = apart.looked_up(
+        turn,
+        f"P{person.id}-week",
+        lambda: week_of(turn, coach, person, athlete, first=first, last=last),
+    )
+    if week is not None:
+        return week
+    level = apart.looked_up(
+        turn, f"P{person.id}-level", lambda: pain_picture.picture_of(turn, athlete).level
+    )
+    return AthleteWeek(level=level, is_known=False)
 
 
 def week_of(
@@ -67,6 +99,11 @@ def week_of(
     )
 
 
+def levels_of(weeks: Mapping[int, AthleteWeek]) -> dict[int, Level]:
+    """Return how pain stands, by athlete; who is not in it could not be worked out."""
+    return {athlete_id: week.level for athlete_id, week in weeks.items() if week.level is not None}
+
+
 def gather(open_turn: OpenTurn, coach_id: int, on: date) -> Generator[None, None, Gathered]:
     """Gather a coach's digest in steps; the pictures of those who need a look come last."""
     with open_turn() as turn:
@@ -78,14 +115,14 @@ def gather(open_turn: OpenTurn, coach_id: int, on: date) -> Generator[None, None
         with open_turn() as turn:
             coach, pair = people.person(turn.tx, coach_id), _pair(turn, athlete_id)
             if pair is not None:
-                weeks[athlete_id] = week_of(turn, coach, *pair, first=first, last=last)
+                weeks[athlete_id] = week_or_not(turn, coach, *pair, first=first, last=last)
         yield
     with open_turn() as turn:
         coach = people.person(turn.tx, coach_id)
         members = team_members.members_of(
             turn,
             coach,
-            {athlete_id: week.level for athlete_id, week in weeks.items()},
+            levels_of(weeks),
             first=first,
             last=last,
         )

@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import find_athlete, week_figures
+from bot.acts import week_figures
+from bot.acts.about_athlete import about_tapped
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import subject_of
+from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Shot, Turn
@@ -18,11 +19,11 @@ from storage.records.people import Person
 ACT = "coach.balance"
 
 
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def tapped(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach's button on an athlete's screen."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     turn.send_picture(coach, shot_of(turn, coach, found.person))
     return Outcome.COMMAND
 

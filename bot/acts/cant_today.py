@@ -20,7 +20,7 @@ from scheduler.pain.red_flags import Stops
 from storage import buttons
 from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionRecord, SessionState
+from storage.records.training import OffBecause, SessionRecord, SessionState
 
 PAUSE = re.compile(
     r"(?P<number>\d{1,3}|an?|una?)\s*(?P<unit>days?|d[ií]as?|d|weeks?|semanas?|w)\b", re.IGNORECASE
@@ -107,13 +107,8 @@ def call_off(
     is_quiet: bool = False,
 ) -> None:
     """Call a session off; the next one stays where it is, so nothing piles up."""
-    training.change_session(
-        turn.tx,
-        session.id,
-        state=SessionState.TRAINED if session.has_results else SessionState.CALLED_OFF,
-        closed_at=turn.now,
-        called_off_because=reason.value if reason else "",
-    )
+    because = OffBecause(reason.value) if reason else OffBecause.UNSAID
+    close_session.call_off(turn, session, because)
     if reason in {CantReason.ILL, CantReason.TRAVELLING}:
         people.change_athlete(turn.tx, person.id, absence_reason=reason.value)
     care.write_audit(
@@ -173,7 +168,7 @@ def begin_own_break(
 
 def begin_break(turn: Turn, person: Person, *, until: date, by: Person, why: str = "") -> None:
     """Close what is out, send nothing until a day, and record who decided it."""
-    _close_for_break(turn, person)
+    close_session.call_off_open(turn, person, OffBecause.BREAK)
     athlete = people.change_athlete(
         turn.tx, person.id, state=AthleteState.PAUSED, paused_until=until
     )
@@ -213,21 +208,6 @@ def _pause_taps(turn: Turn, person: Person) -> list[Tap]:
 
 def _end_taps(turn: Turn, person: Person) -> TapRows:
     return [[Tap(words.end_label(turn.tongue(person)), "break.end")]]
-
-
-def _close_for_break(turn: Turn, person: Person) -> None:
-    """Close what is out: a break counts neither as trained nor as missed."""
-    for session in training.open_sessions(turn.tx, person.id):
-        if session.has_results:
-            close_session.close_quietly(turn, session)
-            continue
-        training.change_session(
-            turn.tx,
-            session.id,
-            state=SessionState.CALLED_OFF,
-            closed_at=turn.now,
-            called_off_because="break",
-        )
 
 
 def end_pause(turn: Turn, person: Person, athlete: Athlete) -> Outcome:

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, propose_stage, tests_end
-from bot.acts.about_athlete import entries
+from bot.acts import ask_why, draw_week, propose_stage, tests_end
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.checklist import checklist_of, local_today, measures_of
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.stage_history import CHANGED, TAKEN_BACK, held_stages, is_re_earned
@@ -15,11 +15,12 @@ from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_checklist, coach_stage
+from bot.wording import coach_changes, coach_checklist, coach_stage
 from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.people import Athlete, Person
 
+ACT = "coach.stage"
 STAGES = range(1, 6)
 STAGE_AND_REASON = re.compile(r"\s*(?P<stage>-?\d{1,4})\b[\s,.:;-]*(?P<why>.*)", re.DOTALL)
 
@@ -46,7 +47,16 @@ def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
     elif stage == athlete.stage:
         turn.say(coach, coach_stage.same(tongue, name=named.person.name, stage=stage))
     elif not why:
-        turn.say(coach, coach_stage.reason_missing(tongue, name=named.person.name, stage=stage))
+        what = coach_stage.to_change(tongue, name=named.person.name, old=athlete.stage, new=stage)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id, "rest": str(stage)},
+            text=coach_changes.ask_in_words(tongue, what=what),
+            whys=(),
+        )
     else:
         return _against_checklist(turn, coach, named, stage=stage, why=why)
     return Outcome.NOT_UNDERSTOOD
@@ -87,11 +97,11 @@ def _ask_once_more(turn: Turn, coach: Person, named: Named, *, stage: int, why: 
     )
 
 
-def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def anyway(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach moves the athlete up against an open checklist."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     stage = int(arguments["stage"])
     if found.athlete.stage != int(arguments["from"]):
         _say_changed_since(turn, coach, found.person, found.athlete)
@@ -100,11 +110,11 @@ def anyway(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     return Outcome.COMMAND
 
 
-def leave(turn: Turn, coach: Person, arguments: Mapping[str, Any], event: Tapped) -> Outcome:
+@about_tapped
+def leave(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], event: Tapped
+) -> Outcome:
     """The coach leaves the stage as it is."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     text = coach_stage.left_alone(
         turn.tongue(coach), name=found.person.name, stage=found.athlete.stage
     )
@@ -191,11 +201,11 @@ def take_back_tap(label: str, person: Person, done: Changed) -> Tap:
     return Tap(label, "coach.stage_back", about)
 
 
-def take_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def take_back(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Undo a change of stage, unless something changed since."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, athlete = found.person, found.athlete
     before, after = arguments["before"], arguments["after"]
     if _facts(athlete) != after:
@@ -269,5 +279,5 @@ def _say_changed_since(turn: Turn, coach: Person, person: Person, athlete: Athle
 
 
 command, picked = entries(
-    ask_or_change, act="coach.stage", example=coach_stage.EXAMPLE
+    ask_or_change, act=ACT, example=coach_stage.EXAMPLE
 )  # ``/stage NAME n reason``.

@@ -6,7 +6,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts.checklist import local_today
-from bot.acts.in_force import movement_files
+from bot.acts.in_force import movement_files, movements_in
 from bot.acts.pain_picture import picture_of
 from bot.turn import Turn
 from bot.wording import files_in_force as words
@@ -16,14 +16,17 @@ from scheduler.catalogue.library import library_of, packaged_movements, read_bes
 from scheduler.catalogue.values import Movement
 from scheduler.located_yaml import WrongFileError
 from scheduler.pain.values import LeftOut, Side
-from scheduler.training.rulebook import default_rulebook, read_rulebook
+from scheduler.training.rulebook import Rulebook, default_rulebook, read_rulebook
 from scheduler.training.rulebook_difference import differing, movements_named
 from storage.queries import people, training
+from storage.records.media import FileKind
 from storage.records.people import Athlete, Person
 from storage.records.training import SessionState
 
 LOOKED_BACK = timedelta(days=7)  # [days] ch: what was trained in a week comes again in the next
 ARMS = (Side.LEFT, Side.RIGHT)
+Meaning = Mapping[str, Any]
+"""What a file says, as plain values: movements, or a rulebook."""
 
 
 @dataclass(frozen=True)
@@ -35,30 +38,63 @@ class Refused:
 
 @dataclass(frozen=True)
 class Checked:
-    """What a file means, and what it changes in the coach's words; ``lines`` empty: nothing."""
+    """What a file changes in the coach's words; ``lines`` empty: nothing."""
 
-    meaning: Mapping[str, Any]
     lines: tuple[str, ...]
     concerned: tuple[tuple[str, str], ...] = field(default=())
 
 
-def check_movements(
-    turn: Turn, coach: Person, *, name: str, content: str | None
-) -> Checked | Refused:
-    """Check a file of movements together with the others, the standards and the athletes.
+def read(
+    turn: Turn, coach: Person, kind: FileKind, *, name: str, content: str | None
+) -> Meaning | Refused:
+    """Read a file once: what it means is kept, and never parsed again.
 
     ``content`` None is the file as it comes with the package.
     """
-    files = movement_files(turn, coach.id)
-    others = {one: each for one, each in files.items() if one != name}
     try:
-        movements = (
-            packaged_movements().get(name, ())
-            if content is None
-            else read_beside(content, file_name=name, others=others)
-        )
+        if kind is FileKind.STANDARDS:
+            return _read_standards(name, content)
+        others = _others(turn, coach, name)
+        return _read_movements(name, content, others)
     except WrongFileError as wrong:
         return Refused(problems=wrong.problems)
+
+
+def _read_movements(
+    name: str, content: str | None, others: Mapping[str, tuple[Movement, ...]]
+) -> Meaning:
+    movements = (
+        packaged_movements().get(name, ())
+        if content is None
+        else read_beside(content, file_name=name, others=others)
+    )
+    return {"movements": [one.model_dump(mode="json") for one in movements]}
+
+
+def _read_standards(name: str, content: str | None) -> Meaning:
+    rulebook = default_rulebook() if content is None else read_rulebook(content, file_name=name)
+    return rulebook.model_dump(mode="json")
+
+
+def _others(turn: Turn, coach: Person, name: str) -> dict[str, tuple[Movement, ...]]:
+    files = movement_files(turn, coach.id)
+    return {one: each for one, each in files.items() if one != name}
+
+
+def check(
+    turn: Turn, coach: Person, kind: FileKind, *, name: str, meaning: Meaning
+) -> Checked | Refused:
+    """Check what a file means against everything else that is in force, and against who trains."""
+    if kind is FileKind.STANDARDS:
+        return _check_standards(turn, coach, Rulebook.model_validate(meaning))
+    return _check_movements(turn, coach, name=name, movements=movements_in(meaning))
+
+
+def _check_movements(
+    turn: Turn, coach: Person, *, name: str, movements: Sequence[Movement]
+) -> Checked | Refused:
+    """Check movements together with the other files', the standards and the athletes."""
+    others = _others(turn, coach, name)
     after = {one.key: one for each in (*others.values(), movements) for one in each}
     difference = compare(turn.house.library.movements, after)
     problems = [
@@ -69,21 +105,12 @@ def check_movements(
     ]
     if problems:
         return Refused(problems=tuple(problems))
-    meaning = {"movements": [one.model_dump(mode="json") for one in movements]}
     lines = words.movements_differ(turn.tongue(coach), difference, _successors(difference, after))
-    return Checked(
-        meaning=meaning, lines=lines, concerned=tuple(_concerned(turn, coach, difference.keys))
-    )
+    return Checked(lines=lines, concerned=tuple(_concerned(turn, coach, difference.keys)))
 
 
-def check_standards(
-    turn: Turn, coach: Person, *, name: str, content: str | None
-) -> Checked | Refused:
-    """Check a rulebook by its own schema, and that every movement it names is there."""
-    try:
-        rulebook = default_rulebook() if content is None else read_rulebook(content, file_name=name)
-    except WrongFileError as wrong:
-        return Refused(problems=wrong.problems)
+def _check_standards(turn: Turn, coach: Person, rulebook: Rulebook) -> Checked | Refused:
+    """Check that every movement is there that a rulebook names."""
     tongue, library = turn.tongue(coach), turn.house.library
     unknown = [
         words.unknown_movement(tongue, place=place, key=key)
@@ -99,9 +126,7 @@ def check_standards(
     if unknown:
         return Refused(problems=tuple(unknown))
     changes = differing(turn.house.rulebook, rulebook)
-    return Checked(
-        meaning=rulebook.model_dump(mode="json"), lines=words.numbers_differ(tongue, changes)
-    )
+    return Checked(lines=words.numbers_differ(tongue, changes))
 
 
 def _lasting(turn: Turn, coach: Person, difference: LibraryDifference) -> Iterator[str]:

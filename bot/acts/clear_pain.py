@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import answer_alert, coach_question, draw_week, find_athlete
+from bot.acts import answer_alert, ask_why, coach_question, draw_week, find_athlete
 from bot.acts.about_athlete import entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
@@ -27,20 +27,10 @@ from storage.records.care import AlertState
 from storage.records.people import Person
 from storage.records.wire import MessageKind
 
-ASK, DAY = "coach.clear", "coach.clear_day"
+ACT, DAY = "coach.clear", "coach.clear_day"
 CLEARED = "pain.cleared"
 WEEK = timedelta(days=7)  # [days] ch: what the button "in a week" means
 FARTHEST = timedelta(days=365)  # [days] ch: a later day is a slip of the thumb
-
-
-def hear_reason(
-    turn: Turn, coach: Person, about: Mapping[str, Any], text: str, *, waited: timedelta
-) -> Outcome:
-    """The reason came as the next text; one that comes late may be about something else."""
-    coach_question.close(turn, coach)
-    rest = text if waited <= coach_question.FRESH else ""
-    found = find_athlete.tapped(turn, coach, {**about, "rest": rest})
-    return found if isinstance(found, Outcome) else begin(turn, coach, found)
 
 
 def begin(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -51,13 +41,15 @@ def begin(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, coach_clear.nothing_left_out(tongue, name=named.person.name))
         return Outcome.COMMAND
     if not named.rest.strip():
-        coach_question.ask(turn, coach, ASK, {"athlete": named.person.id})
-        turn.say(
+        return ask_why.ask(
+            turn,
             coach,
-            coach_clear.ask_reason(tongue, name=named.person.name, places=held),
-            subject=subject_of(named.person),
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id},
+            text=coach_clear.ask_reason(tongue, name=named.person.name, places=held),
+            whys=(),  # who may train again is said in own words, never by one tap
         )
-        return Outcome.ASKED
     request = {
         "athlete": named.person.id,
         "why": named.rest.strip(),
@@ -335,4 +327,4 @@ def _day_in(text: str) -> date | None:
         return None
 
 
-command, picked = entries(begin, act=ASK, example=coach_clear.EXAMPLE)  # ``/clear NAME reason``.
+command, picked = entries(begin, act=ACT, example=coach_clear.EXAMPLE)  # ``/clear NAME reason``.

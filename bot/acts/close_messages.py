@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete
-from bot.acts.find_athlete import subject_of
+from bot.acts.about_athlete import about_tapped
+from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -25,11 +25,11 @@ def tap_for(turn: Turn, coach: Person, person: Person) -> Tap | None:
     return Tap(label, CLOSE, {"athlete": person.id, "messages": [one.id for one in waiting]})
 
 
-def close(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def close(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Close the messages that the coach had before them; one that came since stays."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, tongue = found.person, turn.tongue(coach)
     shown = set(arguments["messages"])
     ids = [one.id for one in care.unanswered(turn.tx, [person.id]) if one.id in shown]
@@ -48,11 +48,11 @@ def close(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tappe
     return Outcome.COMMAND
 
 
-def reopen(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def reopen(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Put them back onto the roster."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     ids = [int(one) for one in arguments["messages"]]
     care.set_answered(turn.tx, care.messages_of(turn.tx, found.person.id, ids), at=None)
     _record(turn, coach, found.person, REOPENED, ids)

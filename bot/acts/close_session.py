@@ -10,7 +10,7 @@ from bot.wording import changes
 from bot.wording import session as words
 from storage.queries import care, people, training
 from storage.records.people import Person
-from storage.records.training import SessionRecord, SessionState
+from storage.records.training import OffBecause, SessionRecord, SessionState
 
 LINES_MOST = 3  # [lines] ch: what changes fits one glance; all of it is behind /why
 
@@ -44,6 +44,26 @@ def close_quietly(turn: Turn, session: SessionRecord) -> None:
     """Close what got no more answers: trained if anything was reported, missed else."""
     state = SessionState.TRAINED if session.has_results else SessionState.MISSED
     training.change_session(turn.tx, session.id, closed_at=turn.now, state=state)
+
+
+def call_off(turn: Turn, session: SessionRecord, because: OffBecause) -> None:
+    """Call a session off; one in which something was done ends there, trained."""
+    training.change_session(
+        turn.tx,
+        session.id,
+        state=SessionState.TRAINED if session.has_results else SessionState.CALLED_OFF,
+        closed_at=turn.now,
+        called_off_because=because,
+    )
+
+
+def call_off_open(turn: Turn, person: Person, because: OffBecause) -> None:
+    """Call off what is out and unanswered; it counts neither as trained nor as missed."""
+    for session in training.open_sessions(turn.tx, person.id):
+        if session.has_results:
+            close_quietly(turn, session)
+        else:
+            call_off(turn, session, because)
 
 
 def _decide_next(turn: Turn, person: Person, session: SessionRecord) -> list[str]:

@@ -3,16 +3,19 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete
-from bot.acts.about_athlete import entries
+from bot.acts import ask_why
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.own_standards import DECIDED, decided_by_coach
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
+from bot.wording import coach_changes
 from bot.wording import coach_settings as words
 from storage.queries import care
 from storage.records.people import Person
+
+ACT = "coach.shown"
 
 
 def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
@@ -23,8 +26,16 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.no_standards(tongue, stage=athlete.stage))
         return Outcome.NOT_UNDERSTOOD
     if not named.rest.strip():
-        turn.say(coach, words.reason_missing(tongue, example=words.SHOWN_EXAMPLE))
-        return Outcome.NOT_UNDERSTOOD
+        what = words.to_decide(tongue, name=named.person.name)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id},
+            text=coach_changes.ask_in_words(tongue, what=what),
+            whys=(),
+        )
     decided = decided_by_coach(turn, athlete)
     taps = [
         [
@@ -51,11 +62,11 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
     return Outcome.ASKED
 
 
-def decide(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def decide(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Keep the coach's word on one standard; the checklist counts it from now on."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tongue, stage = turn.tongue(coach), int(arguments["stage"])
     if found.athlete.stage != stage:
         turn.say(coach, words.stage_is_another(tongue, name=found.person.name))
@@ -80,5 +91,5 @@ def decide(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
 
 
 # ``/shown NAME reason``: then a button for each standard of the stage.
-command, picked = entries(ask, act="coach.shown", example=words.SHOWN_EXAMPLE)
-TAPS = {"coach.shown": picked, "coach.shown_one": decide}
+command, picked = entries(ask, act=ACT, example=words.SHOWN_EXAMPLE)
+TAPS = {ACT: picked, "coach.shown_one": decide}

@@ -1,9 +1,10 @@
 """Erasing an athlete: what is theirs goes, the coach hears that they left, and nothing else."""
 
+from bot.acts.coach_dues import OWED_TO_COACHES
 from bot.turn import Turn
 from bot.wording import leaving as words
-from scheduler.calendar.values import DueKind
 from storage import erasure
+from storage.erasure import OtherRole
 from storage.queries import care, due, own_data, people
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
@@ -11,7 +12,6 @@ from storage.records.wire import MessageKind
 ERASED = "athlete.erased"
 WIPE_ASKED = "wipe_asked"
 """The mark that the file is to be written anew, so that nothing erased stays in its free pages."""
-OWED_TO_COACHES = frozenset({DueKind.ALERT.value, DueKind.DIGEST.value})
 
 
 def has_open_alert(turn: Turn, person: Person) -> bool:
@@ -29,7 +29,9 @@ def erase(turn: Turn, person: Person, athlete: Athlete, *, asked_by: Person | No
     name, tongue, chat_id = person.name, turn.tongue(person), person.chat_id
     is_whole = not (person.is_coach or person.is_owner)
     kept = own_data.counts(turn.tx, person.id)
-    erasure.erase(turn.tx, person.id, at=turn.now, is_whole=is_whole, kept_dues=OWED_TO_COACHES)
+    stays = None if is_whole else OtherRole(kept_dues=OWED_TO_COACHES)
+    erasure.erase(turn.tx, person.id, at=turn.now, stays=stays)
+    erasure.note_erasure(turn.tx, person.id, at=turn.now, is_whole=is_whole)
     care.write_audit(
         turn.tx,
         at=turn.now,

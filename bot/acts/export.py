@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import find_athlete, handover
+from bot.acts.about_athlete import about_tapped
 from bot.acts.export_files import ExportFile, file_name, request
 from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped, Wrote
@@ -60,17 +61,19 @@ def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
     return Outcome.COMMAND
 
 
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def picked(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The athlete was chosen by a button."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else _offer(turn, coach, found)
+    return _offer(turn, coach, found)
 
 
-def file_of(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def file_of(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """A coach tapped one of an athlete's files."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     _send(turn, coach, found, str(arguments["file"]))
     return Outcome.COMMAND
 
@@ -101,9 +104,9 @@ def _send(turn: Turn, reader: Person, named: Named, wanted: str) -> None:
     tongue, person = turn.tongue(reader), named.person
     _note(turn, reader, person, wanted)
     if wanted == PAGE:
-        turn.send_page(
+        turn.send_file(
             reader,
-            _page(turn, reader, person, named.athlete),
+            page=_page(turn, reader, person, named.athlete),
             file_name=handover.FILE_NAME,
             caption=handover_words.caption(tongue, person.name),
             subject=subject_of(person),
@@ -136,7 +139,7 @@ def _put(
 ) -> None:
     turn.send_file(
         reader,
-        request(kind, person, reader),
+        wanted=request(kind, person, reader),
         file_name=file_name(kind),
         caption=caption,
         page=page,

@@ -8,6 +8,8 @@ from typing import Any
 
 from bot.acts.coach_note import NOTE
 from bot.acts.export_pain import pain_of
+from bot.acts.export_tests import tests_of
+from bot.exports.units import UNITS
 from bot.exports.values import (
     AthleteData,
     ExportedAthlete,
@@ -33,7 +35,6 @@ from storage.records.care import AuditEntry
 from storage.records.people import Athlete, AthleteState, Person, Profile
 from storage.records.training import ItemRecord, SessionRecord, SetRecord
 
-UNITS = {Measure.HOLD_S: "s", Measure.CARRY_S: "s", Measure.REPS: "reps", Measure.CARRY_M: "m"}
 BEFORE_INTAKE = frozenset({AthleteState.INVITED, AthleteState.INTAKE})
 NOT_THEIRS = frozenset({NOTE, "handover.sent", "data.exported"})
 """Notes are the coach's own; that somebody took a file is no decision about the training."""
@@ -50,6 +51,7 @@ def data_of(turn: Turn, person: Person, athlete: Athlete) -> AthleteData:
         made_at=turn.now,
         athlete=_athlete(turn, person, athlete),
         sessions=tuple(_session(turn, one) for one in own_data.sessions(turn.tx, person.id)),
+        tests=tests_of(turn, person),
         pain=pain_of(turn, person),
         words=_words(turn, person),
         decisions=_decisions(turn, person),

@@ -3,20 +3,22 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import draw_week, find_athlete
-from bot.acts.about_athlete import entries
+from bot.acts import ask_why, draw_week
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.injuries import outcome_of
 from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
+from bot.wording import coach_changes
 from bot.wording import coach_settings as words
 from scheduler.catalogue.values import Direction
 from scheduler.training.baseline_values import IntakeOutcome
 from storage.queries import care, people
 from storage.records.people import Person
 
+ACT = "coach.giveback"
 GIVEN_BACK = "injury.given_back"
 HANGS, ALL = "hangs", "all"
 
@@ -28,8 +30,16 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, words.nothing_held(tongue, name=named.person.name))
         return Outcome.COMMAND
     if not named.rest.strip():
-        turn.say(coach, words.reason_missing(tongue, example=words.EXAMPLE_OF_GIVING_BACK))
-        return Outcome.NOT_UNDERSTOOD
+        what = words.to_give_back(tongue, name=named.person.name)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=ACT,
+            request={"athlete": named.person.id},
+            text=coach_changes.ask_in_words(tongue, what=what),
+            whys=(),
+        )
     turn.say(
         coach,
         words.which_to_lift(tongue, name=named.person.name),
@@ -60,11 +70,11 @@ def _tap(turn: Turn, coach: Person, named: Named, key: str) -> Tap:
     return Tap(words.lift_label(turn.tongue(coach), key), "coach.giveback_one", arguments)
 
 
-def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def give_back(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Give one direction back, or the hangs, or all; plan anew, tell both."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     what, profile = str(arguments["what"]), found.athlete.profile
     lifted = set(Direction) if what == ALL else {Direction(what)} if what != HANGS else set()
     new = profile.model_copy(
@@ -99,5 +109,5 @@ def give_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: T
 
 
 # ``/giveback NAME reason``: then a button for each direction that is held.
-command, picked = entries(ask, act="coach.giveback", example=words.EXAMPLE_OF_GIVING_BACK)
-TAPS = {"coach.giveback": picked, "coach.giveback_one": give_back}
+command, picked = entries(ask, act=ACT, example=words.EXAMPLE_OF_GIVING_BACK)
+TAPS = {ACT: picked, "coach.giveback_one": give_back}

@@ -4,9 +4,10 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import find_athlete, pain_picture, pain_scores
+from bot.acts import pain_picture, pain_scores
+from bot.acts.about_athlete import about_tapped
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import subject_of
+from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.pictures.handover_values import HandoverPage, Section, Series
@@ -31,15 +32,15 @@ FILE_NAME = "handover.pdf"
 Points = Sequence[tuple[date, int, bool]]
 
 
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def tapped(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The button on the athlete's screen or under an alert."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     page = page_of(turn, found.person, found.athlete, tongue=turn.tongue(coach))
-    turn.send_page(
+    turn.send_file(
         coach,
-        page.model_dump(mode="json"),
+        page=page.model_dump(mode="json"),
         file_name=FILE_NAME,
         caption=words.caption(turn.tongue(coach), found.person.name),
         subject=subject_of(found.person),

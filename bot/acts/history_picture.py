@@ -5,9 +5,10 @@ from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
-from bot.acts import capacity, find_athlete, limits, pain_scores
+from bot.acts import capacity, limits, pain_scores
+from bot.acts.about_athlete import about_tapped
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import subject_of
+from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.pictures.values import CoursePoint, HistoryDay, HistoryPicture
@@ -38,11 +39,11 @@ def send(turn: Turn, person: Person, athlete: Athlete, movement_key: str) -> Out
     return _send_to(turn, person, person, athlete, movement_key)
 
 
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def tapped(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach's button: the foremost movement first, the others by a button beneath."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     person, athlete = found.person, found.athlete
     movements = limits.lately_trained(turn, athlete, today=local_today(turn, person))
     asked = arguments.get("movement")

@@ -6,9 +6,9 @@ from bot.acts.find_athlete import Named
 from bot.turn import Turn
 from bot.wording import settings as words
 from scheduler.calendar.wall_time import monday_of
-from storage.queries import care, people, training
+from storage.queries import care, people
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionState
+from storage.records.training import OffBecause
 
 HELD = "settings.waits"
 SINCE_THEN = (HELD, "athlete.confirmed", "athlete.away_too_long")
@@ -19,17 +19,7 @@ def hold(turn: Turn, person: Person, athlete: Athlete) -> Athlete:
     """Hold an athlete: what is out is called off, nothing is planned until the coach has looked."""
     if athlete.state is AthleteState.WAITS_FOR_COACH:
         return athlete
-    for session in training.open_sessions(turn.tx, person.id):
-        if any(item.sets for item in session.items):
-            close_session.close_quietly(turn, session)
-        else:
-            training.change_session(
-                turn.tx,
-                session.id,
-                state=SessionState.CALLED_OFF,
-                closed_at=turn.now,
-                called_off_because="waits_for_coach",
-            )
+    close_session.call_off_open(turn, person, OffBecause.WAITS_FOR_COACH)
     held = people.change_athlete(turn.tx, person.id, state=AthleteState.WAITS_FOR_COACH)
     draw_week.redraw(turn, person, held)
     care.write_audit(

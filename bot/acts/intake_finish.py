@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, give_back, guided_tests, hold_for_look
+from bot.acts import close_session, draw_week, find_athlete, give_back, guided_tests, hold_for_look
 from bot.acts.checklist import local_today
 from bot.acts.emergency_number import number_for
 from bot.acts.intake_profile import kept_answers, profile_of
@@ -24,7 +24,7 @@ from scheduler.calendar.wall_time import monday_of
 from storage import buttons
 from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionState
+from storage.records.training import OffBecause, SessionState
 from storage.records.wire import MessageKind
 
 EVENING_LEAST = time(20, 0)  # [wall time] ch: when the reminder of an unanswered session comes
@@ -114,9 +114,7 @@ def _first_session(turn: Turn, person: Person, athlete: Athlete) -> datetime:
         due = session_due(planned_session, person_id=person.id, timing=timing)
         if due.useful_until_utc is None or due.useful_until_utc > turn.now:
             return due.due_at_utc
-        training.change_session(
-            turn.tx, session.id, state=SessionState.CALLED_OFF, called_off_because="started_later"
-        )
+        close_session.call_off(turn, session, OffBecause.STARTED_LATER)
     on = _next_week_day(today, athlete.profile.weekdays)
     next_planned = PlannedSession(session_id=0, local_date=on)
     return session_due(next_planned, person_id=person.id, timing=timing).due_at_utc

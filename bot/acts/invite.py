@@ -3,9 +3,10 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import find_athlete, join
+from bot.acts import join
+from bot.acts.about_athlete import about_tapped
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import folded, subject_of
+from bot.acts.find_athlete import Named, folded, subject_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -45,11 +46,11 @@ def invite_other(
     return Outcome.COMMAND
 
 
-def relink(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def relink(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The same person gets a new link, and keeps the history."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     _hand_out(turn, coach, found.person)
     return Outcome.COMMAND
 

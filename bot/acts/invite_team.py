@@ -5,6 +5,7 @@ from typing import Any
 
 from bot.acts import join
 from bot.acts.checklist import local_today
+from bot.acts.coach_dues import CoachDue
 from bot.acts.find_athlete import folded
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -81,7 +82,7 @@ def invite(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapp
     is_new = due.take(
         turn.tx,
         person_id=coach.id,
-        kind=PURPOSE,
+        kind=CoachDue.TEAM_INVITED,
         subject=str(arguments["file"]),
         due_at=turn.now,
         now=turn.now,

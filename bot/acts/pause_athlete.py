@@ -86,7 +86,15 @@ def _go_on(turn: Turn, coach: Person, named: Named, arguments: Mapping[str, Any]
         what = words.pause_what(tongue, until=until) if until else words.end_what(tongue)
         request = {"athlete": named.person.id, "until": arguments["until"]}
         whys = WHYS if until else ("back",)
-        return ask_why.ask(turn, coach, named.person, act=GO, request=request, what=what, whys=whys)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=GO,
+            request=request,
+            text=coach_changes.ask_why(tongue, what=what),
+            whys=whys,
+        )
     if until is None:
         return _end(turn, coach, named, why=why)
     return _begin(turn, coach, named, until, why=why)

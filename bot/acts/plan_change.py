@@ -62,7 +62,14 @@ def begin(turn: Turn, coach: Person, named: Named, change: PlanChange, *, why: s
         return Outcome.NOT_UNDERSTOOD
     request = request_of(named, change)
     if not why.strip():
-        return ask_why.ask(turn, coach, named.person, act=GO_ON, request=request, what=what)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=GO_ON,
+            request=request,
+            text=words.ask_why(turn.tongue(coach), what=what),
+        )
     if found.reasons:
         return _ask_once_more(turn, coach, named, found, {**request, "why": why.strip()})
     return make(turn, coach, named, found.change, why=why.strip())

@@ -5,22 +5,22 @@ from datetime import time
 
 from bot.acts import draw_week, practice_history
 from bot.acts.checklist import local_today
+from bot.acts.coach_dues import OWED_TO_COACHES
 from bot.acts.intake_finish import evening_for
 from bot.acts.join import MenuOf
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
 from bot.wording import practice as words
-from scheduler.calendar.values import DueKind
 from scheduler.calendar.wall_time import local_time_of, monday_of
 from scheduler.calendar.zones import zone_named
-from storage.queries import care, people, practice
+from storage import erasure
+from storage.erasure import OtherRole
+from storage.queries import care, people
 from storage.records.people import Athlete, AthleteState, Person
 
 END = "coach.practice_end"
 BEGUN, ENDED = "practice.begun", "practice.ended"
 END_WORDS = frozenset({"end", "stop", "off", "fin", "terminar"})
-COACHS_DUES = frozenset({DueKind.DIGEST, DueKind.ALERT})
-OTHER_DUES = frozenset({"album", "nobody_reached", "practice_alert"})
 
 
 def command(
@@ -57,11 +57,11 @@ def end(turn: Turn, coach: Person, *, menu_of: MenuOf, acts: Collection[str]) ->
 
 def erase(turn: Turn, coach: Person, own: Athlete, *, acts: Collection[str]) -> None:
     """Erase a practice athlete; that there was one stays on record, and nothing of what it did."""
-    since = own.agreed_at or turn.now
-    kinds = {kind.value for kind in DueKind if kind not in COACHS_DUES} | OTHER_DUES
-    practice.erase(
-        turn.tx, coach.id, chat_id=coach.chat_id, since=since, acts=acts, due_kinds=kinds
+    stays = OtherRole(
+        kept_dues=OWED_TO_COACHES, lost_acts=frozenset(acts), kept_before=own.agreed_at or turn.now
     )
+    # No erasure is noted: nobody asked for one, and what coaches wrote meanwhile stays.
+    erasure.erase(turn.tx, coach.id, at=turn.now, stays=stays)
     turn.pictures.pop(coach.id, None)
     care.write_audit(turn.tx, at=turn.now, what=ENDED, athlete_id=None, actor_id=coach.id)
 

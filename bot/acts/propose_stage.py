@@ -1,6 +1,7 @@
 """When the checklist is complete: propose the next stage to the coach, who decides."""
 
 from bot.acts.checklist import checklist_of, may_be_complete, measures_of
+from bot.acts.coach_dues import CoachDue
 from bot.acts.find_athlete import subject_of
 from bot.acts.timing import timing_of
 from bot.turn import Tap, Turn
@@ -13,7 +14,7 @@ from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
 KIND = "stage_up"
-TOLD = "proposal_told"
+TOLD = CoachDue.PROPOSAL_TOLD
 
 
 def propose_if_complete(turn: Turn, person: Person, athlete: Athlete) -> bool:

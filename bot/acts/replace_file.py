@@ -15,8 +15,8 @@ from bot.turn import Tap, TapRows, Turn
 from bot.wording import files as file_words
 from bot.wording import files_in_force as words
 from scheduler.calendar.zones import zone_named
-from storage.queries import care, file_versions, people
-from storage.records.media import FileKind, FileVersion
+from storage.queries import care, file_drafts, file_versions, people
+from storage.records.media import FileDraft, FileKind, FileVersion
 from storage.records.people import Person
 
 REPLACED = "file.replaced"
@@ -54,7 +54,9 @@ def _show(turn: Turn, coach: Person, kind: FileKind) -> Outcome:
         newest = _newest(turn, coach, kind, name)
         turn.send_file(
             coach,
-            export_files.request_version(kind, name, version_id=newest.id if newest else None),
+            wanted=export_files.request_version(
+                kind, name, version_id=newest.id if newest else None
+            ),
             file_name=name,
             caption=_state(turn, coach, newest),
         )
@@ -97,31 +99,56 @@ def _plain_name(name: str) -> str:
 def propose(
     turn: Turn, coach: Person, kind: FileKind, *, name: str, content: str | None, why: str
 ) -> Outcome:
-    """Check a file, show what it changes, and ask for the tap or for the reason."""
-    tongue = turn.tongue(coach)
-    checked = _checked(turn, coach, kind, name=name, content=content)
+    """Read a file, show what it changes, and ask for the tap or for the reason."""
+    meaning = check_file.read(turn, coach, kind, name=name, content=content)
+    if isinstance(meaning, Refused):
+        return _refuse(turn, coach, name, meaning)
+    checked = check_file.check(turn, coach, kind, name=name, meaning=meaning)
     if isinstance(checked, Refused):
-        turn.say(coach, words.refused(tongue, name=name, problems=checked.problems))
-        return Outcome.NOT_UNDERSTOOD
+        return _refuse(turn, coach, name, checked)
     if not checked.lines:
-        turn.say(coach, words.no_difference(tongue, name=name))
+        turn.say(coach, words.no_difference(turn.tongue(coach), name=name))
         return Outcome.NOT_UNDERSTOOD
-    pending = {
-        **_about(kind, name),
-        "content": content,
-        "why": why,
-        "base": file_versions.newest_id(turn.tx),
-    }
+    draft_id = turn.house.make_token()
+    file_drafts.keep(
+        turn.tx,
+        draft_id=draft_id,
+        coach_id=coach.id,
+        kind=kind,
+        name=name,
+        content=content,
+        meaning=meaning,
+        base_id=file_versions.newest_id(turn.tx),
+        at=turn.now,
+    )
+    return _show_draft(turn, coach, kind, name, checked, pending={"draft": draft_id, "why": why})
+
+
+def _refuse(turn: Turn, coach: Person, name: str, refused: Refused) -> Outcome:
+    turn.say(coach, words.refused(turn.tongue(coach), name=name, problems=refused.problems))
+    return Outcome.NOT_UNDERSTOOD
+
+
+def _show_draft(
+    turn: Turn,
+    coach: Person,
+    kind: FileKind,
+    name: str,
+    checked: Checked,
+    *,
+    pending: Mapping[str, str],
+) -> Outcome:
+    tongue, has_reason = turn.tongue(coach), bool(pending["why"])
     shown = words.difference(
         tongue,
         name=name,
         lines=checked.lines,
         concerned=checked.concerned,
-        has_reason=bool(why),
+        has_reason=has_reason,
         is_numbers=kind is FileKind.STANDARDS,
     )
     not_now = Tap(words.not_now_label(tongue), "file.not_now")
-    if why:
+    if has_reason:
         put = Tap(words.put_in_force_label(tongue), "file.confirm", pending)
         turn.say(coach, shown, taps=[[put, not_now]])
     else:
@@ -130,60 +157,64 @@ def propose(
     return Outcome.ASKED
 
 
-def _checked(
-    turn: Turn, coach: Person, kind: FileKind, *, name: str, content: str | None
-) -> Checked | Refused:
-    check = check_file.check_movements if kind is FileKind.MOVEMENTS else check_file.check_standards
-    return check(turn, coach, name=name, content=content)
-
-
 def hear_why(
     turn: Turn, coach: Person, about: Mapping[str, Any], text: str, *, waited: timedelta
 ) -> Outcome:
     """The reason came: it puts the file in force; long after, the tap is asked for first."""
     coach_question.close(turn, coach)
-    pending = {**about, "why": text.strip()}
+    draft = _draft(turn, coach, about)
+    if draft is None:
+        return Outcome.STALE_TAP
     if waited <= coach_question.FRESH:
-        return confirm(turn, coach, pending)
-    return propose(
-        turn,
-        coach,
-        FileKind(about["kind"]),
-        name=about["name"],
-        content=about["content"],
-        why=text.strip(),
-    )
+        return confirm(turn, coach, draft, why=text.strip())
+    return _again(turn, coach, draft, why=text.strip())
 
 
 def confirmed(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
     """The tap that puts a file in force."""
-    return confirm(turn, coach, arguments)
+    draft = _draft(turn, coach, arguments)
+    if draft is None:
+        return Outcome.STALE_TAP
+    return confirm(turn, coach, draft, why=str(arguments["why"]))
 
 
-def confirm(turn: Turn, coach: Person, pending: Mapping[str, Any]) -> Outcome:
-    """Put a file in force, on record, unless something was replaced since it was shown."""
-    tongue, kind, name = turn.tongue(coach), FileKind(pending["kind"]), str(pending["name"])
-    if pending["base"] != file_versions.newest_id(turn.tx):
+def _draft(turn: Turn, coach: Person, about: Mapping[str, Any]) -> FileDraft | None:
+    """Return the file that a button or a question is about; say so where it is kept no more."""
+    draft = file_drafts.draft(turn.tx, str(about.get("draft", "")), coach_id=coach.id)
+    if draft is None:
+        turn.say(coach, words.kept_no_more(turn.tongue(coach)))
+    return draft
+
+
+def _again(turn: Turn, coach: Person, draft: FileDraft, *, why: str) -> Outcome:
+    return propose(turn, coach, draft.kind, name=draft.name, content=draft.content, why=why)
+
+
+def confirm(turn: Turn, coach: Person, draft: FileDraft, *, why: str) -> Outcome:
+    """Put a file in force, on record, unless something was replaced since it was shown.
+
+    It is not read again, but checked again: who trains may have been hurt meanwhile.
+    """
+    tongue, kind, name = turn.tongue(coach), draft.kind, draft.name
+    if draft.base_id != file_versions.newest_id(turn.tx):
         # What was shown is no longer what would change: look at it again.
-        return propose(
-            turn, coach, kind, name=name, content=pending["content"], why=str(pending["why"])
-        )
-    checked = _checked(turn, coach, kind, name=name, content=pending["content"])
+        return _again(turn, coach, draft, why=why)
+    checked = check_file.check(turn, coach, kind, name=name, meaning=draft.meaning)
     if isinstance(checked, Refused):
-        turn.say(coach, words.refused(tongue, name=name, problems=checked.problems))
-        return Outcome.NOT_UNDERSTOOD
+        return _refuse(turn, coach, name, checked)
     before = _newest(turn, coach, kind, name)
     now = file_versions.add(
         turn.tx,
         coach_id=coach.id,
         kind=kind,
         name=name,
-        content=pending["content"],
-        meaning=checked.meaning,
-        words=str(pending["why"]),
+        content=draft.content,
+        meaning=draft.meaning,
+        words=why,
         by_id=coach.id,
         at=turn.now,
     )
+    file_drafts.forget(turn.tx, draft.id)
     care.write_audit(
         turn.tx,
         at=turn.now,

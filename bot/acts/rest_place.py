@@ -99,7 +99,15 @@ def _with_side(turn: Turn, coach: Person, named: Named, request: Mapping[str, An
         return _ask_elsewhere(turn, coach, named, request)
     if not str(request["why"]).strip():
         what = words.rest_what(turn.tongue(coach), site=site, side=side)
-        return ask_why.ask(turn, coach, named.person, act=GO, request=request, what=what, whys=WHYS)
+        return ask_why.ask(
+            turn,
+            coach,
+            named.person,
+            act=GO,
+            request=request,
+            text=coach_changes.ask_why(turn.tongue(coach), what=what),
+            whys=WHYS,
+        )
     return _rest(turn, coach, named, site, side, why=str(request["why"]).strip())
 
 

@@ -9,6 +9,7 @@ from typing import Any
 from bot.acts import coach_question, find_athlete, limits
 from bot.acts.bests import bests_between
 from bot.acts.checklist import checklist_of, local_today
+from bot.acts.coach_dues import CoachDue
 from bot.acts.find_athlete import Named, subject_of
 from bot.acts.pain_picture import events_of, picture_of
 from bot.acts.tell_athlete import tell
@@ -36,7 +37,7 @@ from storage.records.wire import MessageKind
 KIND = "review"
 SHOW, SEND, CHANGE, LEAVE = "review.show", "review.send", "review.change", "review.leave"
 ASK = "review.text"
-TOLD = "review_told"
+TOLD = CoachDue.REVIEW_TOLD
 SENT, LEFT = "review.sent", "review.left"
 LIGHT = frozenset({SeasonWeekKind.LIGHTER, SeasonWeekKind.TAPER, SeasonWeekKind.EASY_AFTER})
 LINES_MOST = 3  # [lines] ch: the largest changes and the best bests; the rest is under /who

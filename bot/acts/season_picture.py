@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import find_athlete
+from bot.acts.about_athlete import about_tapped
 from bot.acts.checklist import local_today
-from bot.acts.find_athlete import subject_of
+from bot.acts.find_athlete import Named, subject_of
 from bot.acts.season import season_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -28,11 +28,11 @@ def send(turn: Turn, to: Person, person: Person, athlete: Athlete) -> Outcome:
     return Outcome.COMMAND
 
 
-def tapped(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def tapped(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach's button on an athlete's screen."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     return send(turn, coach, found.person, found.athlete)
 
 

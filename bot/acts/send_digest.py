@@ -15,7 +15,7 @@ from bot.acts import (
 )
 from bot.acts.athlete_week import DAY, AthleteWeek, Gathered
 from bot.turn import Tap, TapRows, Turn
-from bot.wording import coach_roster, digest
+from bot.wording import coach_roster, digest, outage
 from bot.wording import limits as limit_words
 from bot.wording.coach_roster import Need, RosterFacts
 from bot.wording.digest import DigestFacts
@@ -57,6 +57,7 @@ def send_digest(
         taps=_taps(turn, coach, proposals),
         useful_until=until,
     )
+    _tell_owners(turn, coach, weeks)
     for page in pages_of(over):
         turn.say(coach, page, kind=MessageKind.DIGEST, useful_until=until)
     try:
@@ -64,6 +65,16 @@ def send_digest(
             _send_pictures(turn, coach, on, weeks, gathered, until=until)
     except Exception as fault:  # noqa: BLE001 (the digest is worth more than its pictures)
         log_fault(f"P{coach.id}-pictures", fault)
+
+
+def _tell_owners(turn: Turn, coach: Person, weeks: Mapping[int, AthleteWeek]) -> None:
+    """Tell every owner whose week could not be worked out: a fault of ours is theirs to mend."""
+    names = [people.person(turn.tx, one).name for one, week in weeks.items() if not week.is_known]
+    if not names:
+        return
+    for owner in people.owners(turn.tx):
+        text = outage.not_worked_out(turn.tongue(owner), coach=coach.name, names=names)
+        turn.say(owner, text, kind=MessageKind.NOTICE)
 
 
 def _send_pictures(
@@ -76,7 +87,7 @@ def _send_pictures(
     until: datetime,
 ) -> None:
     first, last = digest_days.first_of(turn, coach, on), on - DAY
-    levels = {athlete_id: week.level for athlete_id, week in weeks.items()}
+    levels = athlete_week.levels_of(weeks)
     team_pictures.send(
         turn,
         coach,
@@ -91,13 +102,13 @@ def _send_pictures(
 def weeks_of(
     turn: Turn, coach: Person, on: date, gathered: Gathered = athlete_week.NOTHING
 ) -> dict[int, AthleteWeek]:
-    """Return each athlete's week, as gathered or looked up now."""
+    """Return each athlete's week, as gathered or looked up now, or that it cannot be known."""
     known = gathered.weeks if gathered.on == on else {}
     first, last = digest_days.first_of(turn, coach, on), on - DAY
     return {
         person.id: known[person.id]
         if person.id in known
-        else athlete_week.week_of(turn, coach, person, athlete, first=first, last=last)
+        else athlete_week.week_or_not(turn, coach, person, athlete, first=first, last=last)
         for person, athlete in _athletes(turn, coach)
     }
 
@@ -123,7 +134,8 @@ def facts_of(
     alerts = _alerts(turn, coach, names, since=since)
     left_out = _left_out(names, weeks, named={name for name, _, _ in alerts})
     instead = _instead(turn, coach, roster, counts)
-    named = {one for one, _ in stages} | {one for one, _, _ in unbalanced}
+    unknown = tuple(name for one, name in names.items() if not weeks[one].is_known)
+    named = {one for one, _ in stages} | {one for one, _, _ in unbalanced} | set(unknown)
     named |= {name for name, level, _ in alerts} | {one for one, _ in (*left_out, *instead)}
     return DigestFacts(
         first=first,
@@ -134,6 +146,7 @@ def facts_of(
         decisions=_decisions(turn, coach, names, proposals),
         alerts=alerts,
         left_out=left_out,
+        unknown=unknown,
         messages=_messages(turn, names),
         clips=_clips(turn, names),
         instead=instead,
@@ -181,10 +194,11 @@ def _left_out(
     names: Mapping[int, str], weeks: Mapping[int, AthleteWeek], *, named: set[str]
 ) -> tuple[tuple[str, Level], ...]:
     """Return whose training pain has changed and whom no alert names, the gravest first."""
+    levels = athlete_week.levels_of(weeks)
     found = [
-        (name, weeks[athlete_id].level)
+        (name, levels[athlete_id])
         for athlete_id, name in names.items()
-        if weeks[athlete_id].level >= Level.EASE and name not in named
+        if levels.get(athlete_id, Level.NONE) >= Level.EASE and name not in named
     ]
     return tuple(sorted(found, key=lambda one: (-one[1], one[0].casefold())))
 

@@ -28,7 +28,7 @@ from scheduler.training.training_reasons import DoseReason, GapReason
 from scheduler.training.values import Dose
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
-from storage.records.training import SessionRecord, SessionState
+from storage.records.training import OffBecause, SessionRecord, SessionState
 from storage.records.wire import MessageKind
 
 BEHIND_GAP = frozenset(
@@ -50,9 +50,7 @@ def send(
         return True
     session = training.session(turn.tx, session_id)
     if not fix_doses(turn, person, athlete, session):
-        training.change_session(
-            turn.tx, session_id, state=SessionState.CALLED_OFF, called_off_because="left_out"
-        )
+        close_session.call_off(turn, session, OffBecause.LEFT_OUT)
         care.write_audit(turn.tx, at=turn.now, what="session.nothing_left", athlete_id=person.id)
         say_nothing_left(turn, person, athlete)
         return False

@@ -5,6 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import coach_question, find_athlete
+from bot.acts.about_athlete import about_tapped
 from bot.acts.find_athlete import Named, folded, subject_of
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
@@ -44,23 +45,27 @@ def command(turn: Turn, coach: Person, text: str, _event: Wrote) -> Outcome:
     return found if isinstance(found, Outcome) else _put_or_ask(turn, coach, found)
 
 
-def picked(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def picked(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """A group's button, or the athlete chosen among several of that name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else _put_or_ask(turn, coach, found)
+    return _put_or_ask(turn, coach, found)
 
 
-def choose(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def choose(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The button on an athlete's screen."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    return found if isinstance(found, Outcome) else _ask(turn, coach, found)
+    return _ask(turn, coach, found)
 
 
-def ask_name(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def ask_name(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """A new group: the next text is its name."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tongue = turn.tongue(coach)
     coach_question.ask(turn, coach, ASK, {"athlete": found.person.id})
     turn.say(
@@ -82,11 +87,11 @@ def hear_name(
     return found if isinstance(found, Outcome) else _put_or_ask(turn, coach, found)
 
 
-def put_back(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def put_back(
+    turn: Turn, coach: Person, found: Named, arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """Take a change of group back, unless it was changed since."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     if (found.athlete.group_name or "") != arguments["now"]:
         tongue = turn.tongue(coach)
         turn.say(coach, words.changed_since(tongue, name=found.person.name))

@@ -3,7 +3,9 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from bot.acts import draw_week, find_athlete, hold_for_look, intake_finish
+from bot.acts import draw_week, hold_for_look, intake_finish
+from bot.acts.about_athlete import about_tapped
+from bot.acts.find_athlete import Named
 from bot.acts.intake_steps import (
     INJURY_TOPICS,
     INVERSION_TOPICS,
@@ -153,11 +155,11 @@ def _ask_coach(turn: Turn, person: Person, athlete: Athlete, key: str, about: Ar
     turn.say(person, words.coach_is_asked(turn.tongue(person), coach=coach.name))
 
 
-def take_off(turn: Turn, coach: Person, arguments: Arguments, event: Tapped) -> Outcome:
+@about_tapped
+def take_off(
+    turn: Turn, coach: Person, found: Named, arguments: Arguments, event: Tapped
+) -> Outcome:
     """The coach takes an answer off that held something back."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tongue, old = turn.tongue(coach), found.athlete.profile
     new = _without(old, arguments)
     if new == old:
@@ -181,11 +183,9 @@ def take_off(turn: Turn, coach: Person, arguments: Arguments, event: Tapped) -> 
     return Outcome.COMMAND
 
 
-def leave(turn: Turn, coach: Person, arguments: Arguments, event: Tapped) -> Outcome:
+@about_tapped
+def leave(turn: Turn, coach: Person, found: Named, _arguments: Arguments, event: Tapped) -> Outcome:
     """The coach leaves it as it is, and the athlete hears it."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tell(turn, found.person, words.left_to_athlete(turn.tongue(found.person), coach=coach.name))
     text = words.left_to_coach(turn.tongue(coach), name=found.person.name)
     turn.answer_tap(coach, event.message_id, text)

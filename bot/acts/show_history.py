@@ -61,10 +61,7 @@ def chosen(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tap
 
 
 def show_movement(turn: Turn, person: Person, movement: Movement) -> None:
-    """Show the last times and the latest test of one movement, and its picture from some times on.
-
-    What hurt stands beneath.
-    """
+    """Show one movement's last times and latest test, what hurt, and a picture from some on."""
     today = local_today(turn, person)
     done = history.latest_exposures(
         turn.tx, person.id, [movement.key], most=EXPOSURES_SHOWN, before=today + A_DAY

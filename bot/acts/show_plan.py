@@ -18,9 +18,17 @@ from scheduler.calendar.wall_time import monday_of
 from scheduler.pain.red_flags import Stops
 from storage.queries import care, people, training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionRecord, SessionState
+from storage.records.training import OffBecause, SessionRecord, SessionState
 
-COMES_BACK = frozenset({"", "no_time", "no_equipment", "travelling", "too_late"})
+COMES_BACK = frozenset(
+    {
+        OffBecause.UNSAID,
+        OffBecause.NO_TIME,
+        OffBecause.NO_EQUIPMENT,
+        OffBecause.TRAVELLING,
+        OffBecause.TOO_LATE,
+    }
+)
 """Reasons of a session called off today after which it may come all the same."""
 EARLY_MOST_DAYS = 2  # [days] ch: further ahead the days between sessions would be lost
 STOPS_ALL = {Stops.EVERYTHING, Stops.UPPER_BODY}

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from typing import Any
 
-from bot.acts import find_athlete, history_picture
+from bot.acts import apart, find_athlete, history_picture
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import ALBUM_MOST, Shot, Tap, Turn
@@ -76,7 +76,13 @@ def more(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped
 
 def _shot(turn: Turn, coach: Person, athlete_id: int) -> Shot | None:
     pair = find_athlete.by_id(turn, coach, athlete_id)
-    return None if pair is None else history_picture.foremost_shot(turn, coach, *pair)
+    if pair is None:
+        return None
+    return apart.looked_up(
+        turn,
+        f"P{athlete_id}-picture",
+        lambda: history_picture.foremost_shot(turn, coach, *pair),
+    )
 
 
 def _send_group(

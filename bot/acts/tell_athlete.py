@@ -5,7 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import coach_question, find_athlete
-from bot.acts.about_athlete import entries
+from bot.acts.about_athlete import about_tapped, entries
 from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -59,11 +59,11 @@ def _words(turn: Turn, coach: Person, named: Named) -> list[str]:
     ]
 
 
-def ask_text(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Tapped) -> Outcome:
+@about_tapped
+def ask_text(
+    turn: Turn, coach: Person, found: Named, _arguments: Mapping[str, Any], _event: Tapped
+) -> Outcome:
     """The coach wants to write: the next text goes to that athlete."""
-    found = find_athlete.tapped(turn, coach, arguments)
-    if isinstance(found, Outcome):
-        return found
     tongue, person = turn.tongue(coach), found.person
     coach_question.ask(turn, coach, WRITE, {"athlete": person.id})
     turn.say(

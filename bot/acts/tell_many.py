@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.acts import tell_athlete
+from bot.acts.coach_dues import CoachDue
 from bot.acts.find_athlete import folded
 from bot.acts.set_group import EVERYBODY, groups_of, known_group
 from bot.events import Tapped, Wrote
@@ -17,7 +18,7 @@ from storage.queries import care, due, people
 from storage.records.people import Athlete, Person
 
 SEND, LEAVE = "coach.tell_many", "coach.tell_many_not"
-DONE = "told_many"
+DONE = CoachDue.MANY_TOLD
 TOLD = "coach.told_many"
 
 Pairs = Sequence[tuple[Person, Athlete]]

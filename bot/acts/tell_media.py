@@ -1,6 +1,7 @@
 """A coach answers with a voice note, a picture, a clip or a file: it is copied as it is."""
 
 from bot.acts import coach_question, find_athlete
+from bot.acts.coach_dues import CoachDue
 from bot.acts.find_athlete import subject_of
 from bot.events import SentMedia
 from bot.outcomes import Outcome
@@ -57,7 +58,7 @@ def _is_first_of_album(turn: Turn, coach: Person, event: SentMedia) -> bool:
     return due.take(
         turn.tx,
         person_id=coach.id,
-        kind="album_out",
+        kind=CoachDue.ALBUM_SHOWN,
         subject=event.album_id,
         due_at=turn.now,
         now=turn.now,

@@ -14,7 +14,7 @@ from scheduler.training.baseline_values import Attempt, BaselinePlan, BaselineTe
 from storage.queries import first_tests
 from storage.records.first_tests import AttemptRecord, TestRound
 from storage.records.people import Athlete
-from storage.records.training import TESTS_STOPPED, SessionRecord
+from storage.records.training import OffBecause, SessionRecord
 
 
 @dataclass(frozen=True)
@@ -100,7 +100,7 @@ def asked_next(
     reserve = _reserve_open(course, session)
     if reserve is not None:
         return reserve
-    if session.called_off_because == TESTS_STOPPED:
+    if session.called_off_because is OffBecause.TESTS_STOPPED:
         return None
     due = due_on(turn, athlete, course, on=session.on).value
     if due is None:

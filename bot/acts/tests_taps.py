@@ -3,7 +3,14 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import guided_tests, pain_talk, record_results, tests_card, tests_record
+from bot.acts import (
+    close_session,
+    guided_tests,
+    pain_talk,
+    record_results,
+    tests_card,
+    tests_record,
+)
 from bot.acts.still_open import still_open_session
 from bot.acts.tests_course import Course, course_of, tests_of_session
 from bot.events import Tapped
@@ -18,7 +25,7 @@ from scheduler.training.values import ReserveAnswer
 from storage import buttons
 from storage.queries import care, people, training
 from storage.records.people import Athlete, Person
-from storage.records.training import TESTS_STOPPED, SessionRecord, SessionState
+from storage.records.training import OffBecause, SessionRecord
 
 Arguments = Mapping[str, Any]
 
@@ -139,13 +146,12 @@ def stop_today(turn: Turn, person: Person, session: SessionRecord) -> None:
         actor_id=person.id,
         before={"session": session.id},
     )
-    facts: dict[str, Any] = {"called_off_because": TESTS_STOPPED}
-    if not session.has_results:
-        facts |= {"state": SessionState.CALLED_OFF, "closed_at": turn.now}
-    training.change_session(turn.tx, session.id, **facts)
     if session.has_results:
+        because = OffBecause.TESTS_STOPPED
+        training.change_session(turn.tx, session.id, called_off_because=because)
         record_results.go_on(turn, person, session.id)
         return
+    close_session.call_off(turn, session, OffBecause.TESTS_STOPPED)
     if person.chat_id is not None:
         buttons.close_question(turn.tx, person.chat_id)
     athlete = people.athlete(turn.tx, person.id)
@@ -177,7 +183,7 @@ def change(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> O
         turn.say(person, words.stays_closed(turn.tongue(person)))
         return Outcome.STALE_TAP
     tests_record.take_back(turn, course, test.key)
-    if session.called_off_because == TESTS_STOPPED:
+    if session.called_off_because is OffBecause.TESTS_STOPPED:
         training.change_session(turn.tx, session.id, called_off_because=None)
     tests_card.ask_again(turn, person, session, test, message_id=event.message_id)
     return Outcome.ANSWERED
@@ -198,13 +204,7 @@ def go_on(
 
 def _nothing_done(turn: Turn, person: Person, session: SessionRecord) -> None:
     """Every test of the day was left out: there was no training to ask about."""
-    training.change_session(
-        turn.tx,
-        session.id,
-        state=SessionState.CALLED_OFF,
-        closed_at=turn.now,
-        called_off_because=TESTS_STOPPED,
-    )
+    close_session.call_off(turn, session, OffBecause.TESTS_STOPPED)
     if person.chat_id is not None:
         buttons.close_question(turn.tx, person.chat_id)
     athlete = people.athlete(turn.tx, person.id)

@@ -68,16 +68,13 @@ from bot.reading.captions import command_in
 from bot.turn import Turn
 from bot.wording import coach_help as help_words
 from bot.wording import coach_messages, plain
-from bot.wording.tongue import Template
 from storage import buttons, outbox
-from storage.queries import people
 from storage.records.people import Person, Role
 from storage.records.wire import OpenQuestion
 
 ASKS = frozenset(
     {
         tell_athlete.WRITE,
-        clear_pain.ASK,
         clear_pain.DAY,
         ask_why.ASK,
         set_group.ASK,
@@ -89,7 +86,9 @@ ASKS = frozenset(
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
-    coach_help.show(turn, person, menu_of(turn, person))
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    coach_help.show(turn, person, front.menu_of(turn, person))
     return Outcome.COMMAND
 
 
@@ -221,14 +220,6 @@ TAPS: dict[str, TapEntry] = {
 }
 
 
-def menu_of(turn: Turn, person: Person) -> list[tuple[str, Template]]:
-    """Return what the person's menu shows: the coach's commands, then an athlete's own."""
-    commands = dict(COMMANDS)
-    if people.athlete(turn.tx, person.id) is not None:
-        commands = {**athlete_desk.COMMANDS, **commands}
-    return [(one.name, one.about) for one in commands.values() if one.is_in_menu]
-
-
 def is_for_coach(turn: Turn, person: Person, event: Wrote, *, is_athlete: bool) -> bool:
     """Tell whether a text is meant for the coach's desk, of somebody who may be both.
 
@@ -329,8 +320,6 @@ def _is_how_to(event: SentMedia) -> bool:
 def _answer(turn: Turn, person: Person, question: OpenQuestion, event: Wrote) -> Outcome:
     about, waited = question.subject, turn.now - question.asked_at
     match question.kind:
-        case clear_pain.ASK:
-            return clear_pain.hear_reason(turn, person, about, event.text, waited=waited)
         case clear_pain.DAY:
             return clear_pain.hear_day(turn, person, about, event.text)
         case ask_why.ASK:

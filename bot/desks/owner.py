@@ -1,7 +1,6 @@
 """The owner's desk: how the house stands."""
 
 from bot.acts import coach_help, erase_athlete, join, move_athlete, set_stand_in, show_house
-from bot.desks import coach as coach_desk
 from bot.desks.entry import Command, TapEntry
 from bot.events import Wrote
 from bot.outcomes import Outcome
@@ -10,12 +9,11 @@ from storage.records.people import Person, Role
 
 
 def _help(turn: Turn, person: Person, _text: str, _event: Wrote) -> Outcome:
-    own = [
-        (one.name, one.about) for one in COMMANDS.values() if one.is_in_menu and one.name != "help"
-    ]
-    rest = coach_desk.menu_of(turn, person) if person.is_coach else [("help", "what you can send")]
-    commands = {**dict(rest), **dict(own)}  # what both desks have stands once
-    coach_help.show(turn, person, list(commands.items()))
+    from bot.desks import front  # noqa: PLC0415  it knows all menus, and imports this desk
+
+    menu = front.menu_of(turn, person)
+    own = [one for one in menu if one[0] in COMMANDS and one[0] != "help"]
+    coach_help.show(turn, person, [*own, *(one for one in menu if one not in own)])
     return Outcome.COMMAND
 
 

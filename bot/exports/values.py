@@ -9,6 +9,8 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field, JsonValue
 
+from bot.exports.units import Unit
+
 Who = Literal["athlete", "coach", "rules"]
 
 
@@ -102,7 +104,7 @@ class ExportedItem(Exported):
     number: int
     movement: str
     name: str
-    unit: Literal["s", "reps", "m"]
+    unit: Unit
     dose: ExportedDose | None
     sets: tuple[ExportedSet, ...]
     reserve_left: float | None
@@ -123,6 +125,32 @@ class ExportedSession(Exported):
     minutes: int | None
     called_off_because: str | None
     items: tuple[ExportedItem, ...]
+
+
+class ExportedAttempt(Exported):
+    """One arm's attempt at one guided test, as it stands after corrections; a test is no training.
+
+    ``side`` is both where the arms are not tested apart.
+    """
+
+    on: date
+    at: datetime
+    test: str = Field(description="which test it was; the same for both arms")
+    movement: str
+    name: str
+    side: Literal["left", "right", "both"]
+    unit: Unit
+    ended: Literal["done", "hurt", "skipped"] = Field(
+        description="hurt: ended by pain, and no measure of what could be done"
+    )
+    left_out_because: str | None = Field(description="the reason tapped, where it was skipped")
+    value: float | None = Field(ge=0, description="in the attempt's unit; null: nothing was done")
+    load_kg: float | None
+    band: str | None
+    help_kg: float | None
+    reserve_left: float | None = Field(description="what was left at the end, in the same unit")
+    is_reserve_at_least: bool
+    pain: int | None = Field(ge=0, le=10)
 
 
 class ExportedPain(Exported):
@@ -153,13 +181,17 @@ class ExportedDecision(Exported):
 
 
 class AthleteData(Exported):
-    """Everything that is kept about one athlete and is theirs."""
+    """Everything that is kept about one athlete and is theirs.
+
+    Version 2 holds the guided tests, which version 1 did not.
+    """
 
     format: Literal["holdwell-athlete"] = "holdwell-athlete"
-    version: Literal[1] = 1
+    version: Literal[2] = 2
     made_at: datetime
     athlete: ExportedAthlete
     sessions: tuple[ExportedSession, ...]
+    tests: tuple[ExportedAttempt, ...] = Field(description="guided tests, the earliest first")
     pain: tuple[ExportedPain, ...]
     words: tuple[ExportedWords, ...]
     decisions: tuple[ExportedDecision, ...]

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from bot.pictures.look import DEEP, INK, PALE, RUST, SOFT
+from bot.pictures.values import UNKNOWN
 
 
 @dataclass(frozen=True)
@@ -15,6 +16,7 @@ class Shape:
 
 
 LEVELS = {
+    UNKNOWN: Shape("$?$", INK),
     "none": Shape("_", SOFT),
     "watch": Shape("o", DEEP, is_filled=False),
     "ease": Shape("v", RUST, is_filled=False),
@@ -22,7 +24,7 @@ LEVELS = {
     "clinician": Shape("P", RUST),
     "emergency": Shape("X", INK),
 }
-"""By level: the graver, the fuller. Each is another marker."""
+"""By level: the graver, the fuller. Each is another marker; a question mark where none is known."""
 
 DONE = Shape("o", DEEP)
 DONE_OTHER_LOAD = Shape("D", DEEP, is_filled=False)

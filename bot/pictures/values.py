@@ -169,6 +169,10 @@ class TeamCount(BaseModel):
     words: str
 
 
+UNKNOWN = "unknown"
+"""The key of the shape for whose level could not be worked out."""
+
+
 class TeamRow(BaseModel):
     """One athlete who needs a look; ``level`` is the key of the shape, its word beside it."""
 

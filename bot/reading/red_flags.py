@@ -91,11 +91,6 @@ class RedFlagReading:
         """True where the words may stay in the raw inbox only: no reading, audit, export, log."""
         return any(RED_FLAGS[candidate.flag].is_private for candidate in self.candidates)
 
-    @property
-    def mentions_pain(self) -> bool:
-        """True when pain is spoken of as the athlete's own."""
-        return self.pain is not None
-
 
 def read_red_flags(text: str) -> RedFlagReading:
     """Read a message in every language that we know; never raises, whatever the text.

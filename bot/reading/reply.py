@@ -322,10 +322,6 @@ def _kept(
     return found.model_copy(update={**beside, "reserve": lone})
 
 
-def _example(context: ReadingContext) -> str:
-    return example_reply(context.session, language=context.language)
-
-
 def _remainder(
     tokens: Sequence[Token], context: ReadingContext, beside: Mapping[str, Any]
 ) -> Reading:

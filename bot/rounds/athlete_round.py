@@ -32,7 +32,7 @@ from scheduler.calendar.wall_time import local_date_of, monday_of
 from scheduler.calendar.zones import zone_named
 from storage.queries import care, due, people, rounds, training
 from storage.records.people import Athlete, AthleteState, Person
-from storage.records.training import SessionOutline, SessionState
+from storage.records.training import OffBecause, SessionOutline, SessionState
 
 LOOK_BACK = timedelta(days=6)  # [days] ch: what is older was closed long ago
 HANDLED_FROM = timedelta(days=12)  # [days] ch: well behind everything that may still be due
@@ -188,12 +188,8 @@ def _note(turn: Turn, person: Person, one: Due) -> None:
         turn.tx, person_id=person.id, kind=one.kind.value, subject=one.subject, outcome="too_late"
     )
     if one.kind is DueKind.SESSION:
-        training.change_session(
-            turn.tx,
-            int(one.subject),
-            state=SessionState.CALLED_OFF,
-            called_off_because="too_late",
-        )
+        session = training.session(turn.tx, int(one.subject))
+        close_session.call_off(turn, session, OffBecause.TOO_LATE)
     care.write_audit(
         turn.tx,
         at=turn.now,

@@ -1,8 +1,9 @@
 """The house's own round: forgetting what need not be kept, and owning up to an outage."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime, timedelta
 
+from bot.acts.coach_dues import CoachDue
 from bot.turn import Turn
 from bot.wording import outage
 from bot.wording.outage import LateFacts
@@ -20,14 +21,22 @@ COACHS_DUES = frozenset({DueKind.DIGEST.value, DueKind.ALERT.value})
 RAW_EMPTY_BEFORE, TEXTS_EMPTY_BEFORE = "raw_empty_before", "texts_empty_before"
 
 
-def go(turn: Turn) -> None:
-    """Do what the house owes nobody in particular."""
+def sweep(turn: Turn) -> None:
+    """Empty what an erasure left in other people's chats, where anything may be left."""
     if leaving.is_sweeping_due(turn.tx):
         leaving.sweep(turn.tx, at=turn.now)
+
+
+def forget(turn: Turn) -> None:
+    """Forget what need not be kept, once a day."""
     last = due.mark(turn.tx, FORGOT)
     if last is None or turn.now - last >= FORGET_EVERY:
         _forget(turn)
         due.set_mark(turn.tx, FORGOT, at=turn.now)
+
+
+STEPS: Mapping[str, Callable[[Turn], None]] = {"sweep": sweep, "forget": forget}
+"""What the house owes nobody in particular, each by the reference of its fault and by itself."""
 
 
 def _forget(turn: Turn) -> None:
@@ -41,6 +50,8 @@ def _forget(turn: Turn) -> None:
     retention.forget_readings(tx, now=now)
     retention.forget_remarks(tx, now=now)
     retention.forget_captions(tx, now=now)
+    retention.forget_drafts(tx, now=now)
+    retention.forget_file_drafts(tx, now=now)
     retention.forget_words(tx, now=now)
 
 
@@ -51,20 +62,34 @@ def tell_no_copy(turn: Turn, why: str) -> None:
         turn.say(person, text, kind=MessageKind.NOTICE)
 
 
-def tell_outage(turn: Turn, *, since: datetime, began_at: datetime) -> None:
-    """Tell every coach and owner from when to when nothing was sent or read, and what was late.
+def ids_to_tell(turn: Turn) -> tuple[int, ...]:
+    """Return who hears of an outage: every owner and every coach, each once."""
+    told = (*people.owners(turn.tx), *people.coaches(turn.tx))
+    return tuple(dict.fromkeys(person.id for person in told))
+
+
+def tell_outage(turn: Turn, person_id: int, since: datetime, *, began_at: datetime) -> None:
+    """Tell one of them from when to when nothing was sent or read, and what was late.
 
     An owner hears of everybody, a coach of the own athletes and of what was due to themselves.
+    Of an outage each hears once, also where the round that told it did not come to its end.
     """
+    is_news = due.take(
+        turn.tx,
+        person_id=person_id,
+        kind=CoachDue.OUTAGE_TOLD,
+        subject=since.isoformat(),
+        due_at=began_at,
+        now=turn.now,
+    )
+    if not is_news:
+        return
+    person = people.person(turn.tx, person_id)
     rows = due.late(turn.tx, handled_from=began_at, due_before=began_at - UNNOTICED)
-    for owner in people.owners(turn.tx):
-        _report(turn, owner, rows, since=since, until=began_at)
-    for coach in people.coaches(turn.tx):
-        if coach.is_owner:
-            continue
-        team = {person.id for person, _ in people.athletes_of(turn.tx, coach.id)} | {coach.id}
-        own = [row for row in rows if row[0] in team]
-        _report(turn, coach, own, since=since, until=began_at)
+    if not person.is_owner:
+        team = {one.id for one, _ in people.athletes_of(turn.tx, person_id)} | {person_id}
+        rows = tuple(row for row in rows if row[0] in team)
+    _report(turn, person, rows, since=since, until=began_at)
 
 
 def _report(

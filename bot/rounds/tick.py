@@ -57,12 +57,45 @@ def steps(database: Database, now: Now, make_turn: MakeTurn) -> Iterator[None]:
     for person_id in leaving_ids:
         _apart(database, now(), make_turn, person_id, since, _leave)
         yield
+    if stood_still(last_round_utc=since, now_utc=began_at).value:
+        tell_outage = partial(house_round.tell_outage, began_at=began_at)
+        for person_id in _to_tell(database, now(), make_turn):
+            _apart(database, now(), make_turn, person_id, since, tell_outage)
+            yield
+    for reference, step in house_round.STEPS.items():
+        _alone(database, now(), make_turn, reference, step)
+        yield
+    # Last and by itself: its fault stops nothing, and such a round gives no sign of life.
     with database.transaction() as tx:
-        turn = make_turn(tx, now())
-        if stood_still(last_round_utc=since, now_utc=began_at).value:
-            house_round.tell_outage(turn, since=since, began_at=began_at)
-        house_round.go(turn)
         due.set_mark(tx, LAST_ROUND, at=began_at)
+
+
+def _to_tell(database: Database, now: datetime, make_turn: MakeTurn) -> tuple[int, ...]:
+    """Return who hears of an outage; nobody where even that cannot be looked up."""
+    found: list[int] = []
+    _alone(
+        database,
+        now,
+        make_turn,
+        "outage",
+        lambda turn: found.extend(house_round.ids_to_tell(turn)),
+    )
+    return tuple(found)
+
+
+def _alone(
+    database: Database,
+    now: datetime,
+    make_turn: MakeTurn,
+    reference: str,
+    go: Callable[[Turn], None],
+) -> None:
+    """Do one thing of the house's own; its fault keeps nothing else from being done."""
+    try:
+        with database.transaction() as tx:
+            go(make_turn(tx, now))
+    except Exception as fault:  # noqa: BLE001 (what the house owes is done again next round)
+        log_fault(reference, fault)
 
 
 def _leave(turn: Turn, person_id: int, _since: datetime) -> None:
@@ -94,8 +127,5 @@ def _apart(
     since: datetime,
     go: Callable[[Turn, int, datetime], None],
 ) -> None:
-    try:
-        with database.transaction() as tx:
-            go(make_turn(tx, now), person_id, since)
-    except Exception as fault:  # noqa: BLE001 (one person's fault never stops the round)
-        log_fault(f"P{person_id}", fault)
+    """Do what one person's round asks for; a fault of theirs never stops the round."""
+    _alone(database, now, make_turn, f"P{person_id}", lambda turn: go(turn, person_id, since))

@@ -170,11 +170,6 @@ def clear_label(tongue: Tongue) -> str:
     return label(tongue, "Clear")
 
 
-def roster_label(tongue: Tongue) -> str:
-    """Label the button that goes back to the roster."""
-    return label(tongue, "Roster")
-
-
 def seen_label(tongue: Tongue) -> str:
     """Label the button that answers the open alert."""
     return label(tongue, "Alert seen")

@@ -35,6 +35,14 @@ def ask_why(tongue: Tongue, *, what: str) -> str:
     return tongue.say("{what}.\nWhy? Tap, or write it in a few words.", what=Marked(what))
 
 
+def ask_in_words(tongue: Tongue, *, what: str) -> str:
+    """Ask for a reason that no button gives."""
+    return tongue.say(
+        "{what}.\nWhy? Write it in a few words: your next text is kept with it.",
+        what=Marked(what),
+    )
+
+
 def why_label(tongue: Tongue, key: str) -> str:
     """Label the button of a usual reason."""
     return label(tongue, WHYS[key])

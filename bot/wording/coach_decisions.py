@@ -1,6 +1,6 @@
 """Drafted decisions: what is proposed, and what was decided."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from typing import Any
 
 from bot.wording import review
@@ -32,12 +32,6 @@ def title(tongue: Tongue, *, kind: str, facts: Mapping[str, Any]) -> str:
     if kind == REVIEW:
         return review.title(tongue, number=int(facts.get("number", 1)))
     return tongue.say("{kind}", kind=kind.replace("_", " ").capitalize())
-
-
-def proposal(tongue: Tongue, *, name: str, title: str, lines: Sequence[str]) -> str:
-    """Put a decision before the coach, with the figures it rests on."""
-    head = tongue.say("<b>{name}</b>: {title}?", name=name, title=title)
-    return "\n".join([head, *lines])
 
 
 def yes_label(tongue: Tongue, *, kind: str) -> str:

@@ -16,12 +16,14 @@ def _what(tongue: Tongue, key: str) -> str:
     return tongue.say(OTHER_WORDS[key]) if key in OTHER_WORDS else word(tongue, key)
 
 
-def reason_missing(tongue: Tongue, *, example: str) -> str:
-    """A reason is kept with every decision."""
-    return tongue.say(
-        "A reason belongs to it. For example:\n<code>{example}</code>",
-        example=tongue.translated(example),
-    )
+def to_give_back(tongue: Tongue, *, name: str) -> str:
+    """What is to be given back, before the reason is asked for."""
+    return tongue.say("{name}: what an old injury holds back", name=name)
+
+
+def to_decide(tongue: Tongue, *, name: str) -> str:
+    """What is to be decided, before the reason is asked for."""
+    return tongue.say("{name}: a standard, shown or not", name=name)
 
 
 def nothing_held(tongue: Tongue, *, name: str) -> str:

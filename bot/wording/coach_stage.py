@@ -46,14 +46,9 @@ def same(tongue: Tongue, *, name: str, stage: int) -> str:
     )
 
 
-def reason_missing(tongue: Tongue, *, name: str, stage: int) -> str:
-    """A change of stage needs a reason."""
-    return tongue.say(
-        "A change of stage is kept with its reason. Send it again with a few words why:\n"
-        "<code>/stage {name} {stage} …</code>",
-        name=name,
-        stage=stage,
-    )
+def to_change(tongue: Tongue, *, name: str, old: int, new: int) -> str:
+    """What is to be changed, before its reason is asked for."""
+    return tongue.say("{name}: stage {old} → {new}", name=name, old=old, new=new)
 
 
 def ask_once_more(

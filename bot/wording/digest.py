@@ -26,6 +26,7 @@ class DigestFacts:
     sent: int
     decisions: tuple[tuple[str, str], ...] = ()
     alerts: tuple[tuple[str, Level, bool], ...] = ()
+    unknown: tuple[str, ...] = ()
     messages: tuple[tuple[str, str], ...] = ()
     clips: tuple[tuple[str, int], ...] = ()
     quiet: tuple[tuple[str, timedelta], ...] = ()
@@ -116,6 +117,7 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
     is_any_open = any(is_open for _, _, is_open in facts.alerts)
     found = [
         *((alerts, decide) if is_any_open else (decide, alerts)),
+        _Section(tongue.say("Could not be worked out"), _unknown(tongue, facts.unknown), 2),
         _Section(
             tongue.say("Less or left out, for pain"),
             [_pair(tongue, name, level_word(tongue, level)) for name, level in facts.left_out],
@@ -161,6 +163,13 @@ def _alert(tongue: Tongue, name: str, level: Level, is_open: bool) -> str:  # no
 
 def _message(tongue: Tongue, name: str, words: str) -> str:
     return tongue.say("{name}: “{words}”", name=name, words=shortened(words, QUOTE_UNITS))
+
+
+def _unknown(tongue: Tongue, names: Sequence[str]) -> list[str]:
+    return [
+        tongue.say("{name}: the week's figures. Whoever runs me is told.", name=name)
+        for name in names
+    ]
 
 
 def _quiet(tongue: Tongue, name: str, for_how_long: timedelta) -> str:

@@ -97,6 +97,11 @@ def refused(tongue: Tongue, *, name: str, problems: Sequence[str]) -> str:
     return "\n".join([head, *lines, *_more(tongue, len(problems) - PROBLEMS_MOST)])
 
 
+def kept_no_more(tongue: Tongue) -> str:
+    """The button's file was too long ago, or is of before a change of the bot."""
+    return tongue.say("I no longer have that file. Send it again.")
+
+
 def no_difference(tongue: Tongue, *, name: str) -> str:
     """The file means what is in force."""
     return tongue.say("<b>{name}</b> changes nothing: it is in force as it is.", name=name)

@@ -1,4 +1,4 @@
-"""Owning up: when the bot was not there, and what came late of it."""
+"""Owning up: when the bot was not there, what came late of it, and what it could not do."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -72,6 +72,16 @@ def _counted(tongue: Tongue, kind: str, number: int) -> str:
             return tongue.count(number, "1 alert", "{n} alerts")
         case _:
             return tongue.count(number, "1 notice of silence", "{n} notices of silence")
+
+
+def not_worked_out(tongue: Tongue, *, coach: str, names: Sequence[str]) -> str:
+    """A fault kept athletes' weeks out of their coach's digest."""
+    return tongue.say(
+        "A fault of mine: the week could not be worked out for {names}. "
+        "{coach}'s digest says so. My log says where the fault lies.",
+        names=shortened(", ".join(names), NAMES_UNITS),
+        coach=coach,
+    )
 
 
 def no_copy(tongue: Tongue, *, why: str) -> str:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.pictures.team_layout import room_for
-from bot.pictures.values import TeamCount, TeamPicture, TeamRow, TeamShort
+from bot.pictures.values import UNKNOWN, TeamCount, TeamPicture, TeamRow, TeamShort
 from bot.wording import dates
 from bot.wording.coach_pain import level_word
 from bot.wording.coach_roster import STATES, Need, RosterFacts
@@ -16,17 +16,26 @@ from scheduler.pain.values import Level
 
 @dataclass(frozen=True)
 class TeamMember:
-    """One athlete's week: sessions trained and sent, how careful pain makes us, who waits."""
+    """One athlete's week: sessions trained and sent, how careful pain makes us, who waits.
+
+    ``level`` None: it could not be worked out, so that somebody has to look.
+    """
 
     kept: int
     sent: int
-    level: Level
+    level: Level | None
     roster: RosterFacts
 
     @property
     def needs_a_look(self) -> bool:
         """True where somebody waits for the coach, or pain has changed the training."""
-        return self.roster.need <= Need.OUT_OF_REACH or self.level >= Level.EASE
+        is_eased = self.level is None or self.level >= Level.EASE
+        return is_eased or self.roster.need <= Need.OUT_OF_REACH
+
+    @property
+    def rank(self) -> Level:
+        """How far up pain puts them; what is not known, as far as where something is rested."""
+        return Level.REST if self.level is None else self.level
 
 
 def in_order(members: Sequence[TeamMember]) -> list[TeamMember]:
@@ -35,9 +44,9 @@ def in_order(members: Sequence[TeamMember]) -> list[TeamMember]:
         members,
         key=lambda one: (
             not one.needs_a_look,
-            -one.level if one.level >= Level.REST else 0,
+            -one.rank if one.rank >= Level.REST else 0,
             one.roster.need,
-            -one.level,
+            -one.rank,
             one.roster.name.casefold(),
         ),
     )
@@ -101,7 +110,7 @@ def caption(tongue: Tongue, members: Sequence[TeamMember], *, first: date, last:
 
 def _counts(tongue: Tongue, members: Sequence[TeamMember], *, looks: int) -> tuple[TeamCount, ...]:
     kept, sent = sum(one.kept for one in members), sum(one.sent for one in members)
-    hurting = sum(one.level > Level.NONE for one in members)
+    hurting = sum(one.level is not None and one.level > Level.NONE for one in members)
     return (
         TeamCount(number=str(len(members)), words=plain(tongue.say("athletes"))),
         TeamCount(number=f"{kept}/{sent}", words=plain(tongue.say("sessions"))),
@@ -115,7 +124,7 @@ def _row(tongue: Tongue, one: TeamMember, number: int) -> TeamRow:
         name=shown_name(one.roster.name, number),
         sessions=_sessions(one),
         stage=plain(tongue.say("st. {n}", n=one.roster.stage)),
-        level=one.level.name.lower(),
+        level=UNKNOWN if one.level is None else one.level.name.lower(),
         level_word=plain(_level(tongue, one.level)),
         waits=plain(waits(tongue, one.roster)),
     )
@@ -133,7 +142,9 @@ def _sessions(one: TeamMember) -> str:
     return f"{one.kept}/{one.sent}" if one.sent else "–"
 
 
-def _level(tongue: Tongue, level: Level) -> str:
+def _level(tongue: Tongue, level: Level | None) -> str:
+    if level is None:
+        return tongue.say("not worked out")
     return tongue.say("no pain") if level is Level.NONE else level_word(tongue, level)
 
 

@@ -2,8 +2,6 @@
 
 from demo_scenario.scenes.steps import Film, Picture, SendFile, Speak, Tap, Wait, scene
 
-CURE = "two quiet weeks, and she grips without pain"
-
 FIRST_WEEKS = (
     # The coach shows how, and the athletes look.
     scene("Ruta", 0, "09:10", Picture("/howto push-up hold")),
@@ -114,4 +112,4 @@ LATER_FILES = SendFile(
     "Tilda;1;;60;80 @ 12\n",
 )
 
-__all__ = ["CURE", "FIRST_WEEKS", "LATER_FILES", "Speak", "Wait"]
+__all__ = ["FIRST_WEEKS", "LATER_FILES", "Speak", "Wait"]

@@ -17,8 +17,6 @@ from demo_scenario.scenes.steps import (
 
 PRIVATE_WORDS = "some days i want to kill myself"
 
-EQUIPMENT_DONE = (Tap("Done"),)
-
 LATER_WEEKS = (
     # Week 5: a team by file, a second coach who trains, the house stands still for half an hour.
     scene("Ruta", 28, "12:00", LATER_FILES, Tap("Invite 2")),

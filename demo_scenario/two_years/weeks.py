@@ -19,7 +19,6 @@ from storage.queries import care, training
 from storage.records.people import Athlete
 from storage.records.training import SessionRecord, WeekRecord
 
-A_WEEK = timedelta(days=7)
 ADHERENCE = timedelta(weeks=4)
 SHOWN = frozenset({Condition.WEEKS, Condition.STANDARD, Condition.ADHERENCE, Condition.SIDES})
 """Pain is told where it was reported."""

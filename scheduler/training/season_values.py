@@ -102,12 +102,6 @@ class SeasonRequest(BaseModel):
         mains = {event.on: event for event in self.events if event.is_main}
         return tuple(mains[on] for on in sorted(mains) if on >= self.today)
 
-    @property
-    def other_events(self) -> tuple[SeasonEvent, ...]:
-        """The other events from today on, the nearest first."""
-        others = [event for event in self.events if not event.is_main and event.on >= self.today]
-        return tuple(sorted(others, key=lambda event: event.on))
-
 
 class SeasonWeekKind(StrEnum):
     """What a week of a season is for."""

@@ -8,9 +8,10 @@ from sqlmodel import Session, case, col, func, select
 
 from storage.queries.session_rows import SESSIONS, session_records
 from storage.records.care import AlertState, AuditEntry
+from storage.records.first_tests import AttemptRecord
 from storage.records.training import SessionRecord, SessionState
 from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow
-from storage.tables.first_tests import RemarkRow
+from storage.tables.first_tests import RemarkRow, TestAttemptRow
 from storage.tables.media import ClipRow
 from storage.tables.people import AthleteRow
 from storage.tables.training import ItemRow, SessionRow, SetRow
@@ -24,6 +25,16 @@ def sessions(
     if since is not None:
         query = query.where(SESSIONS.c.on >= since)
     return session_records(tx, query.order_by(SESSIONS.c.on, SESSIONS.c.id))
+
+
+def attempts(tx: Session, athlete_id: int) -> tuple[AttemptRecord, ...]:
+    """Return every attempt of an athlete at a guided test as it stands, the earliest first."""
+    rows = tx.exec(
+        select(TestAttemptRow)
+        .where(TestAttemptRow.athlete_id == athlete_id, col(TestAttemptRow.replaced_at).is_(None))
+        .order_by(col(TestAttemptRow.on), col(TestAttemptRow.id))
+    )
+    return tuple(AttemptRecord.model_validate(row) for row in rows)
 
 
 def words_kept(tx: Session, athlete_id: int) -> tuple[tuple[datetime, str], ...]:

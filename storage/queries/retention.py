@@ -6,13 +6,14 @@ pain with the athlete (``storage.erasure``).
 
 from datetime import datetime, timedelta
 
-from sqlmodel import Session, col, delete, func, select, update
+from sqlalchemy import Text, cast
+from sqlmodel import Session, col, delete, func, or_, select, update
 
 from storage.queries import due
 from storage.records.care import AlertState
-from storage.tables.care import AlertRow, AuditRow, PassedOnRow
+from storage.tables.care import AlertRow, AuditRow, PassedOnRow, ProposalRow
 from storage.tables.first_tests import RemarkRow
-from storage.tables.media import ClipRow
+from storage.tables.media import ClipRow, FileDraftRow
 from storage.tables.wire import ButtonRow, DialogRow
 
 CAPTIONS_KEPT = timedelta(days=28)  # [days] ch: as long as the reading of a message
@@ -22,6 +23,11 @@ WORDS_KEPT = timedelta(days=365)
 it was said in are of use to nobody later, and say more about a person than a decision needs."""
 READ_ACTS = frozenset({"reading.choose"})
 """Buttons that hold what was read in a message, until one of them is tapped."""
+DRAFTS_KEPT = timedelta(days=90)
+"""[days] ch: a draft of a month that nobody sent in three is no longer about now."""
+FILE_DRAFTS_KEPT = timedelta(days=7)  # [days] ch: as long as the message that it came with
+REVIEW, LAPSED = "review", "lapsed"
+"""The kind of a drafted review, and the answer of one that nobody gave."""
 WORDS_EMPTY_BEFORE = "words_empty_before"
 TOLD_IN_WORDS = "other_training"
 """The entry of the record whose facts hold the athlete's own word for what they did."""
@@ -39,10 +45,40 @@ def forget_remarks(tx: Session, *, now: datetime) -> int:
 
 
 def forget_captions(tx: Session, *, now: datetime) -> int:
-    """Empty the words under clips that were answered long enough ago; return of how many."""
-    answered = col(ClipRow.answered_at) < now - CAPTIONS_KEPT
-    clips = update(ClipRow).where(answered, col(ClipRow.caption) != "")
+    """Empty the words under clips that were answered long enough ago; return of how many.
+
+    A clip that nobody answers keeps its words for a year, and then still waits without them.
+    """
+    is_over = or_(
+        col(ClipRow.answered_at) < now - CAPTIONS_KEPT, col(ClipRow.at) < now - WORDS_KEPT
+    )
+    clips = update(ClipRow).where(is_over, col(ClipRow.caption) != "")
     return tx.exec(clips.values(caption="")).rowcount
+
+
+def forget_drafts(tx: Session, *, now: datetime) -> int:
+    """Take the text out of drafted reviews: of answered ones as of a reading, of others at the end.
+
+    A draft that nobody answered for so long is closed; return how many lost their text.
+    """
+    is_over = or_(
+        col(ProposalRow.answered_at) < now - READING_KEPT,
+        col(ProposalRow.made_at) < now - DRAFTS_KEPT,
+    )
+    has_text = cast(col(ProposalRow.facts), Text).like('%"text"%')
+    rows = tx.exec(select(ProposalRow).where(ProposalRow.kind == REVIEW, is_over, has_text)).all()
+    for row in rows:
+        row.facts = {key: value for key, value in row.facts.items() if key != "text"}
+        if row.answered_at is None:
+            row.answered_at, row.answer = now, LAPSED
+        tx.add(row)
+    return len(rows)
+
+
+def forget_file_drafts(tx: Session, *, now: datetime) -> int:
+    """Take away files that a coach sent and did not put in force in time; return how many."""
+    old = col(FileDraftRow.at) < now - FILE_DRAFTS_KEPT
+    return tx.exec(delete(FileDraftRow).where(old)).rowcount
 
 
 def forget_words(tx: Session, *, now: datetime) -> int:

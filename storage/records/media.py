@@ -65,3 +65,18 @@ class FileVersion(BaseModel):
     words: str
     made_at: datetime
     made_by_id: int
+
+
+class FileDraft(BaseModel):
+    """A file that a coach sent, as it was read; ``base_id`` is the newest version at that time."""
+
+    model_config = ConfigDict(frozen=True, from_attributes=True)
+
+    id: str
+    coach_id: int
+    kind: FileKind
+    name: str
+    content: str | None
+    meaning: Mapping[str, Any]
+    base_id: int | None
+    at: datetime

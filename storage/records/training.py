@@ -13,8 +13,6 @@ from scheduler.training.values import Dose, Exposure, Quality, ReserveAnswer, Se
 
 TEST_DAY = "T"
 """The letter of a session that is a guided test: its own items are left out for it."""
-TESTS_STOPPED = "tests_stopped"
-"""Why a test session asks for no further test: the athlete goes on another day."""
 
 
 class SessionState(StrEnum):
@@ -25,6 +23,26 @@ class SessionState(StrEnum):
     TRAINED = "trained"
     MISSED = "missed"
     CALLED_OFF = "called_off"
+
+
+class OffBecause(StrEnum):
+    """Why a session was called off; with results in it, why it ended there.
+
+    The athlete's own reasons have the names that the reader gives them.
+    """
+
+    UNSAID = ""
+    ILL = "ill"
+    TRAVELLING = "travelling"
+    NO_TIME = "no_time"
+    NO_EQUIPMENT = "no_equipment"
+    HURTS = "hurts"
+    BREAK = "break"
+    TOO_LATE = "too_late"
+    STARTED_LATER = "started_later"
+    LEFT_OUT = "left_out"
+    WAITS_FOR_COACH = "waits_for_coach"
+    TESTS_STOPPED = "tests_stopped"
 
 
 class SetRecord(BaseModel):
@@ -96,7 +114,7 @@ class SessionRecord(BaseModel):
     minutes: int | None
     is_pain_answered: bool
     is_step_by_step: bool
-    called_off_because: str | None
+    called_off_because: OffBecause | None
     items: tuple[ItemRecord, ...]
 
     @property

@@ -79,3 +79,24 @@ class FileVersionRow(SQLModel, table=True):
     words: str = ""
     made_at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))
     made_by_id: int = Field(foreign_key="person.id")
+
+
+class FileDraftRow(SQLModel, table=True):
+    """A file that a coach sent, as it was read, until the coach puts it in force or not.
+
+    ``base_id`` is the newest version of the house when it was shown: behind it, what was shown is
+    no longer what would change. The id is drawn by chance: a button must never mean another file.
+    """
+
+    __tablename__ = "file_draft"
+
+    id: str = Field(primary_key=True, max_length=32)
+    coach_id: int = Field(foreign_key="person.id")
+    kind: FileKind = Field(
+        sa_column=Column(coded(FileKind, name="file_draft_kind"), nullable=False)
+    )
+    name: str
+    content: str | None = Field(default=None, sa_column=Column(Text, nullable=True))
+    meaning: dict[str, Any] = Field(sa_column=Column(JSON, nullable=False))
+    base_id: int | None = None
+    at: datetime = Field(sa_column=Column(UtcInstant, nullable=False))

@@ -6,7 +6,9 @@ from typing import Any
 from bot.acts import in_force
 from bot.events import FileArrived, Media, SentFile, SentMedia
 from bot.outcomes import Outcome
+from scheduler.catalogue.demand_lint import implied_demands
 from scheduler.catalogue.library import Library, packaged_texts
+from scheduler.catalogue.values import Movement
 from scheduler.training.rulebook import Rulebook
 from storage.queries import file_versions
 from storage.records.media import FileKind, FileVersion
@@ -109,3 +111,16 @@ def put(stage: Stage, text: str = ADDED, why: str = "a gentler shrug", **facts: 
 def rulebook_of(stage: Stage) -> Rulebook:
     with stage.turn() as turn:
         return in_force.house_of(turn, stage.coach.id).rulebook
+
+
+def file_of(key: str) -> str:
+    return next(name for name, text in packaged_texts().items() if f"- key: {key}\n" in text)
+
+
+def less_demanding(movement: Movement) -> tuple[str, str]:
+    """Return the file of a movement with only the demands that its other words imply."""
+    file = file_of(movement.key)
+    text = packaged_texts()[file]
+    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
+    kept = ", ".join(sorted(one.value for one in implied_demands(movement)))
+    return file, f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"

@@ -6,10 +6,11 @@ from pathlib import Path
 import pytest
 
 from bot.outcomes import Outcome
+from bot.reading.values import CantReason
 from scheduler.pain.values import Level
 from scheduler.training.permissions import PermissionFacts, permits
 from storage.records.people import AthleteState
-from storage.records.training import SessionState
+from storage.records.training import OffBecause, SessionState
 from tests.conversation.athlete_stage import MONDAY, Stage
 
 TUESDAY, WEDNESDAY, FRIDAY = date(2026, 3, 3), date(2026, 3, 4), date(2026, 3, 6)
@@ -317,3 +318,7 @@ def test_how_a_break_was_is_asked_and_decides_the_return(
     # CHOSEN: 70 % of the sets after a healthy break; PUBLISHED caterisano2019: 50 % after illness.
     assert first <= 2
     assert stage.audit("break.was")[-1].words in {"well", "ill"}
+
+
+def test_every_reason_of_the_reader_is_one_that_a_session_can_be_called_off_for() -> None:
+    assert {reason.value for reason in CantReason} < {reason.value for reason in OffBecause}

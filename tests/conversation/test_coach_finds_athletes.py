@@ -201,12 +201,10 @@ def test_age_of_an_alert_is_told(bench: Bench):
     assert "Ana Lark · <b>rested</b>, 3 h ago" in bench.last()
 
 
-OWNER_CHAT = COACH_CHAT + 1
-
-
 def test_help_of_an_owner_who_coaches_lists_a_command_of_both_desks_once(bench: Bench):
-    bench.add_coach("Ola Reed", chat_id=OWNER_CHAT, is_owner=True)
-    bench.write("/help", chat_id=OWNER_CHAT)
-    assert bench.last(OWNER_CHAT).count("/erase ·") == 1
-    assert "/house ·" in bench.last(OWNER_CHAT)
-    assert "/roster ·" in bench.last(OWNER_CHAT)
+    owner = bench.add_coach("Ola Reed", chat_id=COACH_CHAT + 1, is_owner=True)
+    assert owner.chat_id is not None
+    bench.write("/help", chat_id=owner.chat_id)
+    assert bench.last(owner.chat_id).count("/erase ·") == 1
+    assert "/house ·" in bench.last(owner.chat_id)
+    assert "/roster ·" in bench.last(owner.chat_id)

@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 
+from bot.acts import stage_history
 from bot.outcomes import Outcome
 from storage.queries import care
 from tests.conversation.coach_bench import Bench
@@ -60,7 +61,6 @@ def test_a_change_is_taken_back_by_a_button_which_is_recorded_itself(bench: Benc
         ("/stage ana 1 again", "in stage 1 already"),
         ("/stage ana 6 strong", "There is no stage 6"),
         ("/stage ana 0 weak", "There is no stage 0"),
-        ("/stage ana 2", "with a few words why"),
         ("/stage ana up please", "the stage from 1 to 5"),
         ("/stage", "Whom is it about"),
     ],
@@ -73,6 +73,26 @@ def test_a_request_that_does_not_fit_changes_nothing_and_says_what_to_send(
     assert said in bench.last()
     assert "/stage" in bench.last()
     assert bench.athlete(ana).stage == 1
+
+
+def test_without_a_reason_it_is_asked_for_and_the_next_text_changes_the_stage(bench: Bench):
+    ana = bench.add_athlete("Ana Lark", stage=2)
+    assert bench.write("/stage ana 1") is Outcome.ASKED
+    assert bench.last().startswith("Ana Lark: stage 2 → 1.")
+    assert bench.athlete(ana).stage == 2
+    bench.write("back to quiet holds")
+    assert bench.athlete(ana).stage == 1
+    with bench.turn() as turn:
+        (entry, *_) = care.audit_of(turn.tx, ana.id, most=1, what=(stage_history.CHANGED,))
+    assert entry.words == "back to quiet holds"
+
+
+def test_a_reason_that_comes_long_after_is_asked_for_again(bench: Bench):
+    ana = bench.add_athlete("Ana Lark", stage=2)
+    bench.write("/stage ana 1")
+    bench.later(hours=2)  # CHOSEN: an hour is fresh
+    assert bench.write("when do we test?") is Outcome.ASKED
+    assert bench.athlete(ana).stage == 2
 
 
 def test_going_down_needs_no_second_question_and_a_stage_left_upwards_is_re_earned(bench: Bench):

@@ -13,15 +13,20 @@ import vobject
 from jsonschema import Draft202012Validator, FormatChecker
 from sqlmodel import select
 
-from bot.acts import export_files
+from bot.acts import export_files, guided_tests
 from bot.exports.data_schema import made_schema, schema_text
 from bot.exports.spreadsheet import BOM, defused, table_bytes
 from bot.outcomes import Outcome
+from scheduler.catalogue.values import Measure
+from scheduler.pain.values import Side
+from scheduler.training.baseline_values import Ended
 from scheduler.training.season_values import SeasonEvent, Travel
-from storage.queries import people
+from scheduler.training.values import Rung
+from storage.queries import first_tests, people
 from storage.records.people import AthleteState
 from storage.tables.wire import OutboxRow
 from tests.conversation.athlete_stage import COACH_CHAT, MADRID, MONDAY, Stage
+from tests.conversation.tested_days import begun, first_day
 
 RESULTS, SESSIONS, PAIN = "Results (table)", "Sessions (table)", "Pain (table)"
 OWN_WORDS, SEASON, DATA = "Own words (table)", "Season (calendar)", "Everything (data)"
@@ -150,9 +155,51 @@ def test_the_data_are_valid_by_the_schema_that_goes_along(stage):
 def test_the_schema_refuses_what_it_should(stage):
     found, schema = data(stage), json.loads(schema_text())
     check = Draft202012Validator(schema)
-    assert not check.is_valid({**found, "version": 2})
+    assert not check.is_valid({**found, "version": 1})  # CHOSEN: version 2 holds tests, 1 did not
+    assert not check.is_valid({**found, "tests": [{"test": "hang"}]})
     assert not check.is_valid({**found, "nickname": "x"})
     assert not check.is_valid({key: one for key, one in found.items() if key != "pain"})
+
+
+def test_guided_tests_are_in_the_data_each_arm_as_it_ended(tmp_path: Path):
+    stage = Stage(tmp_path)
+    with stage.turn() as turn:
+        assert guided_tests.open_first(turn, stage.person, stage.athlete)
+    first_day(stage)
+    found, schema = data(stage), json.loads(schema_text())
+    Draft202012Validator(schema, format_checker=FormatChecker()).validate(found)
+    # CHOSEN: the figures that are tapped; DERIVED: each arm overhead, the others together
+    assert [(one["name"], one["side"], one["value"], one["ended"]) for one in found["tests"]] == [
+        ("Push-up hold", "both", 57, "done"),
+        ("One-arm overhead hold", "left", 38, "done"),
+        ("One-arm overhead hold", "right", 38, "done"),
+        ("Bar hang", "both", 50, "done"),
+    ]
+    assert found["tests"][0]["reserve_left"] == 5
+    assert {one["on"] for one in found["tests"]} == {MONDAY.isoformat()}
+    assert {one["unit"] for one in found["tests"]} == {"s"}
+
+
+def test_a_test_that_hurt_and_one_left_out_are_in_the_data_as_that(tmp_path: Path):
+    stage = Stage(tmp_path)
+    with stage.turn() as turn:
+        assert guided_tests.open_first(turn, stage.person, stage.athlete)
+    begun(stage)
+    for ended, pain, why in (("hurt", 4, ""), ("skipped", None, "equipment")):
+        attempt(stage, ended=ended, pain=pain, why=why)
+    hurt, skipped = data(stage)["tests"]
+    assert (hurt["ended"], hurt["value"], hurt["pain"]) == ("hurt", None, 4)
+    assert (skipped["ended"], skipped["left_out_because"]) == ("skipped", "equipment")
+
+
+def attempt(stage: Stage, *, ended: str, pain: int | None, why: str) -> None:
+    with stage.turn() as turn:
+        (latest,) = first_tests.rounds(turn.tx, stage.person.id)
+        first_tests.add_attempt(
+            turn.tx, round_id=latest.id, athlete_id=stage.person.id, key="hang", side=Side.BOTH,
+            movement_key="bar_hang", measure=Measure.HOLD_S, on=MONDAY, ended=Ended(ended),
+            why=why, rung=Rung(), pain=pain, at=stage.now,
+        )  # fmt: skip
 
 
 def test_the_schema_file_says_what_the_values_say():

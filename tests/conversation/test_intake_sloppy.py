@@ -13,7 +13,7 @@ from bot.acts.intake_answers import Heard, Partly, Several, Unclear
 from bot.acts.intake_steps import BY_KEY, STEPS, read_answer
 
 TODAY = date(2026, 10, 5)
-ASK = object()
+ASK = "asked about"
 """Not sure: a question back is right, a value is not."""
 RIGHT: list[tuple[str, str, Any]] = [
     ("adult", "I'm 34", True),

@@ -28,6 +28,8 @@ from tests.conversation.own_files import (
     announce,
     arrive,
     fetched,
+    file_of,
+    less_demanding,
     library_of,
     put,
     send,
@@ -152,7 +154,7 @@ def test_a_key_may_not_become_another_movement(stage: Stage) -> None:
 def test_what_was_changed_is_shown_with_whom_it_meets(stage: Stage) -> None:
     movement = _planned(stage)
     name = movement.name
-    file = _file_of(movement.key)
+    file = file_of(movement.key)
     text = packaged_texts()[file].replace(movement.common_fault, "Your ribs lift.", 1)
     send(stage, text, "/movements clearer", name=file)
     assert f"~ {name}: common_fault" in stage.last(COACH_CHAT)
@@ -165,13 +167,9 @@ def _planned(stage: Stage) -> Movement:
     return stage.house.library.movements[item.movement_key]
 
 
-def _file_of(key: str) -> str:
-    return next(name for name, text in packaged_texts().items() if f"- key: {key}\n" in text)
-
-
 def _remove(stage: Stage, key: str) -> tuple[str, str]:
     """Return the file without a movement that no ladder needs."""
-    file = _file_of(key)
+    file = file_of(key)
     return file, without(packaged_texts()[file], key)
 
 
@@ -232,18 +230,14 @@ def test_a_change_does_not_bring_back_what_hurts(stage: Stage) -> None:
     assert stage.picture().level >= Level.REST
     rested = stage.picture().rested
     # A demand that the movement's other words do not imply, so that the library lets it go.
-    movement, implied = next(
-        (one, implied_demands(one))
+    movement = next(
+        one
         for one in stage.house.library.movements.values()
         if not (one.easier or one.harder)
         and rested.hits(one, Side.LEFT)
         and not rested.hits(one.model_copy(update={"demands": implied_demands(one)}), Side.LEFT)
     )
-    file = _file_of(movement.key)
-    text = packaged_texts()[file]
-    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
-    kept = ", ".join(sorted(one.value for one in implied))
-    fewer = f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"
+    file, fewer = less_demanding(movement)
     assert send(stage, fewer, "/movements try", name=file) is Outcome.NOT_UNDERSTOOD
     assert f"{movement.name} is left out or eased for Ines" in stage.last(COACH_CHAT)
     assert versions(stage, file) == ()
@@ -255,11 +249,7 @@ def test_fewer_demands_are_pointed_out_where_nothing_hurts(stage: Stage) -> None
         for one in stage.house.library.movements.values()
         if not (one.easier or one.harder) and one.demands - implied_demands(one)
     )
-    file = _file_of(movement.key)
-    text = packaged_texts()[file]
-    at = text.index("demands: [", text.index(f"key: {movement.key}\n"))
-    kept = ", ".join(sorted(one.value for one in implied_demands(movement)))
-    fewer = f"{text[:at]}demands: [{kept}]{text[text.index(chr(10), at) :]}"
+    file, fewer = less_demanding(movement)
     assert send(stage, fewer, "/movements try", name=file) is Outcome.ASKED
     assert "Fewer demands: pain there would no longer take it out." in stage.last(COACH_CHAT)
 

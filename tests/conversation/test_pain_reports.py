@@ -1,6 +1,6 @@
 """Pain by taps and by words: where, which side, how much, what else; and what it changes."""
 
-from datetime import date, time, timedelta
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -8,7 +8,6 @@ import pytest
 from bot.acts import pain_picture
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Side, Site
-from storage.queries import people
 from storage.records.people import AthleteState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
 
@@ -301,61 +300,6 @@ def test_after_clearing_the_first_two_sessions_have_seventy_percent(stage: Stage
         assert item.dose.sets == max(1, int(item.planned_sets * 0.7 + 1e-9))
 
 
-def test_the_next_morning_asks_once_after_two_or_more_and_a_tap_settles_it(stage: Stage) -> None:
-    stage.write(ALL)
-    stage.write("left wrist 2/10")
-    before = stage.count()
-    stage.go_to(TUESDAY, 11)
-    asked = [text for text in stage.since(before) if text.startswith("Good morning.")]
-    assert asked == ["Good morning. Your left wrist today, 0 to 10?"]
-    stage.tap("0")
-    assert stage.last() == "Thank you. It has settled, so training goes on as planned."
-    before = stage.count()
-    stage.go_to(WEDNESDAY, 6, 59)
-    assert not any(text.startswith("Good morning.") for text in stage.since(before))
-
-
-def test_what_was_not_answered_in_the_morning_is_asked_in_the_evening_without_a_good_morning(
-    stage: Stage,
-) -> None:
-    stage.write(ALL)
-    stage.write("left wrist 2/10")
-    with stage.turn() as turn:
-        people.change_athlete(turn.tx, stage.person.id, session_at=time(18))
-    before = stage.count()
-    stage.go_to(WEDNESDAY, 18, 1)
-    later = [text for text in stage.since(before) if "left wrist today" in text]
-    assert later[-1] == "Still open: your left wrist today, 0 to 10?"
-
-
-def test_the_morning_takes_a_typed_number(stage: Stage) -> None:
-    stage.write(ALL)
-    stage.write("left wrist 3/10")
-    stage.go_to(TUESDAY, 8)
-    assert stage.write("4") is Outcome.ANSWERED
-    assert score(stage) == 4
-    assert level(stage) is Level.EASE
-
-
-def test_a_morning_number_tapped_twice_is_one_morning(stage: Stage) -> None:
-    stage.write(ALL)
-    stage.write("left wrist 3/10")
-    stage.go_to(TUESDAY, 8)
-    message, token = stage.button("3")
-    for _ in range(3):
-        stage.tap_token(token, message.message_id)
-    # CHOSEN: only a second unsettled morning at 3 or more rests the place.
-    assert level(stage) is Level.EASE
-    assert stage.alerts() == []
-
-
-def test_a_one_is_not_asked_about_in_the_morning(stage: Stage) -> None:
-    stage.write("left wrist 1/10")
-    before = stage.count()
-    stage.go_to(TUESDAY, 11)
-    assert not any(text.startswith("Good morning.") for text in stage.since(before))
-
-
 def test_pain_command_reports_without_a_session(stage: Stage) -> None:
     stage.write("can't today, no time")
     stage.write("/pain")
@@ -391,13 +335,6 @@ def test_numbers_out_of_bounds_are_asked_again_and_watched_until_then(stage: Sta
     stage.write("left wrist 14/10")
     assert level(stage) >= Level.WATCH
     assert stage.last().startswith("Left wrist: how much")
-
-
-def test_a_day_without_pain_reports_has_a_quiet_morning(stage: Stage) -> None:
-    stage.write(ALL)
-    before = stage.count()
-    stage.go_to(MONDAY + timedelta(days=1), 12)
-    assert stage.since(before) == []
 
 
 def test_what_was_done_before_it_was_left_out_is_still_recorded_when_it_is_told(

@@ -140,6 +140,15 @@ def test_an_old_button_of_it_does_nothing_in_a_later_practice(stage: Stage):
     assert stage.tap_token(token, message.message_id, chat_id=COACH_CHAT) is Outcome.STALE_TAP
 
 
+def test_the_coachs_own_buttons_outlive_it(stage: Stage):
+    _coach(stage, "/who ines")
+    message, token = stage.button("History", chat_id=COACH_CHAT)
+    _coach(stage, "/practice")
+    stage.go_to(MONDAY, 12, 1)
+    _coach(stage, "/practice end")
+    assert stage.tap_token(token, message.message_id, chat_id=COACH_CHAT) is Outcome.COMMAND
+
+
 def test_the_menu_follows_and_wrong_words_are_answered(stage: Stage):
     _coach(stage, "/practice")
     menus = [row.payload["commands"] for row in stage.rows(COACH_CHAT) if row.operation == "menu"]

@@ -7,13 +7,15 @@ from typing import Any
 import pytest
 from sqlmodel import Session, select
 
+from bot.acts import review
+from bot.outcomes import Outcome
 from bot.rounds import house_round
 from scheduler.pain.values import Level, Urgency
 from storage import buttons, inbox, outbox
 from storage.queries import care, clips, retention
 from storage.records.care import AlertState
 from storage.records.wire import MessageKind, Operation
-from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow
+from storage.tables.care import AlertRow, AuditRow, PainEventRow, PassedOnRow, ProposalRow
 from storage.tables.media import ClipRow
 from storage.tables.wire import ButtonRow, DialogRow, InboxRow, OutboxRow
 from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, Stage
@@ -75,8 +77,9 @@ def _fill(tx: Session, stage: Stage) -> None:
 def after(stage: Stage, **span: float) -> Stage:
     """Let the house's own round run once, so long after the start."""
     stage.now = START + timedelta(**span)
-    with stage.turn() as turn:
-        house_round.go(turn)
+    for go in house_round.STEPS.values():
+        with stage.turn() as turn:
+            go(turn)
     return stage
 
 
@@ -125,6 +128,62 @@ def test_the_words_under_an_answered_clip_end_and_an_open_one_keeps_them(stage, 
         clips.mark_answered(turn.tx, clip.id, by_id=stage.coach.id, at=START)
     after(stage, days=days)
     assert held(stage, ClipRow, "caption") == [WORDS, WORDS if is_kept else ""]
+
+
+@pytest.mark.parametrize(("days", "is_kept"), [(364, True), (366, False)])
+def test_the_words_under_a_clip_that_nobody_answers_end_after_a_year_and_it_still_waits(
+    stage, days, is_kept
+):
+    """CHOSEN: 365 days, as other words."""
+    with stage.turn() as turn:
+        clips.add(
+            turn.tx, athlete_id=stage.person.id, at=START, chat_id=ATHLETE_CHAT, message_id=1,
+            caption=WORDS,
+        )  # fmt: skip
+    after(stage, days=days)
+    assert held(stage, ClipRow, "caption") == [WORDS if is_kept else ""]
+    with stage.turn() as turn:
+        assert len(clips.waiting(turn.tx, [stage.person.id])) == 1
+
+
+def _drafts(stage: Stage) -> None:
+    """Draft a review that is answered at once, and one that nobody answers."""
+    with stage.turn() as turn:
+        answered, _ = [
+            care.propose(
+                turn.tx, athlete_id=stage.person.id, kind=review.KIND, at=START,
+                facts={"number": number, "text": WORDS},
+            )
+            for number in (1, 2)
+        ]  # fmt: skip
+        care.answer_proposal(turn.tx, answered.id, at=START, answer="sent")
+
+
+@pytest.mark.parametrize(("days", "kept"), [(27, 2), (29, 1), (89, 1), (91, 0)])
+def test_the_text_of_a_drafted_review_ends_and_that_there_was_one_stays(stage, days, kept):
+    """CHOSEN: 28 days behind the answer, 90 days without one."""
+    _drafts(stage)
+    after(stage, days=days)
+    facts = held(stage, ProposalRow, "facts")
+    assert [one["number"] for one in facts] == [1, 2]
+    assert sum(one.get("text") == WORDS for one in facts) == kept
+
+
+def test_a_draft_that_nobody_answered_is_closed_and_its_button_says_so(stage):
+    _drafts(stage)
+    with stage.turn() as turn:
+        tap = review.show_tap(
+            turn, stage.coach, care.proposals(turn.tx, [stage.person.id])[0], name="Ines"
+        )
+        turn.say(stage.coach, "the roster", taps=[[tap]])
+    after(stage, days=89)
+    assert stage.tap(tap.label, chat_id=COACH_CHAT) is Outcome.ASKED
+    after(stage, days=91)
+    with stage.turn() as turn:
+        assert care.proposals(turn.tx, [stage.person.id]) == ()
+        turn.say(stage.coach, "the roster", taps=[[tap]])
+    assert stage.tap(tap.label, chat_id=COACH_CHAT) is Outcome.STALE_TAP
+    assert held(stage, ProposalRow, "answer") == ["sent", retention.LAPSED]
 
 
 def test_what_waits_for_an_answer_keeps_its_words_until_it_has_one(stage):

@@ -68,6 +68,7 @@ LEVELS = (
     ("ease", "eased"),
     ("watch", "watched"),
     ("none", "no pain"),
+    ("unknown", "not worked out"),
 )
 WAITS = ("alert open", "12 messages", "2 decisions", "silent 5 days", "chat closed", "")
 

@@ -4,6 +4,7 @@ import pytest
 
 from bot.pictures import shapes
 from bot.pictures.look import DEEP, INK, PALE, PAPER, RUST, SOFT
+from bot.pictures.values import UNKNOWN
 from scheduler.pain.values import Level
 from scheduler.training.season_values import SeasonWeekKind
 
@@ -49,7 +50,7 @@ def test_the_card_stands_out_from_a_light_chat_and_a_dark_one():
 
 
 def test_every_level_has_a_shape_of_its_own():
-    assert set(shapes.LEVELS) == {level.name.lower() for level in Level}
+    assert set(shapes.LEVELS) == {level.name.lower() for level in Level} | {UNKNOWN}
     assert len({one.marker for one in shapes.LEVELS.values()}) == len(shapes.LEVELS)
 
 

@@ -10,7 +10,9 @@ from storage.column_types import Document, UtcInstant
 from storage.tables import metadata
 
 AT = datetime(2026, 3, 2, 7, 0, tzinfo=UTC)
-OF_NOBODY = frozenset({"mark", "emergency_number", "erasure", "how_to_media", "file_version"})
+OF_NOBODY = frozenset(
+    {"mark", "emergency_number", "erasure", "how_to_media", "file_version", "file_draft"}
+)
 """Tables that say nothing about an athlete: the house's own, and a coach's own.
 
 A new table that does not either is named here.

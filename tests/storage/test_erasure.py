@@ -8,12 +8,13 @@ from sqlmodel import Session, select
 
 from storage import backup, erasure, outbox
 from storage.database import Database
+from storage.erasure import OtherRole
 from storage.migrate import migrate
 from storage.queries import leaving
 from storage.records.media import FileKind
 from storage.records.wire import MessageKind, Operation
 from storage.tables import metadata
-from storage.tables.care import AlertRow
+from storage.tables.care import AlertRow, ProposalRow
 from storage.tables.media import ClipRow, FileVersionRow, HowToMediaRow
 from storage.tables.people import PersonRow
 from storage.tables.wire import ButtonRow, DueRow, InboxRow, InboxState, OutboxRow, OutboxState
@@ -44,7 +45,8 @@ def athlete(database: Database) -> int:
 
 def erase(database: Database, athlete: int) -> None:
     with database.transaction() as tx:
-        erasure.erase(tx, athlete, at=AT + timedelta(hours=1), is_whole=True)
+        erasure.erase(tx, athlete, at=AT + timedelta(hours=1))
+        erasure.note_erasure(tx, athlete, at=AT + timedelta(hours=1), is_whole=True)
 
 
 def test_every_table_of_the_schema_is_filled_or_known_to_be_about_nobody(database, athlete):
@@ -140,6 +142,42 @@ def test_buttons_and_alert_repeats_of_others_about_the_person_go_too(database, a
         assert tx.exec(select(DueRow)).all() == []
 
 
+def test_all_of_a_coachs_buttons_are_looked_through(database, athlete):
+    """CHOSEN: more than are read at once, every other one about the person."""
+    with database.transaction() as tx:
+        coach = tx.exec(select(PersonRow.id).where(PersonRow.chat_id == COACH_CHAT)).one() or 0
+        count = 2 * erasure.ROWS_AT_ONCE + 10
+        tx.add_all(
+            ButtonRow(
+                token=f"{number:05}", chat_id=COACH_CHAT, person_id=coach, act="coach.x",
+                arguments={"athlete": athlete if number % 2 else coach}, made_at=AT,
+            )
+            for number in range(count)
+        )  # fmt: skip
+    erase(database, athlete)
+    with database.transaction() as tx:
+        left = [int(row.token) for row in tx.exec(select(ButtonRow).order_by(ButtonRow.token))]
+    assert left == list(range(0, count, 2))
+
+
+@pytest.mark.parametrize("kind", ["proposal_told", "review_told"])
+def test_that_a_coach_was_told_of_a_decision_goes_with_it(database, athlete, kind):
+    """A free number is given to the next decision, which the coach must hear of."""
+    with database.transaction() as tx:
+        coach = tx.exec(select(PersonRow.id).where(PersonRow.chat_id == COACH_CHAT)).one() or 0
+        proposal = tx.exec(select(ProposalRow.id)).one() or 0
+        for subject in (proposal, proposal + 1):
+            tx.add(
+                DueRow(
+                    person_id=coach, kind=kind, subject=str(subject), due_at=AT, handled_at=AT,
+                    outcome="sent",
+                )
+            )  # fmt: skip
+    erase(database, athlete)
+    with database.transaction() as tx:
+        assert [row.subject for row in tx.exec(select(DueRow))] == [str(proposal + 1)]
+
+
 def test_what_waits_to_be_handled_from_the_chat_is_not_handled_any_more(database, athlete):
     with database.transaction() as tx:
         (row,) = tx.exec(select(InboxRow)).all()
@@ -225,7 +263,7 @@ def test_a_coach_who_leaves_as_an_athlete_stays_a_coach(database, athlete):
     with database.transaction() as tx:
         tx.get_one(PersonRow, athlete).is_coach = True
     with database.transaction() as tx:
-        erasure.erase(tx, athlete, at=AT, is_whole=False, kept_dues={WORDS})
+        erasure.erase(tx, athlete, at=AT, stays=OtherRole(kept_dues={WORDS}))
     with database.transaction() as tx:
         row = tx.get_one(PersonRow, athlete)
         left = {place for place, texts in texts_in_columns(tx).items() if WORDS in str(texts)}

@@ -62,7 +62,7 @@ TYPED: Mapping[str, tuple[str, ...]] = {
     "coach.clear_day": ("???", "2026-01-01"),
 }
 """Answers to a question by its kind, or by its kind and step; else any words are tried."""
-SAYS_ANYTHING = frozenset({"coach.write", "coach.clear", "coach.why", "file.why", "clip.words"})
+SAYS_ANYTHING = frozenset({"coach.write", "coach.why", "file.why", "clip.words"})
 """Questions that any words answer: they are answered once."""
 WRONG = "???"
 

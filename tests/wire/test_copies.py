@@ -16,6 +16,7 @@ from scheduler.pain.values import Level, Urgency
 from storage import backup, erasure, outbox
 from storage.backup import CopyError
 from storage.database import Database
+from storage.erasure import OtherRole
 from storage.erasure_list import list_beside
 from storage.migrate import migrate
 from storage.queries import care, leaving, people
@@ -146,7 +147,8 @@ def test_a_coach_erased_as_an_athlete_only_is_so_again(url, copy, team):
         add_athlete(tx, people.person(tx, team["Mara"]), people.person(tx, team["Mara"]))
     copies.back_up(url, copy)
     with opened(url) as database, database.transaction() as tx:
-        erasure.erase(tx, team["Mara"], at=LATER, is_whole=False)
+        erasure.erase(tx, team["Mara"], at=LATER, stays=OtherRole())
+        erasure.note_erasure(tx, team["Mara"], at=LATER, is_whole=False)
     restore(url, copy)
     with opened(url) as database, database.transaction() as tx:
         assert people.athlete(tx, team["Mara"]) is None

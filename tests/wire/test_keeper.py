@@ -49,7 +49,8 @@ class Kept:
         with self.database.transaction() as tx:
             person = people.add_person(tx, name=name, now=self.clock.now())
         with self.database.transaction() as tx:
-            erasure.erase(tx, person.id, at=self.clock.now(), is_whole=True)
+            erasure.erase(tx, person.id, at=self.clock.now())
+            erasure.note_erasure(tx, person.id, at=self.clock.now(), is_whole=True)
             due.set_mark(tx, WIPE_ASKED, at=self.clock.now())
         return person.id
 

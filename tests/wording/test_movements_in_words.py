@@ -17,6 +17,7 @@ LIBRARY = default_library()
 IN_ENGLISH_ON_PURPOSE = {
     "bot/wording/movement_names.py",
     "bot/acts/export_data.py",
+    "bot/acts/export_tests.py",
     "bot/acts/find_movement.py",
     "bot/acts/tests_reading.py",
     "bot/reading/team_file.py",
