@@ -4,7 +4,9 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -28,7 +30,7 @@ from storage.records.training import ItemRecord, SessionRecord
 from storage.tables.care import AlertRow, AuditRow
 from storage.tables.training import SessionRow
 from storage.tables.wire import OutboxRow
-from tests.new_house import new_database
+from tests.new_house import new_database, open_database
 
 MADRID = ZoneInfo("Europe/Madrid")
 MONDAY = date(2026, 3, 2)
@@ -71,6 +73,16 @@ class Stage:
                 digest_weekday=5,
             )
         self.person = self.add_athlete("Ines", chat_id=ATHLETE_CHAT)
+
+    @classmethod
+    def with_first_session(cls, folder: Path) -> "Stage":
+        """Return the stage on Monday at seven, the session just sent: played once a process."""
+        stage = cls(folder)
+        stage.database.close()
+        stage._file.write_bytes(_monday_at_seven())
+        stage.database = open_database(stage._file)
+        stage.now = local(MONDAY, 7)
+        return stage
 
     def add_athlete(
         self,
@@ -273,6 +285,15 @@ class Stage:
         with self.database.transaction() as tx:
             query = select(AuditRow).order_by(col(AuditRow.id))
             return tx.exec(query if what is None else query.where(AuditRow.what == what)).all()
+
+
+@cache
+def _monday_at_seven() -> bytes:
+    with TemporaryDirectory() as folder:
+        stage = Stage(Path(folder))
+        stage.go_to(MONDAY, 7)
+        stage.database.close()
+        return stage._file.read_bytes()
 
 
 def local(on: date, hour: int, minute: int = 0, zone: ZoneInfo = MADRID) -> datetime:

@@ -19,9 +19,7 @@ ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 @pytest.mark.parametrize(

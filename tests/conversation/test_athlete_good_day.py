@@ -23,9 +23,7 @@ WEDNESDAY, NEXT_MONDAY = date(2026, 3, 4), date(2026, 3, 9)
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def finish(stage: Stage, *, effort: str = "6") -> None:

@@ -20,9 +20,7 @@ ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def swap(stage: Stage, name: str, why: str) -> None:
@@ -221,8 +219,7 @@ def train(stage: Stage) -> None:
 
 
 def test_first_sessions_behind_a_break_say_why_they_are_short(tmp_path: Path) -> None:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     stage.tap("All as planned")
     stage.write("/pause 2 weeks")
     stage.go_to(MONDAY + timedelta(days=14), 7)

@@ -14,9 +14,7 @@ from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def first_item(stage: Stage) -> list[float]:
@@ -74,8 +72,7 @@ def test_never_mind_is_no_answer_to_how_much_was_left(stage: Stage) -> None:
 
 
 def test_the_rest_not_done_keeps_figures_that_are_still_asked_about(tmp_path: Path) -> None:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     assert stage.write("1) 12 8") is Outcome.ASKED  # three sets were asked for
     stage.write("rest not done")
     items = stage.session_on(MONDAY).items

@@ -28,9 +28,7 @@ from tests.conversation.clip_stage import clips_of, send_clip, send_media
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def names(stage: Stage) -> list[str]:

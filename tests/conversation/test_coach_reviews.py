@@ -137,7 +137,7 @@ def test_several_drafts_of_one_morning_come_as_one_list(stage: Stage):
     stage.write("/roster", chat_id=COACH_CHAT)
     assert "1 decision" in stage.last(COACH_CHAT)
     stage.write("/who cy", chat_id=COACH_CHAT)
-    assert "Review of the first 30 days?" in stage.last(COACH_CHAT)
+    assert "Review of the first 30 days" in stage.last(COACH_CHAT)
     _tap(stage, "Review: Cy")
     assert drafts(stage)[1].startswith("<b>Cy</b>")
 

@@ -36,8 +36,7 @@ CRISIS = "i want to kill myself"
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     stage.write("2) 20 20 20")
     stage.write("left wrist 4/10")
     stage.write("can I bring a friend on Friday?")

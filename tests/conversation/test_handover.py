@@ -19,8 +19,7 @@ LABEL = "Page to hand over"
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     stage.write("2) 20 20 20")
     stage.write("left wrist 6/10")
     stage.go_to(MONDAY + timedelta(days=1), 9)

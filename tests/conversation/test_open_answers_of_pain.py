@@ -7,16 +7,14 @@ import pytest
 
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Side, Site
-from tests.conversation.athlete_stage import MONDAY, Stage
+from tests.conversation.athlete_stage import Stage
 
 TUESDAY, WEDNESDAY, FRIDAY = date(2026, 3, 3), date(2026, 3, 4), date(2026, 3, 6)
 
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def session_of(stage: Stage, weekday: str) -> str:

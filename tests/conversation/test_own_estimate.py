@@ -80,7 +80,7 @@ def test_a_reply_costs_one_statement_more_whatever_the_session_holds(stage: Stag
     train(stage, 9)
     stage.go_to(MONDAY + timedelta(days=21), 8)
     with counted(stage) as said:
-        stage.write("thanks")
+        stage.write("1) 20")
     about_tests = [one for one in said if "FROM test_attempt" in one]
     about_athletes = [one for one in said if "FROM athlete" in one]
     assert len(about_tests) == 1

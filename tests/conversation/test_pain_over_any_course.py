@@ -136,8 +136,7 @@ def test_an_alert_stays_open_through_restarts_and_outages_until_a_person_answers
 
 
 def test_the_sound_side_and_the_other_cells_fill_the_session_that_is_out(tmp_path: Path) -> None:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     before = stage.count()
     stage.write("left wrist 7/10")
     texts = stage.since(before)

@@ -25,9 +25,7 @@ STAND_IN_CHAT = 1500
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def standing(stage: Stage) -> set[RedFlag]:

@@ -15,9 +15,7 @@ TUESDAY = date(2026, 3, 3)
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def region(stage: Stage, site: Site, side: Side) -> tuple[Level, int | None]:

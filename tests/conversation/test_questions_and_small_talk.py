@@ -8,16 +8,14 @@ import pytest
 from bot.outcomes import Outcome
 from storage.queries import care, people
 from storage.records.people import AthleteState
-from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, MONDAY, Stage
+from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, Stage
 
 TUESDAY = date(2026, 3, 3)
 
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def spanish(stage: Stage) -> None:

@@ -20,9 +20,7 @@ TUESDAY, WEDNESDAY = date(2026, 3, 3), date(2026, 3, 4)
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def health(stage: Stage, *numbers: str) -> None:

@@ -160,8 +160,7 @@ def test_a_week_with_pain_a_digest_and_questions_leaves_no_english(stage: Stage)
 
 
 def test_the_look_for_english_finds_it_where_it_is(tmp_path: Path):
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     assert english_in(stage, ATHLETE_CHAT) != []
 
 

@@ -40,8 +40,7 @@ class Counted:
 
 @pytest.fixture
 def day(tmp_path: Path) -> Counted:
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
+    stage = Stage.with_first_session(tmp_path)
     return Counted(stage)
 
 

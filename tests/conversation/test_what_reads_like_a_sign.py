@@ -7,7 +7,7 @@ import pytest
 from bot.reading import red_flags
 from bot.reading.red_flag_learnt import Group, Weights
 from scheduler.pain.values import Level
-from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, MONDAY, Stage
+from tests.conversation.athlete_stage import ATHLETE_CHAT, COACH_CHAT, Stage
 
 SAID = "purple zebra feeling since the ladder"  # CHOSEN: words that no rule and no line knows
 
@@ -17,9 +17,7 @@ def stage(tmp_path: Path, monkeypatch) -> Stage:
     groups = (Group.HARMLESS, Group.CLINICIAN, Group.EMERGENCY, Group.CRISIS)
     zebra = Weights(groups, (2.0, 0.0, 0.0, 0.0), {"zebra": (-5.0, 5.0, 0.0, 0.0)})
     monkeypatch.setattr(red_flags, "weights", lambda: zebra)
-    stage = Stage(tmp_path)
-    stage.go_to(MONDAY, 7)
-    return stage
+    return Stage.with_first_session(tmp_path)
 
 
 def test_it_is_asked_at_once_and_counts_until_it_is_answered(stage: Stage):

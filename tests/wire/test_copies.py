@@ -168,7 +168,7 @@ def test_what_waited_in_the_copy_is_not_sent_again_but_for_alerts(url, copy, tea
 
 NEWER_THAN_0009 = (
     "erasure", "leave_wish", "clip", "how_to_media", "file_version", "test_attempt", "test_round",
-    "remark",
+    "remark", "file_draft",
 )  # fmt: skip
 
 
