@@ -36,7 +36,7 @@ MADRID = ZoneInfo("Europe/Madrid")
 MONDAY = date(2026, 3, 2)
 COACH_CHAT, ATHLETE_CHAT = 1000, 2000
 SENT_AS = 50_000  # the platform's id of a message is this and the id of its outbox row
-HALF_HOUR = timedelta(minutes=30)
+AN_HOUR = timedelta(hours=1)
 
 
 @dataclass
@@ -134,10 +134,10 @@ class Stage:
         tick.run(self.database, self.now, self.make_turn)
 
     def go_to(self, on: date, hour: int, minute: int = 0) -> None:
-        """Let time pass, with a round every half hour, and one at the end."""
+        """Let time pass, with a round every hour, and one at the end."""
         until = local(on, hour, minute)
         while self.now < until:
-            self.now = min(_next_half_hour(self.now), until)
+            self.now = min(_next_hour(self.now), until)
             self.strike()
 
     def jump_to(self, on: date, hour: int, minute: int = 0) -> None:
@@ -305,8 +305,8 @@ def values(item: ItemRecord) -> list[float]:
     return [one.done.value for one in item.sets]
 
 
-def _next_half_hour(now: datetime) -> datetime:
-    return now - (now - datetime.min.replace(tzinfo=UTC)) % HALF_HOUR + HALF_HOUR
+def _next_hour(now: datetime) -> datetime:
+    return now - (now - datetime.min.replace(tzinfo=UTC)) % AN_HOUR + AN_HOUR
 
 
 PROFILE = Profile(
