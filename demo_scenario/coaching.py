@@ -189,4 +189,5 @@ def _at_once(has: set[str]) -> str | None:
         return "Yes, assessed"
     if {"Today", "In a week"} <= has:
         return "Today"
-    return "All of it" if "All of it" in has else None
+    known = ("All of it", "Send all the same")
+    return next((one for one in known if one in has), None)

@@ -168,6 +168,7 @@ LATER_WEEKS = (
         Tap("Send to"),
     ),
     scene("Pim", 93, "20:00", PRIVATE_WORDS),
+    scene("Ruta", 107, "12:00", "/clear Pim he has help now, and his doctor agrees that he trains"),
     scene("Bram", 94, "12:00", "/settings units lb"),
     # Somebody changes an answer about health, and the coach looks.
     scene(
