@@ -88,7 +88,7 @@ def week_of(
     sessions = training.sessions_between(turn.tx, person.id, first=first, last=last)
     figures = week_figures.figures_of(turn, sessions)
     changes = limits.changes_of(turn, athlete, first=first, last=last)
-    still = still_lines(turn, coach, person, today=last)
+    still = still_lines(turn, coach, person, today=last, first=first)
     return AthleteWeek(
         push=figures.push.done,
         pull=figures.pull.done,

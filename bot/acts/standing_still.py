@@ -9,7 +9,7 @@ from bot.turn import Turn
 from bot.wording import coach_plan as words
 from scheduler.catalogue.values import Movement, Role
 from scheduler.reasons import Reason
-from scheduler.training.stood_still import stood_still
+from scheduler.training.stood_still import is_told_between, stood_still
 from scheduler.training.values import Dose, Exposure
 from storage.queries import history
 from storage.records.people import Person
@@ -52,11 +52,17 @@ def _kept_by(turn: Turn, athlete_id: int, key: str) -> tuple[Reason, ...]:
 
 
 def still_lines(
-    turn: Turn, coach: Person, person: Person, *, today: date | None = None
+    turn: Turn,
+    coach: Person,
+    person: Person,
+    *,
+    today: date | None = None,
+    first: date | None = None,
 ) -> tuple[str, ...]:
-    """Say to the coach what stands still of an athlete, a line each."""
+    """Say to the coach what stands still of an athlete, a line each; from ``first`` on: as news."""
     today = today or local_today(turn, person)
     return tuple(
         words.still_line(turn.tongue(coach), one.movement, one.dose, since=one.since, today=today)
         for one in still_of(turn, person.id, today=today)
+        if first is None or is_told_between(since=one.since, first=first, last=today)
     )

@@ -1,7 +1,7 @@
 """A dose that has stood still for long: the coach is told, since no rule will move it by itself."""
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, timedelta
 
 from scheduler.reasons import Decision, reason
 from scheduler.sources import CH
@@ -10,6 +10,7 @@ from scheduler.training.values import Exposure
 
 STILL_DAYS = 60  # [days] ch: two months
 STILL_TIMES = 6  # [exposures] ch: fewer in two months is training too seldom, not standing still
+AGAIN_DAYS = 28  # [days] ch: told every week, nobody reads it any more
 IN_USE_DAYS = 21  # [days] ch: what was not done for three weeks is not in use
 
 
@@ -44,6 +45,17 @@ def stood_still(done: Sequence[Exposure], *, on: date) -> Decision[date | None]:
         movement=doses[-1].dose.movement_key,
     )
     return Decision(value=since, reasons=(why,))
+
+
+def is_told_between(*, since: date, first: date, last: date) -> bool:
+    """Tell whether a dose that stands still since then is told in a digest of these days (CH).
+
+    Parameters: ``since``: the first day of it [date]; ``first``, ``last``: the digest's days
+    [date]. It is told when two months are over, and every four weeks from there on.
+    """
+    months_over = since + timedelta(days=STILL_DAYS)
+    late_days = max(0, (first - months_over).days)
+    return months_over + timedelta(days=-(-late_days // AGAIN_DAYS) * AGAIN_DAYS) <= last
 
 
 def _same(one: Exposure) -> tuple[object, ...]:

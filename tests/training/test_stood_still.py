@@ -2,8 +2,11 @@
 
 from datetime import date, timedelta
 
+from hypothesis import given
+from hypothesis import strategies as st
+
 from scheduler.catalogue.values import Measure
-from scheduler.training.stood_still import stood_still
+from scheduler.training.stood_still import is_told_between, stood_still
 from scheduler.training.training_reasons import DoseReason
 from scheduler.training.values import Dose, Exposure, Quality, SetDone
 
@@ -62,3 +65,25 @@ def test_what_is_trained_too_seldom_or_no_longer_does_not_stand_still():
     assert stood_still([_done(80), _done(40), _done(5)], on=TODAY).value is None
     assert stood_still([_done(days) for days in range(120, 22, -7)], on=TODAY).value is None
     assert stood_still([], on=TODAY).value is None
+
+
+def test_it_is_told_when_two_months_are_over_and_every_four_weeks_from_there():
+    mondays = [TODAY + timedelta(weeks=one) for one in range(20)]
+    told = [
+        (monday - TODAY).days
+        for monday in mondays
+        if is_told_between(since=TODAY, first=monday, last=monday + timedelta(days=6))
+    ]
+    # DERIVED: days 60, 88 and 116 lie in the weeks that begin on days 56, 84 and 112
+    assert told == [56, 84, 112]
+
+
+@given(since_days=st.integers(0, 400), gaps=st.lists(st.integers(4, 10), min_size=30, max_size=30))
+def test_every_telling_falls_into_one_digest_however_far_apart_they_are(since_days, gaps):
+    since, first, told = TODAY - timedelta(days=since_days), TODAY, 0
+    for gap in gaps:
+        last = first + timedelta(days=gap - 1)
+        told += is_told_between(since=since, first=first, last=last)
+        first = last + timedelta(days=1)
+    due = [since + timedelta(days=60 + 28 * n) for n in range(40)]
+    assert told == sum(TODAY <= day < first for day in due)
