@@ -247,15 +247,6 @@ async def pain_gets_worse(walker: Walker) -> None:
     await walker.taps(SORE, "flag.answer", certainty="denied")
 
 
-async def side_stays_open(walker: Walker) -> None:
-    """A number without a side changes training; the screen offers to say the side after all."""
-    await walker.writes(SORE, "/pain")
-    await walker.taps(SORE, "pain.site", site="wrist")
-    await walker.writes(SORE, "5/10")
-    await walker.writes(SORE, "/today")
-    await walker.taps(SORE, "pain.open")
-
-
 async def leaves(walker: Walker) -> None:
     """The last of all: stay, then go."""
     await walker.writes(NEWCOMER, "/leave")

@@ -70,7 +70,6 @@ async def _first_days(walker: Walker) -> None:
     await stage.strike_at(morning(4))
     await athletes.tested_again(walker)
     await athletes.tested_on(walker)
-    await athletes.side_stays_open(walker)
     await athletes.care_is_told(walker)
     await walker.taps_if_there(SORE, "as_planned")
     await athletes.answers_session(walker, SORE)
