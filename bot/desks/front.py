@@ -128,16 +128,18 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
         near = None if event.is_forwarded else _near(name, known)
         turn.say(person, plain.unknown_command(turn.tongue(person), near=near))
         return Outcome.NOT_UNDERSTOOD
-    if (
-        athlete is not None
-        and name in athlete_desk.COMMANDS
-        and athlete_desk.listen_first(turn, person, athlete, event)
-    ):
+    flags = None
+    if athlete is not None and name in athlete_desk.COMMANDS:
         # So is one behind a command that we know: "/pain my chest is tight".
-        return Outcome.SAFETY
+        flags = athlete_desk.listen_first(turn, person, athlete, event)
+        if flags.candidates:
+            return Outcome.SAFETY
     if person.is_coach and name in coach_desk.COMMANDS:
         turn = in_force.turn_for(turn, person.id)
-    return command.act(turn, person, rest.strip(), event)
+    outcome = command.act(turn, person, rest.strip(), event)
+    if flags is not None and command is athlete_desk.COMMANDS[name]:
+        athlete_desk.hear_behind(turn, person, event, flags)
+    return outcome
 
 
 def _own_name(word: str, known: Mapping[str, Command]) -> str:
