@@ -75,7 +75,7 @@ async def left(tmp_path: Path):
             within_s=WITHIN_S,
         )
         athlete.tap(*button(athlete, "Yes, erase everything"))
-        for _ in range(200):
+        for _ in range(int(10 * WITHIN_S)):
             await asyncio.sleep(0.1)
             with stage.database.transaction() as tx:
                 known = leaving.erasures(tx)
@@ -91,7 +91,7 @@ def test_who_leaves_is_told_and_then_nothing_of_them_is_in_the_files(tmp_path):
             assert any("left." in one.text for one in stage.coach.sees_from_bot())
             assert stage.outbox(athlete.chat_id) == []
             file = tmp_path / "house.sqlite3"
-            for _ in range(100):
+            for _ in range(int(10 * WITHIN_S)):
                 await asyncio.sleep(0.1)
                 if NAME not in file.read_bytes():
                     break
