@@ -40,7 +40,7 @@ SIDES = {
 BOTH_OF_THEM = re.compile(r"\bl[oa]s dos\b")
 BESIDE_A_SIDE = re.compile(r"the|my|one|on|side|it|is|s|of|them|el|la|los|las|lado|del?|es|mi|en")
 """Words that add nothing to a side."""
-NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of)\s*10)?(?![\d.,:/-])")
+NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of|de|sobre)\s*10)?(?![\d.,:/-])")
 UNIT = re.compile(r"\d\s*(?:kgs?|lbs?|s|secs?|min|reps?|x)\b|\b(?:rpe|sets?|reps?)\b")
 
 

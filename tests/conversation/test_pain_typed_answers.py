@@ -68,6 +68,15 @@ def test_the_side_may_be_typed_in_either_language(stage: Stage, text: str, side:
     assert sides == ({Side.LEFT, Side.RIGHT} if side is Side.BOTH else {side})
 
 
+@pytest.mark.parametrize("text", ["4 de 10", "4 sobre 10", "4/10", "un 4"])
+def test_a_number_in_spanish_counts_at_once_where_the_side_was_asked(
+    stage: Stage, text: str
+) -> None:
+    stage.write("me duele la muñeca")
+    assert stage.write(text) is Outcome.SAFETY
+    assert stage.picture().level is Level.EASE  # SAFETY: 3 to 5 is eased
+
+
 def test_a_side_before_the_place_is_kept_and_only_the_place_is_asked_again(stage: Stage) -> None:
     stage.write("my elbow hurts")
     assert stage.write("left") is Outcome.SAFETY
