@@ -7,6 +7,7 @@ from typing import Any
 from bot.acts import (
     hear_pain,
     morning_question,
+    pain_ask,
     pain_consequences,
     pain_picture,
     pain_report,
@@ -51,7 +52,7 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome 
         return None
     if question.kind in NUMBER_ASKED:
         return _number_said(turn, person, athlete, event, question)
-    if question.kind != pain_talk.UNCLEAR:
+    if question.kind != pain_ask.UNCLEAR:
         return None
     said = event.text.lower()
     if len(said.split()) > ANSWER_WORDS_MOST:
@@ -182,7 +183,7 @@ def _side_before_place(
     before = pain_picture.picture_of(turn, athlete)
     pain_report.amend(turn, athlete, about["report"], side=side)
     pain_consequences.follow(turn, person, athlete, before, words_said=said)
-    pain_talk.ask_unclear(turn, person, {**about, "has_side": True})
+    pain_ask.ask_unclear(turn, person, {**about, "has_side": True})
     return Outcome.SAFETY
 
 
@@ -231,5 +232,5 @@ def _number(
     pain_consequences.follow(turn, person, athlete, before, words_said=f"{score}/10")
     report = pain_report.find(turn, athlete, about["report"])
     if report is not None:
-        pain_talk.ask_unclear(turn, person, about)
+        pain_ask.ask_unclear(turn, person, about)
     return Outcome.SAFETY
