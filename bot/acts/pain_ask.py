@@ -34,11 +34,11 @@ def ask_unclear(
     open_question(turn, person, UNCLEAR, dict(about))
     if "site" in about:
         text = words.which_side(tongue, Site(about["site"]))
-        say(turn, person, lead + text, side_taps(tongue, about), edit=edit)
+        put(turn, person, lead + text, side_taps(tongue, about), edit=edit)
         return
     sites = tuple(Site(one) for one in about.get("sites", ()))
     taps = site_taps(tongue, {k: v for k, v in about.items() if k != "sites"}, sites=sites)
-    say(turn, person, lead + words.where(tongue), taps, edit=edit)
+    put(turn, person, lead + words.where(tongue), taps, edit=edit)
 
 
 def ask_number(turn: Turn, person: Person, key: str, session_id: int | None) -> None:
@@ -65,7 +65,7 @@ def open_question(turn: Turn, person: Person, kind: str, subject: dict[str, Any]
         )
 
 
-def say(turn: Turn, person: Person, text: str, taps: TapRows, *, edit: int | None = None) -> None:
+def put(turn: Turn, person: Person, text: str, taps: TapRows, *, edit: int | None = None) -> None:
     """Say it, or put it in the place of what was tapped."""
     if edit is not None:
         turn.change(person, edit, text, taps=taps)

@@ -33,14 +33,14 @@ def go_on(
     if report.score is None or report.must_ask:
         text = words.how_much(tongue, report.site, report.side)
         pain_ask.ask_number(turn, person, key, session_id)
-        pain_ask.say(turn, person, text, score_taps(about), edit=edit)
+        pain_ask.put(turn, person, text, score_taps(about), edit=edit)
     elif report.score >= SIGNS_FROM_SCORE and not signs_asked and not report.signs:
         remember(turn, person, about, MORE_SIGNS)
         text = words.which_sign(tongue, report.site, report.side)
-        pain_ask.say(turn, person, text, sign_taps(tongue, about), edit=edit)
+        pain_ask.put(turn, person, text, sign_taps(tongue, about), edit=edit)
     elif any(ask.kind is AskKind.TAP_LIST for ask in picture.asks):
         remember(turn, person, about, MORE_LIST)
-        pain_ask.say(turn, person, words.tap_list(tongue), list_taps(tongue, about), edit=edit)
+        pain_ask.put(turn, person, words.tap_list(tongue), list_taps(tongue, about), edit=edit)
     else:
         _finish(turn, person, athlete, picture, report.site, report.side, session_id, edit=edit)
 
@@ -66,7 +66,7 @@ def _finish(
         text = words.noted(tongue, worst)
     else:
         text = words.outcome(tongue, worst, coach=coach.name)
-    pain_ask.say(turn, person, text, (), edit=edit)
+    pain_ask.put(turn, person, text, (), edit=edit)
     resume(turn, person, athlete)
     session = training.session(turn.tx, session_id) if session_id else None
     if session is not None and session.is_open and session.is_test_day:

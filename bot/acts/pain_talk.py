@@ -56,7 +56,7 @@ def side(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         "asked_at": turn.now.isoformat(),
     }
     pain_ask.open_question(turn, person, "pain.place", place)
-    pain_ask.say(turn, person, text, score_taps(place), edit=event.message_id)
+    pain_ask.put(turn, person, text, score_taps(place), edit=event.message_id)
     return Outcome.ANSWERED
 
 
