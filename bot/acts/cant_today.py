@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from bot.acts import close_session, draw_week, pain_picture, pain_talk
+from bot.acts import close_session, draw_week, pain_ask, pain_picture
 from bot.acts.checklist import local_today
 from bot.acts.intake_places import dates_in
 from bot.acts.still_open import still_open_session
@@ -67,7 +67,7 @@ def because(turn: Turn, person: Person, arguments: Mapping[str, Any], _: Tapped)
     reason = CantReason(arguments["reason"])
     call_off(turn, person, session, reason)
     if reason is CantReason.HURTS:
-        pain_talk.ask_where(turn, person, session_id=session.id)
+        pain_ask.ask_where(turn, person, session_id=session.id)
     return Outcome.CANT_TODAY
 
 
@@ -86,7 +86,7 @@ def said(
     is_stopped = _was_just_stopped(turn, person)
     call_off(turn, person, found, reading.reason, is_quiet=is_stopped)
     if reading.reason is CantReason.HURTS and not reading.pains and not is_stopped:
-        pain_talk.ask_where(turn, person, session_id=found.id)
+        pain_ask.ask_where(turn, person, session_id=found.id)
     return Outcome.CANT_TODAY
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from bot.acts import answer_alert, ask_why, coach_question, draw_week, find_athlete
+from bot.acts import after_fever, answer_alert, ask_why, coach_question, draw_week, find_athlete
 from bot.acts.about_athlete import entries
 from bot.acts.checklist import local_today
 from bot.acts.find_athlete import Named, subject_of
@@ -127,17 +127,18 @@ def assessed(turn: Turn, coach: Person, arguments: Mapping[str, Any], _event: Ta
     if isinstance(found, Outcome):
         return found
     tongue = turn.tongue(coach)
-    today = local_today(turn, found.person)
+    today, first = local_today(turn, found.person), after_fever.first_day(turn, found)
+    after = first if first > today else None
     coach_question.ask(turn, coach, DAY, arguments)
     turn.say(
         coach,
-        coach_clear.ask_from_when(tongue, name=found.person.name),
+        coach_clear.ask_from_when(tongue, name=found.person.name, after_fever=after),
         taps=[
             [
                 Tap(
-                    coach_clear.today_label(tongue),
+                    coach_clear.day_label(tongue, after),
                     DAY,
-                    {**arguments, "day": today.isoformat()},
+                    {**arguments, "day": first.isoformat()},
                 ),
                 Tap(
                     coach_clear.week_label(tongue),
@@ -169,6 +170,9 @@ def _clear_from(turn: Turn, coach: Person, request: Mapping[str, Any], text: str
     day = _day_in(text)
     if day is None or not today <= day <= today + FARTHEST:
         turn.say(coach, coach_clear.bad_day(turn.tongue(coach)))
+        return Outcome.NOT_UNDERSTOOD
+    if day < (first := after_fever.first_day(turn, found)):
+        turn.say(coach, coach_clear.fever_waits(turn.tongue(coach), first=first))
         return Outcome.NOT_UNDERSTOOD
     coach_question.close(turn, coach)
     midnight = due_instant(local_date=day, wall_time=time(0), zone=zone_named(found.person.zone))

@@ -8,6 +8,7 @@ from scheduler.calendar.values import DueKind
 class CoachDue(StrEnum):
     """What is done once for a coach, beside what the clock brings."""
 
+    DIGEST_MOVED = "digest_moved"
     ALBUM_SHOWN = "album_out"
     PROPOSAL_TOLD = "proposal_told"
     REVIEW_TOLD = "review_told"

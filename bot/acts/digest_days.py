@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from datetime import date, datetime
 
+from bot.acts.coach_dues import CoachDue
 from bot.acts.timing import timing_of
 from bot.turn import Turn
 from scheduler.calendar.digest_day import digest_days, told_from
@@ -11,15 +12,13 @@ from scheduler.calendar.wall_time import due_instant, local_date_of
 from storage.queries import due
 from storage.records.people import Person
 
-MOVED = "digest_moved"
-
 
 def note_move(turn: Turn, coach: Person) -> None:
     """Remember that day or hour were changed now: no digest comes for an hour before it."""
     due.take(
         turn.tx,
         person_id=coach.id,
-        kind=MOVED,
+        kind=CoachDue.DIGEST_MOVED,
         subject=turn.now.isoformat(),
         due_at=turn.now,
         now=turn.now,
@@ -28,7 +27,7 @@ def note_move(turn: Turn, coach: Person) -> None:
 
 def moved_at(turn: Turn, coach: Person) -> datetime | None:
     """Return when day or hour were last changed."""
-    for _, at in due.sent(turn.tx, person_id=coach.id, kind=MOVED):
+    for _, at in due.sent(turn.tx, person_id=coach.id, kind=CoachDue.DIGEST_MOVED):
         return at
     return None
 

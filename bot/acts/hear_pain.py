@@ -3,7 +3,16 @@
 from collections.abc import Sequence
 from typing import Any
 
-from bot.acts import morning_question, pain_consequences, pain_picture, pain_report, pain_talk
+from bot.acts import (
+    morning_question,
+    pain_ask,
+    pain_consequences,
+    pain_go_on,
+    pain_nothing,
+    pain_picture,
+    pain_report,
+    pain_talk,
+)
 from bot.acts.reading_context import at_hand, read_at_hand
 from bot.events import Wrote
 from bot.outcomes import Outcome
@@ -33,7 +42,7 @@ def command(turn: Turn, person: Person, rest: str, event: Wrote) -> Outcome:
         else ()
     )
     if athlete is None or not hear(turn, person, athlete, mentions, said, None):
-        pain_talk.ask_where(turn, person, session_id=None)
+        pain_ask.ask_where(turn, person, session_id=None)
     return Outcome.COMMAND
 
 
@@ -114,7 +123,7 @@ def _denied(turn: Turn, person: Person, event: Wrote, question: OpenQuestion | N
     """ "No pain" answers the session's question, as its button does, also before it is asked."""
     session_id = question.subject.get("session") if question else None
     if question is not None and question.kind == "pain" and session_id is not None:
-        pain_talk.close_question_of(turn, person, session_id)
+        pain_nothing.close_question_of(turn, person, session_id)
         return True
     if len(event.text.split()) > BARE_WORDS_MOST or any(one.isdigit() for one in event.text):
         return False  # beside results or other words: those are answered, and the end asks again
@@ -124,7 +133,7 @@ def _denied(turn: Turn, person: Person, event: Wrote, question: OpenQuestion | N
         if (one.has_results if one.is_test_day else any(item.is_reported for item in one.items))
     ]
     if begun:
-        pain_talk.close_question_of(turn, person, begun[0].id)
+        pain_nothing.close_question_of(turn, person, begun[0].id)
     else:
         turn.say(person, words.nothing_hurt(turn.tongue(person)))
     return True
@@ -248,11 +257,11 @@ def _ask_what_is_unclear(
     if len(mention.sites) != 1:
         sites = [one.value for one in mention.sites]
         about |= {"has_side": mention.side is not None, "sites": sites}
-        pain_talk.ask_unclear(turn, person, about)
+        pain_ask.ask_unclear(turn, person, about)
     elif mention.side is None and not pain_picture.is_midline(mention.sites[0]):
-        pain_talk.ask_unclear(turn, person, {**about, "site": mention.sites[0].value})
+        pain_ask.ask_unclear(turn, person, {**about, "site": mention.sites[0].value})
     else:
-        pain_talk.go_on(turn, person, athlete, key, session_id=session_id)
+        pain_go_on.go_on(turn, person, athlete, key, session_id=session_id)
 
 
 def _answer_number(
@@ -263,7 +272,7 @@ def _answer_number(
     pain_consequences.follow(turn, person, athlete, before, words_said=f"{mention.score}/10")
     if key is not None:
         session_id = question.subject.get("session")
-        pain_talk.go_on(turn, person, athlete, key, session_id=session_id)
+        pain_go_on.go_on(turn, person, athlete, key, session_id=session_id)
 
 
 def _signs(mention: PainMention) -> list[PainSign]:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from datetime import timedelta
 from typing import Any
 
-from bot.acts import pain_picture, pain_report, pain_talk
+from bot.acts import pain_ask, pain_go_on, pain_picture, pain_report
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, TapRows, Turn
@@ -75,11 +75,11 @@ def ask(turn: Turn, person: Person, athlete: Athlete, report: PainReported) -> N
             about |= {"has_side": _has_side(report), "sites": _around(report.site)}
             waits = words.sessions_wait(turn.tongue(person)) + "\n"
             lead = waits if stops_all(turn, athlete, report) else ""
-            pain_talk.ask_unclear(turn, person, about, lead=lead)
+            pain_ask.ask_unclear(turn, person, about, lead=lead)
         case Missing.SIDE:
-            pain_talk.ask_unclear(turn, person, {**about, "site": report.site.value})
+            pain_ask.ask_unclear(turn, person, {**about, "site": report.site.value})
         case _:
-            pain_talk.go_on(turn, person, athlete, report.key, session_id=None)
+            pain_go_on.go_on(turn, person, athlete, report.key, session_id=None)
 
 
 def _has_side(report: PainReported) -> bool:

@@ -1,6 +1,6 @@
 """What is still asked of a pain told during the first questions: answered, or put once more."""
 
-from bot.acts import pain_talk
+from bot.acts import pain_go_on, pain_signs
 from bot.acts.intake_answers import NONE_WORDS, tidy
 from bot.acts.intake_resume import MORE, MORE_LIST
 from bot.events import Tapped, Wrote
@@ -31,9 +31,9 @@ def hear(turn: Turn, person: Person, event: Wrote, question: OpenQuestion) -> bo
     tapped = Tapped(chat_id=event.chat_id, at=event.at, message_id=None, token="")
     about = question.subject
     if about["asked"] == MORE_LIST:
-        pain_talk.list_line(turn, person, {**about, "line": ""}, tapped)
+        pain_signs.list_line(turn, person, {**about, "line": ""}, tapped)
     else:
-        pain_talk.sign(turn, person, {**about, "sign": ""}, tapped)
+        pain_signs.sign(turn, person, {**about, "sign": ""}, tapped)
     return True
 
 
@@ -43,7 +43,7 @@ def ask_again(turn: Turn, person: Person, athlete: Athlete) -> bool:
     if question is None:
         return False
     about = question.subject
-    pain_talk.go_on(
+    pain_go_on.go_on(
         turn,
         person,
         athlete,

@@ -7,6 +7,7 @@ from typing import Any
 from bot.acts import (
     hear_pain,
     morning_question,
+    pain_ask,
     pain_consequences,
     pain_picture,
     pain_report,
@@ -16,6 +17,7 @@ from bot.acts.reading_context import at_hand, read_at_hand
 from bot.events import Tapped, Wrote
 from bot.outcomes import Outcome
 from bot.reading.pain_numbers import is_row_of_figures, pain_numbers, says_worse, word_count
+from bot.reading.plain_letters import plain_letters
 from bot.reading.red_flags import read_red_flags
 from bot.reading.values import PainMention
 from bot.turn import Turn
@@ -30,8 +32,16 @@ NUMBER_ASKED = frozenset({"pain.score", "pain.place", "morning"})
 NUMBER_WORDS_MOST = 16  # [words] ch: a number with its story; more is a message of its own
 ANSWER_WORDS_MOST = 6  # [words] ch: "the front i think, right side"; more is something else
 ONE_SIDE = frozenset({Side.LEFT, Side.RIGHT})
-SIDES = {"left": Side.LEFT, "l": Side.LEFT, "right": Side.RIGHT, "r": Side.RIGHT, "both": Side.BOTH}
-NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of)\s*10)?(?![\d.,:/-])")
+SIDES = {
+    **dict.fromkeys(("left", "l", "izquierda", "izquierdo", "izq", "izda", "izdo"), Side.LEFT),
+    **dict.fromkeys(("right", "r", "derecha", "derecho", "dcha", "dcho", "der"), Side.RIGHT),
+    **dict.fromkeys(("both", "ambos", "ambas"), Side.BOTH),
+}
+"""What a side is called, in plain letters."""
+BOTH_OF_THEM = re.compile(r"\bl[oa]s dos\b")
+BESIDE_A_SIDE = re.compile(r"the|my|one|on|side|it|is|s|of|them|el|la|los|las|lado|del?|es|mi|en")
+"""Words that add nothing to a side."""
+NUMBER = re.compile(r"(?<![\d.,:/-])(10|\d)(?:\s*(?:/|of|out of|de|sobre)\s*10)?(?![\d.,:/-])")
 UNIT = re.compile(r"\d\s*(?:kgs?|lbs?|s|secs?|min|reps?|x)\b|\b(?:rpe|sets?|reps?)\b")
 
 
@@ -42,7 +52,7 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome 
         return None
     if question.kind in NUMBER_ASKED:
         return _number_said(turn, person, athlete, event, question)
-    if question.kind != pain_talk.UNCLEAR:
+    if question.kind != pain_ask.UNCLEAR:
         return None
     said = event.text.lower()
     if len(said.split()) > ANSWER_WORDS_MOST:
@@ -54,11 +64,14 @@ def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome 
         return _number(turn, person, athlete, about, score)
     side = _side(said)
     if "site" in about:
-        if side is None:
-            return None
+        if side is None or re.search(r"\d", said):
+            return None  # with figures it is a result of one arm
         tapped = Tapped(chat_id=event.chat_id, at=event.at, message_id=None, token="")
         return pain_talk.side(turn, person, {**about, "side": side.value}, tapped)
-    return _place(turn, person, athlete, event, about, side)
+    placed = _place(turn, person, athlete, event, about, side)
+    if placed is None and side is not None and _is_only_side(said):
+        return _side_before_place(turn, person, athlete, about, side, said=event.text)
+    return placed
 
 
 def _number_said(
@@ -157,6 +170,23 @@ def _place(
     return pain_talk.site(turn, person, {**about, "site": chosen[0].value}, tapped)
 
 
+def _side_before_place(
+    turn: Turn,
+    person: Person,
+    athlete: Athlete,
+    about: Mapping[str, Any],
+    side: Side,
+    *,
+    said: str,
+) -> Outcome:
+    """Keep the side, though the place was asked about, and ask for the place again."""
+    before = pain_picture.picture_of(turn, athlete)
+    pain_report.amend(turn, athlete, about["report"], side=side)
+    pain_consequences.follow(turn, person, athlete, before, words_said=said)
+    pain_ask.ask_unclear(turn, person, {**about, "has_side": True})
+    return Outcome.SAFETY
+
+
 def _mentions(turn: Turn, person: Person, event: Wrote, part: str) -> tuple[Any, ...]:
     """Read the text as a report: the word that says that it hurts stands in the question."""
     said = event.model_copy(update={"text": f"pain {part} {event.text}"})
@@ -172,8 +202,17 @@ def _part(offered: list[Site]) -> str:
 
 
 def _side(said: str) -> Side | None:
-    found = {SIDES[word] for word in re.findall(r"[a-z]+", said) if word in SIDES}
+    found = {SIDES[word] for word in _side_words(said) if word in SIDES}
     return found.pop() if len(found) == 1 else None
+
+
+def _is_only_side(said: str) -> bool:
+    """Tell whether a side is all that was said: "left 45 40" is a result of one arm."""
+    return all(word in SIDES or BESIDE_A_SIDE.fullmatch(word) for word in _side_words(said))
+
+
+def _side_words(said: str) -> list[str]:
+    return re.findall(r"[a-z0-9]+", BOTH_OF_THEM.sub("ambos", plain_letters(said)))
 
 
 def _only_number(said: str) -> int | None:
@@ -193,5 +232,5 @@ def _number(
     pain_consequences.follow(turn, person, athlete, before, words_said=f"{score}/10")
     report = pain_report.find(turn, athlete, about["report"])
     if report is not None:
-        pain_talk.ask_unclear(turn, person, about)
+        pain_ask.ask_unclear(turn, person, about)
     return Outcome.SAFETY

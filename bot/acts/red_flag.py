@@ -1,6 +1,9 @@
 """Red flags: read first on every message, asked about where in doubt, never argued away."""
 
+import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from functools import cache
 from typing import Any
 
 from bot.acts import intake_resume, pain_consequences, pain_picture
@@ -9,9 +12,14 @@ from bot.acts.item_facts import sent_items
 from bot.acts.pass_on import tell_coach
 from bot.events import Tapped
 from bot.outcomes import Outcome
+from bot.reading.movements_only import is_movements_only, names_pattern
 from bot.reading.red_flags import FlagCandidate, RedFlagReading, read_red_flags
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import red_flags as words
+from bot.wording.catalogue.spoken import SPOKEN
+from bot.wording.movement_names import names_to_read
+from bot.wording.tongue import tongue_of
+from scheduler.catalogue.library import default_library
 from scheduler.catalogue.values import Demand
 from scheduler.pain.events import Certainty, FlagAnswered, FlagRaised
 from scheduler.pain.picture import FlagPicture
@@ -23,18 +31,43 @@ from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
 TINGLES = frozenset({RedFlag.NUMB_OR_WEAK, RedFlag.TINGLING_PASSED})
+BY_LIKENESS = frozenset({RedFlag.UNCLEAR_EMERGENCY, RedFlag.UNCLEAR_SIGN})
+"""What no rule names: the message only reads like others that carry a sign."""
 
 
 def is_raised(text: str) -> bool:
     """Tell whether a text raises anything that needs a person."""
-    return bool(read_red_flags(text).candidates)
+    return bool(_read(text).candidates)
+
+
+def _read(text: str) -> RedFlagReading:
+    """Read a text; names of movements and figures alone are like no sign.
+
+    What a rule raises stands, whatever it stands beside.
+    """
+    reading = read_red_flags(text)
+    is_likeness = {one.flag for one in reading.candidates} <= BY_LIKENESS
+    if not reading.candidates or not is_likeness or not is_movements_only(text, _movements()):
+        return reading
+    return replace(reading, candidates=())
+
+
+@cache
+def _movements() -> re.Pattern[str]:
+    """Return what finds the names of the library's movements, in every language spoken."""
+    return names_pattern(
+        name
+        for movement in default_library().movements.values()
+        for language in SPOKEN
+        for name in names_to_read(tongue_of(language), movement)
+    )
 
 
 def listen(
     turn: Turn, person: Person, athlete: Athlete, text: str, *, message_id: int
 ) -> RedFlagReading:
     """Listen to a message and act on what it raises, whatever else it says."""
-    reading = read_red_flags(text)
+    reading = _read(text)
     if reading.asks_about_medicine:
         _defer_medicine(turn, person, athlete, "" if reading.is_private else text)
     if not reading.candidates:

@@ -109,15 +109,22 @@ def ask(
 
 
 def is_plain_value(turn: Turn, person: Person, athlete: Athlete, text: str) -> bool:
-    """Tell whether what stands behind the command is a setting's name and a value of its own.
+    """Tell whether what stands behind the command is a setting's name, with or without its value.
 
-    Days, hours, weights and the like say nothing of how anybody is; free words may.
+    Names, days, hours, weights and the like say nothing of how anybody is; free words may.
     """
+    if _is_name(text):
+        return True
     step, said = _named(person, athlete, text)
     if step is None or not said or step.key in FREE_WORDS:
         return False
     found = read_answer(step, said, today=local_today(turn, person), units=person.units)
     return isinstance(found, Heard)
+
+
+def _is_name(text: str) -> bool:
+    """Tell whether a text is the name of a setting and nothing else, also of one not asked now."""
+    return tidy(text) in {tidy(name) for key in BY_KEY for name in words.names_of(key)}
 
 
 def hear(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> Outcome | None:

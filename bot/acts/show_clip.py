@@ -36,8 +36,10 @@ def name_of(turn: Turn, reader: Person, clip: Clip) -> str | None:
     return movement_names.name_of(turn.tongue(reader), movement)
 
 
-def text_of(turn: Turn, coach: Person, athlete: Person, clip: Clip) -> str:
-    """Write what stands under the clip."""
+def text_of(
+    turn: Turn, coach: Person, athlete: Person, clip: Clip, *, is_asked: bool = False
+) -> str:
+    """Write what stands under the clip; ``is_asked``: which item it is was just asked."""
     return words.of_athlete(
         turn.tongue(coach),
         name=athlete.name,
@@ -45,12 +47,14 @@ def text_of(turn: Turn, coach: Person, athlete: Person, clip: Clip) -> str:
         item=name_of(turn, coach, clip),
         dose=_dose(turn, coach, clip),
         caption=clip.caption,
+        is_asked=is_asked,
     )
 
 
-def announce(turn: Turn, coach: Person, athlete: Person, clip: Clip) -> None:
+def announce(turn: Turn, coach: Person, athlete: Person, clip: Clip, *, is_asked: bool) -> None:
     """Show a clip that has just come."""
-    show(turn, coach, clip, text_of(turn, coach, athlete, clip), taps=taps_for(turn, coach, clip))
+    text = text_of(turn, coach, athlete, clip, is_asked=is_asked)
+    show(turn, coach, clip, text, taps=taps_for(turn, coach, clip))
 
 
 def show(turn: Turn, coach: Person, clip: Clip, text: str, *, taps: TapRows) -> None:

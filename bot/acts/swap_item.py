@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from bot.acts import pain_picture, pain_talk, pass_on
+from bot.acts import pain_ask, pain_picture, pass_on
 from bot.acts.dose_today import dose_for
 from bot.acts.item_facts import item_facts, sent_items
 from bot.acts.still_open import still_open_session
@@ -74,7 +74,7 @@ def why(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Outc
         noted = words.reason_label(tongue, reason)
         turn.change(person, event.message_id, words.noted(tongue, name, noted))
     if reason == words.HURTS:
-        pain_talk.ask_where(turn, person, session_id=session.id)
+        pain_ask.ask_where(turn, person, session_id=session.id)
         return Outcome.SAFETY
     taken = {one.movement_key for one in session.items}
     choices = _choices(turn, athlete, found, taken=taken, why=reason)

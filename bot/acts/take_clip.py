@@ -45,9 +45,14 @@ def take(
         item_id=shows.item.id if shows.item else None,
         movement_key=shows.item.movement_key if shows.item else None,
     )
-    show_clip.announce(turn, people.person(turn.tx, athlete.coach_id), person, clip)
-    if is_first:
-        _tell(turn, person, athlete, clip, shows, may_ask=may_ask)
+    is_asked = is_first and may_ask and shows.item is None and bool(shows.choices)
+    coach = people.person(turn.tx, athlete.coach_id)
+    show_clip.announce(turn, coach, person, clip, is_asked=is_asked)
+    if is_asked:
+        text = words.which_item(turn.tongue(person), coach=coach.name)
+        turn.say(person, text, taps=_taps(turn, person, clip, shows.choices))
+    elif is_first:
+        _tell(turn, person, coach, clip)
     return Outcome.PASSED_ON
 
 
@@ -59,17 +64,8 @@ def _as_its_album(turn: Turn, person: Person, event: SentMedia) -> Shows:
     return Shows(item=None)
 
 
-def _tell(
-    turn: Turn, person: Person, athlete: Athlete, clip: Clip, shows: Shows, *, may_ask: bool
-) -> None:
-    tongue, coach = turn.tongue(person), people.person(turn.tx, athlete.coach_id)
-    if shows.item is None and shows.choices and may_ask:
-        turn.say(
-            person,
-            words.which_item(tongue, coach=coach.name),
-            taps=_taps(turn, person, clip, shows.choices),
-        )
-        return
+def _tell(turn: Turn, person: Person, coach: Person, clip: Clip) -> None:
+    tongue = turn.tongue(person)
     name = show_clip.name_of(turn, person, clip)
     taps = [[Tap(words.another_item_label(tongue), "clip.which", {"clip": clip.id})]]
     turn.say(

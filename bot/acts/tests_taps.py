@@ -6,7 +6,7 @@ from typing import Any
 from bot.acts import (
     close_session,
     guided_tests,
-    pain_talk,
+    pain_ask,
     record_results,
     tests_card,
     tests_record,
@@ -69,7 +69,7 @@ def hurt(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         return Outcome.STALE_TAP
     athlete, session, course, test = about
     if not arms_open(test, course.attempts):
-        pain_talk.ask_where(turn, person, session_id=session.id)
+        pain_ask.ask_where(turn, person, session_id=session.id)
         return Outcome.SAFETY
     side = Side(arguments["side"])
     tests_record.record(
@@ -77,7 +77,7 @@ def hurt(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
     )
     told = tests_card.told_line(turn, person, athlete, session, test.key)
     turn.answer_tap(person, event.message_id, told)
-    pain_talk.ask_where(turn, person, session_id=session.id)
+    pain_ask.ask_where(turn, person, session_id=session.id)
     return Outcome.SAFETY
 
 

@@ -16,6 +16,8 @@ from bot.acts import (
     leave,
     morning_question,
     open_answer,
+    pain_nothing,
+    pain_signs,
     pain_talk,
     pain_typed,
     pass_on,
@@ -39,6 +41,7 @@ from bot.outcomes import Outcome
 from bot.reading.plain_letters import plain_letters
 from bot.reading.red_flags import RedFlagReading
 from bot.turn import Turn
+from storage.queries import people
 from storage.records.people import Athlete, AthleteState, Person, Role
 
 
@@ -144,7 +147,9 @@ TAPS: dict[str, TapEntry] = {
         **cant_today.TAPS,
         **choose_reading.TAPS,
         **change_result.TAPS,
+        **pain_nothing.TAPS,
         **pain_talk.TAPS,
+        **pain_signs.TAPS,
         **open_answer.TAPS,
         **morning_question.TAPS,
         **weekly_question.TAPS,
@@ -210,17 +215,39 @@ def _beside_nothing(
     return hear_reading.pass_on_words(turn, person, event)
 
 
-def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> bool:
-    """Listen for red flags in what stands behind a command; True when it raised any."""
+def listen_first(turn: Turn, person: Person, athlete: Athlete, event: Wrote) -> RedFlagReading:
+    """Listen for red flags in what stands behind a command, and act on any that it raises."""
     word, _, rest = event.text.partition(" ")
     called = plain_letters(word[1:].partition("@")[0])
     is_setting = called in {"settings", *COMMANDS["settings"].also}
     if is_setting and settings.is_plain_value(turn, person, athlete, rest.strip()):
-        return False
+        return RedFlagReading()
     flags = red_flag.listen(turn, person, athlete, rest, message_id=event.message_id)
     if flags.candidates:
+        if not person.is_coach:  # of whom a coach's "/pause NAME ..." speaks, is not known
+            hear_behind(turn, person, event, flags)
         intake_resume.resume(turn, person, athlete)
-    return bool(flags.candidates)
+    return flags
+
+
+def hear_behind(turn: Turn, person: Person, event: Wrote, flags: RedFlagReading) -> None:
+    """Hear what hurts behind a command that is about something else; ``/pain`` hears its own.
+
+    Only with a place or a number: "/help pain" reports nothing.
+    """
+    word, _, rest = event.text.partition(" ")
+    athlete = people.athlete(turn.tx, person.id)
+    is_report = word.lower().partition("@")[0] == "/pain" and not flags.candidates
+    if athlete is None or is_report or not rest.strip():
+        return
+    if athlete.state in NOTHING_ASKED and athlete.agreed_at is None:
+        return
+    said = event.model_copy(update={"text": rest})
+    mentions = intake_pain.told(turn, person, said, flags)
+    told = [one for one in mentions if one.sites or one.score is not None]
+    if flags.is_private:
+        said = said.model_copy(update={"text": ""})
+    hear_pain.hear(turn, person, athlete, told, said, None, may_ask=not flags.candidates)
 
 
 def see(turn: Turn, person: Person, athlete: Athlete, event: SentMedia) -> Outcome:

@@ -6,6 +6,7 @@ from difflib import get_close_matches
 from bot.acts import block_chat, in_force, join
 from bot.desks import athlete as athlete_desk
 from bot.desks import coach as coach_desk
+from bot.desks import coach_commands, coach_taps
 from bot.desks import owner as owner_desk
 from bot.desks.entry import Command, TapEntry, has_role
 from bot.events import (
@@ -30,7 +31,7 @@ from storage.records.people import Athlete, Person, Role
 from storage.records.wire import MessageKind
 
 NEAR_CUTOFF = 0.7  # [ratio] ch: one or two slips in a word
-TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_desk.TAPS, **owner_desk.TAPS}
+TAPS: dict[str, TapEntry] = {**athlete_desk.TAPS, **coach_taps.TAPS, **owner_desk.TAPS}
 
 
 def handle(turn: Turn, event: Event) -> Outcome:
@@ -94,7 +95,7 @@ def commands_of(person: Person, athlete: Athlete | None) -> dict[str, Command]:
     """Return the commands that a person may give, by name."""
     found = dict(athlete_desk.COMMANDS) if athlete is not None else {}
     if person.is_coach:
-        found |= coach_desk.COMMANDS
+        found |= coach_commands.COMMANDS
     if person.is_owner:
         found |= owner_desk.COMMANDS
     return found
@@ -128,16 +129,18 @@ def _command(turn: Turn, person: Person, athlete: Athlete | None, event: Wrote) 
         near = None if event.is_forwarded else _near(name, known)
         turn.say(person, plain.unknown_command(turn.tongue(person), near=near))
         return Outcome.NOT_UNDERSTOOD
-    if (
-        athlete is not None
-        and name in athlete_desk.COMMANDS
-        and athlete_desk.listen_first(turn, person, athlete, event)
-    ):
+    flags = None
+    if athlete is not None and name in athlete_desk.COMMANDS:
         # So is one behind a command that we know: "/pain my chest is tight".
-        return Outcome.SAFETY
-    if person.is_coach and name in coach_desk.COMMANDS:
+        flags = athlete_desk.listen_first(turn, person, athlete, event)
+        if flags.candidates:
+            return Outcome.SAFETY
+    if person.is_coach and name in coach_commands.COMMANDS:
         turn = in_force.turn_for(turn, person.id)
-    return command.act(turn, person, rest.strip(), event)
+    outcome = command.act(turn, person, rest.strip(), event)
+    if flags is not None and command is athlete_desk.COMMANDS[name]:
+        athlete_desk.hear_behind(turn, person, event, flags)
+    return outcome
 
 
 def _own_name(word: str, known: Mapping[str, Command]) -> str:

@@ -73,20 +73,30 @@ def please_film(tongue: Tongue, *, coach: str, item: str) -> str:
 
 
 def of_athlete(
-    tongue: Tongue, *, name: str, kind: str, item: str | None, dose: str | None, caption: str
+    tongue: Tongue,
+    *,
+    name: str,
+    kind: str,
+    item: str | None,
+    dose: str | None,
+    caption: str,
+    is_asked: bool,
 ) -> str:
-    """What stands under a clip, for the coach: whose, which item, the dose, the athlete's words."""
+    """What stands under a clip, for the coach: whose, which item, the dose, the athlete's words.
+
+    ``is_asked``: the athlete was just asked which item it is.
+    """
     sent = tongue.say("<b>{name}</b> sent {kind}.", name=name, kind=kind_of(tongue, kind))
-    lines = [sent, _item(tongue, item, dose)]
+    lines = [sent, _item(tongue, item, dose, is_asked=is_asked)]
     if caption:
         short = shortened(caption, CAPTION_UNITS)
         lines.append(tongue.say("“{words}”", words=short))
     return "\n".join(lines)
 
 
-def _item(tongue: Tongue, item: str | None, dose: str | None) -> str:
+def _item(tongue: Tongue, item: str | None, dose: str | None, *, is_asked: bool) -> str:
     if item is None:
-        return tongue.say("Item not named; I have asked.")
+        return tongue.say("Item not named; I have asked." if is_asked else "Item not named.")
     if dose is None:
         return tongue.say("{item}", item=item)
     return tongue.say("{item} · {dose}", item=item, dose=Marked(dose))

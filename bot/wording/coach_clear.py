@@ -75,19 +75,36 @@ def not_assessed_label(tongue: Tongue) -> str:
     return label(tongue, "No, not yet")
 
 
-def ask_from_when(tongue: Tongue, *, name: str) -> str:
-    """Ask from when what was left out may be trained."""
+def ask_from_when(tongue: Tongue, *, name: str, after_fever: date | None) -> str:
+    """Ask from when what was left out may be trained; ``after_fever`` is the first day open."""
+    lines = [] if after_fever is None else [fever_waits(tongue, first=after_fever)]
+    lines.append(
+        tongue.say(
+            "From when may {name} train it again, by what the clinician said? "
+            "Tap, or write a day like <code>{example}</code>.",
+            name=name,
+            example="2026-12-01",
+        )
+    )
+    return "\n".join(lines)
+
+
+def fever_waits(tongue: Tongue, *, first: date) -> str:
+    """A fever was told: name the first day that the wait leaves open."""
     return tongue.say(
-        "From when may {name} train it again, by what the clinician said? "
-        "Tap, or write a day like <code>{example}</code>.",
-        name=name,
-        example="2026-12-01",
+        "A fever or a hot joint was told: nothing is trained until two days are clear of it, "
+        "so from {day} at the earliest.",
+        day=dates.day(tongue, first),
     )
 
 
-def today_label(tongue: Tongue) -> str:
-    """Label the button for today."""
-    return label(tongue, "Today")
+def day_label(tongue: Tongue, day: date | None) -> str:
+    """Label the button of the first day that may be chosen; None is today."""
+    return (
+        label(tongue, "Today")
+        if day is None
+        else label(tongue, "{day}", day=dates.day(tongue, day))
+    )
 
 
 def week_label(tongue: Tongue) -> str:

@@ -63,7 +63,7 @@ def test_a_year_of_simulated_time_takes_no_real_time():
 
     before = real_time.monotonic()
     asyncio.run(play())
-    assert real_time.monotonic() - before < 5  # CHOSEN, wide: a real wait would take a year
+    assert real_time.monotonic() - before < 3600  # CHOSEN, wide: a real wait would take a year
 
 
 def test_a_simulated_clock_does_not_go_back():

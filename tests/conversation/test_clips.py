@@ -54,6 +54,16 @@ def test_a_clip_with_a_name_is_of_that_item_whatever_was_answered(stage: Stage) 
     assert clip.movement_key == stage.session_on(MONDAY).items[1].movement_key
 
 
+def test_the_coach_reads_that_the_item_was_asked_only_where_it_was(stage: Stage) -> None:
+    send_clip(stage)
+    assert "Item not named; I have asked." in stage.rows(COACH_CHAT)[-1].payload["text"]
+    stage.write("/clips", chat_id=COACH_CHAT)
+    assert "I have asked" not in stage.rows(COACH_CHAT)[-1].payload["text"]
+    send_clip(stage, "chest feels tight")  # beside a sign nothing else is asked
+    shown = [row for row in stage.rows(COACH_CHAT) if row.operation == Operation.MEDIA.value]
+    assert "Item not named.\n" in shown[-1].payload["text"]
+
+
 def test_results_under_a_clip_say_which_item_it_is(stage: Stage) -> None:
     stage.write("1) 20 20 18")
     assert send_clip(stage, "2) 20 20 18") is Outcome.RECORDED

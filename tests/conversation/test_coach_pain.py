@@ -178,6 +178,31 @@ def test_a_day_may_be_written_and_is_kept(bench: Bench):
     assert "Fri 20 Mar" in bench.last()
 
 
+def test_after_a_fever_two_days_are_clear_of_it_before_anything_is_trained(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    bench.flags(ana, RedFlag.FEVER_OR_HOT_JOINT)
+    bench.write("/clear ana only a cold, says the doctor")
+    bench.tap("Yes, assessed")
+    # COMMON PRACTICE: 48 h clear. DERIVED: told on Monday 2 March in the morning, so the first
+    # whole day that begins 48 h later is Thursday 5 March, at 23:00 UTC of the 4th
+    assert "Today" not in bench.labels()
+    assert "from Thu 5 Mar at the earliest" in bench.last()
+    assert bench.write("2026-03-04") is Outcome.NOT_UNDERSTOOD
+    assert clearings(bench, ana) == []
+    bench.tap("Thu 5 Mar")
+    assert clearings(bench, ana)[0].trains_from_utc == datetime(2026, 3, 4, 23, 0, tzinfo=UTC)
+
+
+def test_days_after_a_fever_today_may_be_chosen_again(bench: Bench):
+    ana = bench.add_athlete("Ana Lark")
+    bench.flags(ana, RedFlag.FEVER_OR_HOT_JOINT)
+    bench.later(hours=48)
+    bench.write("/clear ana well for two days, says the doctor")
+    bench.tap("Yes, assessed")
+    bench.tap("Today")
+    assert len(clearings(bench, ana)) == 1
+
+
 def test_a_statement_given_before_something_new_was_said_clears_nothing(bench: Bench):
     ana = bench.add_athlete("Ana Lark")
     bench.flags(ana, RedFlag.NUMB_OR_WEAK)

@@ -7,8 +7,7 @@ from typing import Any
 import pytest
 from sqlalchemy import select
 
-from bot.desks import coach as coach_desk
-from bot.desks import front
+from bot.desks import coach_commands, coach_taps, front
 from bot.events import Media, SentMedia, Tapped
 from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Urgency
@@ -289,7 +288,7 @@ def _full_of_things(bench: Bench, coach: Person) -> tuple[Person, dict[str, Any]
     return ivo, arguments
 
 
-@pytest.mark.parametrize("name", sorted(coach_desk.COMMANDS))
+@pytest.mark.parametrize("name", sorted(coach_commands.COMMANDS))
 def test_no_command_of_a_coach_shows_or_changes_anothers_athlete(
     bench: Bench, otis: Person, name: str
 ):
@@ -305,7 +304,7 @@ def test_no_command_of_a_coach_shows_or_changes_anothers_athlete(
     assert len(bench.texts(ivo.chat_id)) == said
 
 
-@pytest.mark.parametrize("act", sorted(coach_desk.TAPS))
+@pytest.mark.parametrize("act", sorted(coach_taps.TAPS))
 def test_no_button_of_a_coach_reaches_anothers_athlete(bench: Bench, otis: Person, act: str):
     ivo, arguments = _full_of_things(bench, otis)
     before, said = _rows_about(bench, ivo.id), len(bench.texts(ivo.chat_id))

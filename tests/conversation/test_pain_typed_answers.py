@@ -48,6 +48,50 @@ def test_a_number_before_the_place_counts_at_once_and_the_place_is_asked_again(
     assert stage.last().startswith("Where does it hurt?")
 
 
+@pytest.mark.parametrize(
+    ("text", "side"),
+    [
+        ("izquierda", Side.LEFT),
+        ("la derecha", Side.RIGHT),
+        ("en el lado izquierdo", Side.LEFT),
+        ("las dos", Side.BOTH),
+        ("the right one", Side.RIGHT),
+    ],
+)
+def test_the_side_may_be_typed_in_either_language(stage: Stage, text: str, side: Side) -> None:
+    stage.write("me duele la muñeca")
+    assert stage.write(text) is Outcome.SAFETY
+    stage.write("4")
+    sides = {one.region.arm for one in stage.picture().regions if one.last_score == 4}
+    assert sides == ({Side.LEFT, Side.RIGHT} if side is Side.BOTH else {side})
+
+
+@pytest.mark.parametrize("text", ["4 de 10", "4 sobre 10", "4/10", "un 4"])
+def test_a_number_in_spanish_counts_at_once_where_the_side_was_asked(
+    stage: Stage, text: str
+) -> None:
+    stage.write("me duele la muñeca")
+    assert stage.write(text) is Outcome.SAFETY
+    assert stage.picture().level is Level.EASE  # SAFETY: 3 to 5 is eased
+
+
+def test_a_side_before_the_place_is_kept_and_only_the_place_is_asked_again(stage: Stage) -> None:
+    stage.write("my elbow hurts")
+    assert stage.write("left") is Outcome.SAFETY
+    assert stage.last().startswith("Where does it hurt?")
+    stage.write("inside")
+    assert stage.last().startswith("Left elbow (inside): how much")
+
+
+@pytest.mark.parametrize("hurts", ["my wrist hurts", "my elbow hurts"])
+def test_figures_of_one_arm_are_no_side_of_a_pain(stage: Stage, hurts: str) -> None:
+    stage.write(hurts)
+    stage.write("left 15 15 12")
+    # it is asked what these figures are for; no side was told
+    assert {one.region.arm for one in stage.picture().regions} == {Side.LEFT, Side.RIGHT}
+    assert not stage.last().startswith("Left")
+
+
 @pytest.mark.parametrize("text", ["5 kg a hand 15", "1) 20 20 20", "8 8 8", "rpe 7", "5 reps"])
 def test_results_are_not_taken_for_a_score(stage: Stage, text: str) -> None:
     stage.write("my elbow hurts")

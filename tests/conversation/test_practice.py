@@ -1,6 +1,6 @@
 """A coach's practice athlete: sees what athletes see, counts nowhere, and leaves nothing behind."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -14,6 +14,7 @@ from storage.tables import metadata
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage
 from tests.conversation.clip_stage import clips_of, send_clip
 
+THURSDAY = date(2026, 3, 12)
 WORDS_OF_THE_CHAT = {"inbox", "outbox", "button", "mark"}
 """Tables that every message of a coach goes through; their words are checked apart."""
 
@@ -218,3 +219,16 @@ def test_a_reply_to_its_clip_reaches_no_athlete(stage: Stage):
     send_clip(stage)
     with stage.turn() as turn:
         assert answer_clip.replied(turn, COACH_CHAT, row.message_id) is None
+
+
+def test_its_end_brings_no_digest_for_an_hour_before_the_digest_was_moved(stage: Stage):
+    stage.go_to(THURSDAY, 12)  # the last digest came on Saturday, 7 March
+    _coach(stage, "/hours wednesday 18:00")
+    _coach(stage, "/practice")
+    _coach(stage, "/practice end")
+    digests = [row for row in stage.rows(COACH_CHAT) if row.kind == "digest"]
+    stage.go_to(THURSDAY, 13)
+    # DERIVED: Wednesday, 11 March, 18:00 is at least four days behind the last, and was over
+    assert [row for row in stage.rows(COACH_CHAT) if row.kind == "digest"] == digests
+    stage.go_to(THURSDAY, 18)
+    assert len([row for row in stage.rows(COACH_CHAT) if row.kind == "digest"]) > len(digests) > 0

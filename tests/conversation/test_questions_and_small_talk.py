@@ -78,6 +78,16 @@ def test_cheer_does_not_stand_for_the_day_s_numbers(stage: Stage) -> None:
     assert stage.last() == "Good to hear."
 
 
+@pytest.mark.parametrize("hurts", ["my left wrist hurts 2/10", "my elbow hurts"])
+def test_cheer_beside_a_pain_is_noted_and_never_called_good(stage: Stage, hurts: str) -> None:
+    stage.write(hurts)
+    before = stage.picture().level
+    assert stage.write("all good") is Outcome.ANSWERED
+    assert stage.last().startswith("Noted.")
+    # SAFETY: words never lower a level, and nobody is told to be fine
+    assert stage.picture().level is before
+
+
 def test_ok_behind_the_coach_s_words_is_shown_to_the_coach_and_waits_for_nobody(
     stage: Stage,
 ) -> None:

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from bot.desks import athlete as athlete_desk
-from bot.desks import coach as coach_desk
+from bot.desks import coach_commands
 from bot.desks import owner as owner_desk
 from bot.events import FileArrived, Media, SentMedia
 from bot.outcomes import Outcome
@@ -87,7 +87,7 @@ def _rows(bench: Bench) -> dict[Key, Row]:
 EVERYTHING = sorted(
     {
         *athlete_desk.COMMANDS,
-        *coach_desk.COMMANDS,
+        *coach_commands.COMMANDS,
         *owner_desk.COMMANDS,
     }
 )

@@ -125,6 +125,18 @@ async def bad_day(walker: Walker) -> None:
     walker.costs.append(f"a bad day: {walker.told(SORE, before)}")
 
 
+async def half_told(walker: Walker) -> None:
+    """A pain whose place is half known: the session asks for the rest by a button."""
+    said = {"en": "my elbow hurts 4/10", "es": "me duele el codo 4/10"}
+    await walker.writes(SORE, said[walker.stage.language])
+    await walker.writes(SORE, "/today")
+    await walker.taps(SORE, "pain.open")
+    await walker.taps(SORE, "pain.site", site="elbow_inner")
+    await walker.taps(SORE, "pain.side", side="left")
+    await walker.taps_if_there(SORE, "pain.sign", sign="")
+    await walker.taps_if_there(SORE, "pain.list", line="")
+
+
 async def hurts(walker: Walker, *, score: int) -> None:
     """Something hurts: where, which side, how much, what else."""
     await walker.taps(SORE, "pain.where")
@@ -233,6 +245,7 @@ async def _sets_health(walker: Walker, topic: str) -> None:
 
 async def pain_gets_worse(walker: Walker) -> None:
     """Much pain brings the short list; a line of it, and a doubt in words, stop all training."""
+    await half_told(walker)
     await walker.writes(SORE, "/pain")
     for act, where in (
         ("pain.site", {"site": "shoulder_front"}),

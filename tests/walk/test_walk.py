@@ -8,8 +8,9 @@ from pathlib import Path
 import pytest
 
 from bot.desks import athlete as athlete_desk
-from bot.desks import coach as coach_desk
+from bot.desks import coach_commands
 from bot.desks import owner as owner_desk
+from bot.desks.coach_asked import ASKS
 from tests.walk import scenes_athlete as athletes
 from tests.walk import scenes_coach as coaches
 from tests.walk.lines import ELSEWHERE
@@ -140,7 +141,7 @@ def _commands(walker: Walker) -> list[str]:
     given = {key for key, lines in walker.commanded.items() if lines}
     asked = {
         (chat_id, name)
-        for chat_id, desk in ((ATHLETE, athlete_desk), (COACH, coach_desk), (OWNER, owner_desk))
+        for chat_id, desk in ((ATHLETE, athlete_desk), (COACH, coach_commands), (OWNER, owner_desk))
         for name in desk.COMMANDS
     }
     by_a_scene = {(ATHLETE, "leave")}
@@ -154,5 +155,5 @@ def _questions(walker: Walker) -> list[str]:
     asked = {kind.split("/")[0] for kind in walker.asked}
     return [
         f"{kind} was never asked: lead to it in tests/walk/scenes_*.py"
-        for kind in sorted((coach_desk.ASKS | ATHLETES_ASKED) - asked)
+        for kind in sorted((ASKS | ATHLETES_ASKED) - asked)
     ]

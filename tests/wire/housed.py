@@ -35,6 +35,7 @@ TOKEN = "7000000001:a-token-that-opens-nothing"  # noqa: S105  no account has it
 ATHLETES = 4  # CHOSEN
 RATE = 30.0  # CHOSEN: half a minute a second
 BEFORE_SESSIONS = MONDAY + timedelta(hours=6, minutes=59, seconds=50)
+HANGS_S = 120.0  # [s] CHOSEN: beyond it something hangs, and says so
 LOOK_EVERY_S = 0.05  # CHOSEN: a database tells nobody
 SESSION_AT = time(7, 0)  # CHOSEN
 
@@ -56,7 +57,7 @@ class Housed:
         self.house = Holdwell(self.wired)
         await self.house.start()
 
-    async def rest(self, *, within_s: float = 30.0) -> None:
+    async def rest(self, *, within_s: float = HANGS_S) -> None:
         """Wait until nothing waits to be handled or sent."""
         for _ in range(int(within_s / LOOK_EVERY_S)):
             await asyncio.sleep(LOOK_EVERY_S)

@@ -230,8 +230,8 @@ async def wired(folder: Path) -> AsyncIterator[Wire]:
             platform.token,
             base_url=server.base_url,
             base_file_url=server.base_file_url,
-            # CHOSEN: a short wait for an answer, so that a scene of silence is short.
-            request=quick_request(connection_pool_size=20, read_timeout=0.5),
+            # CHOSEN: no slow machine makes a send doubtful, and a scene of silence is short.
+            request=quick_request(connection_pool_size=20, read_timeout=3.0),
             get_updates_request=poll_request,
         )
         async with bot:

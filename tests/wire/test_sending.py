@@ -124,7 +124,7 @@ async def test_what_broke_off_is_sent_once_more_and_marked_doubtful(wire, kind):
 @pytest.mark.parametrize("kind", ONCE_MORE)
 @on_wire
 async def test_nothing_is_sent_again_to_a_chat_that_has_spoken_since(wire, kind):
-    wire.platform.faults.add(Delayed(delay_s=1.0, after=True), chat_id=ANA)
+    wire.platform.faults.add(Delayed(delay_s=4.5, after=True), chat_id=ANA)
     row = wire.put("one", kind=kind)
     wire.start(wire.sender)
     await wire.platform.until(lambda: len(wire.ana.sees()) == 1)
