@@ -57,3 +57,34 @@ def test_a_yes_tells_the_coach_at_once(stage: Stage):
     stage.strike()
     assert stage.count(COACH_CHAT) > before
     assert stage.picture().level is Level.CLINICIAN
+
+
+def test_the_alert_says_that_it_was_asked_and_does_not_name_a_doctor_nobody_named(stage: Stage):
+    stage.write(SAID)
+    assert "Mara can see your answer, and is told if none comes." in stage.last(ATHLETE_CHAT)
+    stage.later(minutes=11)
+    stage.strike()
+    told = stage.last(COACH_CHAT)
+    assert "was told to stop for now and asked whether it is so. There is no answer yet." in told
+    assert "see a doctor" not in told
+
+
+def test_a_no_after_the_alert_reaches_the_coach_and_the_alert_stays_open(stage: Stage):
+    stage.write(SAID)
+    stage.later(minutes=11)
+    stage.strike()
+    stage.tap("No, nothing of that kind")
+    told = stage.last(COACH_CHAT)
+    assert "has answered the question behind the alert: no, it is not so" in told
+    assert [one.answered_at for one in stage.alerts()] == [None]
+    stage.later(hours=1)
+    stage.strike()
+    assert "has answered no" in stage.last(COACH_CHAT)
+
+
+def test_a_yes_after_the_alert_names_the_doctor(stage: Stage):
+    stage.write(SAID)
+    stage.tap("Yes, or not sure")
+    stage.later(hours=1)
+    stage.strike()
+    assert "was told to stop and see a doctor or physiotherapist" in stage.last(COACH_CHAT)
