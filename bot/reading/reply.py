@@ -6,6 +6,7 @@ from typing import Any
 from bot.reading.absences import read_absence
 from bot.reading.activities import find_activities
 from bot.reading.answers import read_answer
+from bot.reading.bare_numbers import by_bare_numbers
 from bot.reading.clauses import GAP
 from bot.reading.corrections import Past, read_correction
 from bot.reading.days import find_day
@@ -76,7 +77,7 @@ def read(text: str, context: ReadingContext) -> Reading:
     What is in neither English nor Spanish is recorded only where figures and the words beside
     them are unmistakable; its pain is kept, and anything else goes to the coach.
     """
-    reading = _read(text, context)
+    reading = by_bare_numbers(text, context, _read(text, context), _read)
     if context.language not in READ_IN_FULL or not reading.unread:
         return reading
     language = other_language(text[: 20 * MOST_TOKENS])
