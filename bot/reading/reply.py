@@ -16,6 +16,7 @@ from bot.reading.failures import read_failure
 from bot.reading.known import Expects, ReadingContext, Reserve
 from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
+from bot.reading.minutes_at_hand import tells_minutes_at_hand
 from bot.reading.other_languages import other_language
 from bot.reading.pain import find_pain
 from bot.reading.results import with_reserve
@@ -111,6 +112,8 @@ def _read(text: str, context: ReadingContext) -> Reading:
     failed = read_failure(text, context, beside) if not pains else None
     if failed is not None:
         return failed
+    if tells_minutes_at_hand(text, context):
+        return PassedOn(**{**beside, "asks_coach": True}, why=PassedWhy.A_QUESTION)
     reading = (
         _asked_for(tokens, context, beside)
         or read_absence(tokens, context, beside)
