@@ -12,6 +12,8 @@ from bot.reading.values import Asked, NotUnderstood, QuestionCode, Reading, Reco
 
 BARE = re.compile(r"\s*(\d{1,2})[ \t]+(?=[^\W_])")
 NUMBERED = re.compile(r"\s*(\d{1,2})\s*(?:[).:\-]|$)")
+NO_FIGURE_BEHIND = re.compile(r"\s*\d{1,2}[ \t]+\D+")
+"""One line with nothing but words behind the number: "2 no la hice"."""
 LINES_SURE = 2  # [lines] ch: one alone may be a result after all, so it is asked
 OPTIONS_MOST = 4  # [options] ch: as many as a question shows
 
@@ -24,7 +26,10 @@ def by_bare_numbers(text: str, context: ReadingContext, reading: Reading, read: 
         return reading
     numbered, bare = _numbered(text, {item.number for item in context.session.items})
     is_sure = len(bare) >= LINES_SURE
-    if not bare or (isinstance(reading, Asked) and not (is_sure or _is_load(reading, bare[0]))):
+    if not bare:
+        return reading
+    may_be = is_sure or NO_FIGURE_BEHIND.fullmatch(text) or _is_load(reading, bare[0])
+    if isinstance(reading, Asked) and not may_be:
         return reading
     other = read(numbered, context)
     if not isinstance(other, Recorded | Asked) or other.pains != reading.pains:
@@ -41,9 +46,9 @@ def by_bare_numbers(text: str, context: ReadingContext, reading: Reading, read: 
     )
 
 
-def _is_load(reading: Asked, number: int) -> bool:
+def _is_load(reading: NotUnderstood | Asked, number: int) -> bool:
     """Tell whether the number in front was taken for a load: "5 right 15 12 left 15 15"."""
-    return any(
+    return isinstance(reading, Asked) and any(
         one.load_kg == number
         for option in reading.options
         if isinstance(option, Recorded)

@@ -71,6 +71,14 @@ def test_an_item_number_before_an_arm_is_offered_first_and_no_load():
     assert {one.load_kg for one in first.sets} == {3.0}
 
 
+@pytest.mark.parametrize("text", ["2 no la hice", "2 saltado", "2 skipped"])
+def test_an_item_number_before_words_alone_is_offered_first(text: str):
+    reading = reading_of(text)
+    assert isinstance(reading, Asked)
+    (first,) = reading.options[0].items
+    assert (first.ref, first.is_skipped) == ("i2", True)
+
+
 def test_numbers_that_do_not_rise_or_are_no_items_are_left_alone():
     assert isinstance(reading_of("9 15 14\n8 12 10"), NotUnderstood)
     assert isinstance(reading_of("3 15 14\n1 20 17"), NotUnderstood)
