@@ -88,3 +88,14 @@ def test_a_yes_after_the_alert_names_the_doctor(stage: Stage):
     stage.later(hours=1)
     stage.strike()
     assert "was told to stop and see a doctor or physiotherapist" in stage.last(COACH_CHAT)
+
+
+def test_pain_in_the_same_message_is_gone_on_with_after_a_no(stage: Stage):
+    stage.write("zebra plank today, left wrist hurts 3/10")
+    stage.tap("No, nothing of that kind")
+    assert stage.last() == "Left wrist: is any of this so?"
+    stage.tap("None of these")
+    assert "Is any of this new or unusual for you?" in stage.last()
+    stage.tap("None of these")
+    assert "Noted, left wrist 3 of 10. What loads it is made easier" in stage.last()
+    assert stage.picture().level is Level.EASE
