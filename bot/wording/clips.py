@@ -86,7 +86,7 @@ def of_athlete(
 
 def _item(tongue: Tongue, item: str | None, dose: str | None) -> str:
     if item is None:
-        return tongue.say("Item not named; I have asked.")
+        return tongue.say("Which item it shows was not said.")
     if dose is None:
         return tongue.say("{item}", item=item)
     return tongue.say("{item} · {dose}", item=item, dose=Marked(dose))

@@ -33,6 +33,7 @@ TOLD: Mapping[Level, Template] = {
     Level.WATCH: "told that it is noted",
     Level.NONE: "told nothing extra",
 }
+TOLD_TODAY: Template = "told to stop and to have it seen by a doctor today"
 
 
 class Doubt(StrEnum):
@@ -133,7 +134,8 @@ def _foot(tongue: Tongue, facts: AlertFacts) -> list[str]:
         lines.append(tongue.say("Left out: {what}", what=Marked(facts.left_out)))
     if facts.doubt is not None:
         return [*lines, _asked(tongue, facts, facts.doubt)]
-    told = tongue.say(TOLD[facts.level])
+    is_today = facts.level is Level.CLINICIAN and facts.urgency is Urgency.TODAY
+    told = tongue.say(TOLD_TODAY if is_today else TOLD[facts.level])
     return [*lines, tongue.say("{name} was {told}.", name=facts.name, told=told)]
 
 

@@ -87,7 +87,7 @@ def test_a_yes_after_the_alert_names_the_doctor(stage: Stage):
     stage.tap("Yes, or not sure")
     stage.later(hours=1)
     stage.strike()
-    assert "was told to stop and see a doctor or physiotherapist" in stage.last(COACH_CHAT)
+    assert "to have it seen by a doctor today" in stage.last(COACH_CHAT)
 
 
 def test_pain_in_the_same_message_is_gone_on_with_after_a_no(stage: Stage):
