@@ -1,9 +1,11 @@
 """What only reads like a sign: asked at once, told to the coach when silence or a tap says so."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from bot.acts import send_digest
 from bot.reading import red_flags
 from bot.reading.red_flag_learnt import Group, Weights
 from scheduler.pain.values import Level
@@ -99,3 +101,14 @@ def test_pain_in_the_same_message_is_gone_on_with_after_a_no(stage: Stage):
     stage.tap("None of these")
     assert "Noted, left wrist 3 of 10. What loads it is made easier" in stage.last()
     assert stage.picture().level is Level.EASE
+
+
+def test_a_no_before_anybody_was_told_is_no_answered_alert_in_the_digest(stage: Stage):
+    stage.write(SAID)
+    stage.tap("No, nothing of that kind")
+    stage.later(minutes=20)
+    with stage.turn() as turn:
+        send_digest.send_digest(turn, stage.coach, date(2026, 3, 9))
+    told = "\n".join(stage.texts(COACH_CHAT))
+    assert "Ines: asked about a sign, and answered no" in told
+    assert "see a clinician, answered" not in told
