@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.acts import find_athlete, pain_report
+from bot.acts.alert_doubt import doubt_of
 from bot.acts.find_athlete import subject_of
 from bot.acts.pain_picture import picture_of
 from bot.acts.places import held_places, left_out_words, places_of
@@ -43,6 +44,7 @@ def alert_text(turn: Turn, to: Person, alert: Alert) -> str:
             is_private=_is_private(turn, alert, athlete),
             is_site_unsaid=unsaid[0],
             is_side_unsaid=unsaid[1],
+            doubt=doubt_of(turn, alert, athlete) if athlete is not None else None,
         ),
     )
 

@@ -81,7 +81,14 @@ def said(
     found = session if session is not None and session.on == reading.day else None
     found = found or _planned_on(turn, person, reading.day) or session
     if found is None:
-        turn.say(person, words.nothing_planned(turn.tongue(person)))
+        missed = any(
+            one.state is SessionState.MISSED
+            for one in training.sessions_between(
+                turn.tx, person.id, first=reading.day, last=reading.day
+            )
+        )
+        tongue = turn.tongue(person)
+        turn.say(person, words.stays_missed(tongue) if missed else words.nothing_planned(tongue))
         return Outcome.CANT_TODAY
     is_stopped = _was_just_stopped(turn, person)
     call_off(turn, person, found, reading.reason, is_quiet=is_stopped)

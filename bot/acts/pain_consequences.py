@@ -4,9 +4,13 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.acts import draw_week, pain_picture, pain_report, refill_session, tell_alerts
+from bot.acts.alert_doubt import doubt_of
+from bot.acts.find_athlete import subject_of
 from bot.acts.places import merged
 from bot.turn import Turn
+from bot.wording import coach_alerts
 from bot.wording import pain as words
+from bot.wording.coach_alerts import Doubt
 from scheduler.pain.events import Certainty
 from scheduler.pain.open_flags import alert_wait
 from scheduler.pain.picture import FlagPicture, PainPicture, RegionPicture
@@ -138,8 +142,10 @@ def _raise_for_flags(
         was_in_doubt = earlier is not None and earlier.certainty is Certainty.ASKED
         if was_in_doubt and flag.certainty is Certainty.CONFIRMED:
             tell_alerts.hurry(turn, person)
-    gone = known.keys() - {one.key for one in after.flags}
+    standing = {one.key for one in after.flags}
+    gone = [flag for flag in before.flags if flag.key not in standing]
     if gone:
+        _tell_denials(turn, person, athlete, {one.flag.value for one in gone})
         _withdraw(turn, person, after)
 
 
@@ -189,6 +195,18 @@ def _withdraw(turn: Turn, person: Person, after: PainPicture) -> None:
                 reasons=alert.reasons,
                 before={"alert": alert.id},
             )
+
+
+def _tell_denials(turn: Turn, person: Person, athlete: Athlete, gone: set[str]) -> None:
+    """Tell a coach who was alerted that the athlete says no; nothing of a private sign."""
+    for alert in care.open_alerts(turn.tx, athlete_id=person.id):
+        is_about = any(one.figures.get("flag") in gone for one in alert.reasons)
+        if not (is_about and alert.times_told and alert.words):
+            continue
+        if doubt_of(turn, alert, athlete) is Doubt.DENIED:
+            coach = people.person(turn.tx, alert.coach_id)
+            said = coach_alerts.answered_no(turn.tongue(coach), name=person.name)
+            turn.say(coach, said, kind=MessageKind.ALERT, subject=subject_of(person))
 
 
 def _propose_patterns(

@@ -297,6 +297,3 @@ def _defer_medicine(turn: Turn, person: Person, athlete: Athlete, text: str) -> 
         care.pass_on(turn.tx, athlete_id=person.id, words=text, at=turn.now)
         told = words.medicine_to_coach(turn.tongue(coach), person.name, text)
         tell_coach(turn, coach, person, told)
-
-
-TAPS = {"flag.answer": answered}

@@ -25,7 +25,7 @@ from scheduler.calendar.wall_time import due_instant
 from scheduler.calendar.zones import zone_named
 from scheduler.pain.values import Level
 from storage.queries import care, people, training
-from storage.records.care import AuditEntry, Proposal
+from storage.records.care import Alert, AuditEntry, Proposal
 from storage.records.people import Athlete, Person
 from storage.records.wire import MessageKind
 
@@ -145,6 +145,7 @@ def facts_of(
         sent=sum(sent for _, sent in counts.values()),
         decisions=_decisions(turn, coach, names, proposals),
         alerts=alerts,
+        denied=_denied(turn, coach, names, since=since),
         left_out=left_out,
         unknown=unknown,
         messages=_messages(turn, names),
@@ -185,9 +186,23 @@ def _alerts(
     rows = [
         (names[one.athlete_id], one.level, one.answered_at is None)
         for one in alerts.values()
-        if one.athlete_id in names
+        if one.athlete_id in names and not _is_denied(one)
     ]
     return tuple(sorted(rows, key=lambda row: (not row[2], -row[1], row[0])))
+
+
+def _denied(
+    turn: Turn, coach: Person, names: Mapping[int, str], *, since: datetime
+) -> tuple[str, ...]:
+    """Return who was asked about a sign and said no before anybody was told, each once."""
+    week = care.alerts_between(turn.tx, coach_id=coach.id, since=since, until=turn.now)
+    who = {one.athlete_id for one in week if _is_denied(one)}
+    return tuple(sorted(names[one] for one in who if one in names))
+
+
+def _is_denied(alert: Alert) -> bool:
+    """Tell whether the athlete alone answered: then no person has looked at it."""
+    return alert.times_told == 0 and alert.answered_by_id == alert.athlete_id
 
 
 def _left_out(

@@ -144,6 +144,9 @@ def _with_second(
     if not new.found:
         turn.say(coach, words.not_known(tongue, asked=new.asked, example=words.SWAP_EXAMPLE))
         return _ask_in(turn, coach, named, days, key, why="")
+    if [one.key for one in new.found] == [key]:
+        turn.say(coach, words.same_movement(tongue, key=key))
+        return _ask_in(turn, coach, named, days, key, why=new.rest)
     if len(new.found) > 1:
         keys = [one.key for one in new.found]
         said = words.which_of(tongue, asked=new.asked)

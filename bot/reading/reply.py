@@ -6,6 +6,7 @@ from typing import Any
 from bot.reading.absences import read_absence
 from bot.reading.activities import find_activities
 from bot.reading.answers import read_answer
+from bot.reading.bare_numbers import by_bare_numbers
 from bot.reading.clauses import GAP
 from bot.reading.corrections import Past, read_correction
 from bot.reading.days import find_day
@@ -15,6 +16,7 @@ from bot.reading.failures import read_failure
 from bot.reading.known import Expects, ReadingContext, Reserve
 from bot.reading.lone_figures import decided, lone_claim
 from bot.reading.marking import known_items, tokenise
+from bot.reading.minutes_at_hand import tells_minutes_at_hand
 from bot.reading.other_languages import other_language
 from bot.reading.pain import find_pain
 from bot.reading.results import with_reserve
@@ -76,7 +78,7 @@ def read(text: str, context: ReadingContext) -> Reading:
     What is in neither English nor Spanish is recorded only where figures and the words beside
     them are unmistakable; its pain is kept, and anything else goes to the coach.
     """
-    reading = _read(text, context)
+    reading = by_bare_numbers(text, context, _read(text, context), _read)
     if context.language not in READ_IN_FULL or not reading.unread:
         return reading
     language = other_language(text[: 20 * MOST_TOKENS])
@@ -110,6 +112,8 @@ def _read(text: str, context: ReadingContext) -> Reading:
     failed = read_failure(text, context, beside) if not pains else None
     if failed is not None:
         return failed
+    if tells_minutes_at_hand(text, context):
+        return PassedOn(**{**beside, "asks_coach": True}, why=PassedWhy.A_QUESTION)
     reading = (
         _asked_for(tokens, context, beside)
         or read_absence(tokens, context, beside)

@@ -52,6 +52,14 @@ def called_off(tongue: Tongue, reason: CantReason | None, *, next_on: date | Non
     return "\n".join(lines)
 
 
+def stays_missed(tongue: Tongue) -> str:
+    """The day that was meant is over, and its session is missed already."""
+    return tongue.say(
+        "Noted: that session was missed. It is not added to the others, and the next one comes "
+        "as planned."
+    )
+
+
 def nothing_planned(tongue: Tongue) -> str:
     """There was nothing to call off."""
     return tongue.say("Nothing is planned for that day, so nothing needs to be called off.")

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from enum import StrEnum
 
 from bot.wording import dates
 from bot.wording.coach_pain import PlaceFacts, level_word, place_line
@@ -32,6 +33,14 @@ TOLD: Mapping[Level, Template] = {
     Level.WATCH: "told that it is noted",
     Level.NONE: "told nothing extra",
 }
+TOLD_TODAY: Template = "told to stop and to have it seen by a doctor today"
+
+
+class Doubt(StrEnum):
+    """What became of the question that the athlete was asked."""
+
+    OPEN = "open"
+    DENIED = "denied"
 
 
 @dataclass(frozen=True)
@@ -50,6 +59,7 @@ class AlertFacts:
     is_private: bool = False
     is_site_unsaid: bool = False
     is_side_unsaid: bool = False
+    doubt: Doubt | None = None
 
 
 def alert_text(tongue: Tongue, facts: AlertFacts) -> str:
@@ -122,9 +132,41 @@ def _foot(tongue: Tongue, facts: AlertFacts) -> list[str]:
     lines = []
     if facts.left_out:
         lines.append(tongue.say("Left out: {what}", what=Marked(facts.left_out)))
-    told = tongue.say(TOLD[facts.level])
-    lines.append(tongue.say("{name} was {told}.", name=facts.name, told=told))
-    return lines
+    if facts.doubt is not None:
+        return [*lines, _asked(tongue, facts, facts.doubt)]
+    is_today = facts.level is Level.CLINICIAN and facts.urgency is Urgency.TODAY
+    told = tongue.say(TOLD_TODAY if is_today else TOLD[facts.level])
+    return [*lines, tongue.say("{name} was {told}.", name=facts.name, told=told)]
+
+
+def _asked(tongue: Tongue, facts: AlertFacts, doubt: Doubt) -> str:
+    """Say that a doubt was asked about, and what was answered."""
+    if doubt is Doubt.DENIED:
+        return tongue.say(
+            "{name} was told to stop and asked whether it is so, and has answered no. "
+            "If the words worry you, ask {name}.",
+            name=facts.name,
+        )
+    if facts.level is Level.EMERGENCY:
+        return tongue.say(
+            "{name} was told to stop, to call the emergency number if it is so, and asked. "
+            "There is no answer yet.",
+            name=facts.name,
+        )
+    return tongue.say(
+        "{name} was told to stop for now and asked whether it is so. There is no answer yet.",
+        name=facts.name,
+    )
+
+
+def answered_no(tongue: Tongue, *, name: str) -> str:
+    """The athlete answered a doubt away after the coach had been told of it."""
+    return tongue.say(
+        "<b>{name}</b> has answered the question behind the alert: no, it is not so. "
+        "Nothing is left out for it any more. If the words worry you, ask {name}. "
+        "The alert is repeated until you tap Seen.",
+        name=name,
+    )
 
 
 def seen_label(tongue: Tongue) -> str:

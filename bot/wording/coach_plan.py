@@ -8,7 +8,7 @@ from bot.wording import dates, doses
 from bot.wording.coach_pain import PlaceFacts, place_line
 from bot.wording.labels import label
 from bot.wording.movement_names import movement_name, name_of
-from bot.wording.plan import STATES
+from bot.wording.plan import STATES, TESTS
 from bot.wording.plan_entries import entry
 from bot.wording.reasons import say_reason
 from bot.wording.season import KINDS
@@ -103,6 +103,13 @@ WEEK_KINDS: Mapping[SeasonWeekKind, Template] = {
 
 def day_head(tongue: Tongue, facts: DayShown) -> str:
     """Head one day: weekday, letter, minutes, how far it has come."""
+    if facts.letter == TESTS:
+        return tongue.say(
+            "<b>{day}, tests</b> · {minutes} min · {state}",
+            day=dates.day(tongue, facts.on),
+            minutes=facts.minutes or "?",
+            state=tongue.say(STATES[facts.state]),
+        )
     return tongue.say(
         "<b>{day}, day {letter}</b> · {minutes} min · {state}",
         day=dates.day(tongue, facts.on),

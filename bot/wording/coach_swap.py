@@ -46,6 +46,13 @@ def not_known(tongue: Tongue, *, asked: str, example: str) -> str:
     )
 
 
+def same_movement(tongue: Tongue, *, key: str) -> str:
+    """The two names mean one movement."""
+    return tongue.say(
+        "Both names mean {movement}, so nothing changes.", movement=movement_name(tongue, key)
+    )
+
+
 def not_coming(tongue: Tongue, *, name: str, key: str) -> str:
     """The movement is not in the coming weeks."""
     return tongue.say(

@@ -26,6 +26,7 @@ class DigestFacts:
     sent: int
     decisions: tuple[tuple[str, str], ...] = ()
     alerts: tuple[tuple[str, Level, bool], ...] = ()
+    denied: tuple[str, ...] = ()
     unknown: tuple[str, ...] = ()
     messages: tuple[tuple[str, str], ...] = ()
     clips: tuple[tuple[str, int], ...] = ()
@@ -113,7 +114,12 @@ def _sections(tongue: Tongue, facts: DigestFacts) -> list[_Section]:
     An open alert goes before every decision; answered ones come behind them.
     """
     decide = _Section(tongue.say("To decide"), [_pair(tongue, *one) for one in facts.decisions], 5)
-    alerts = _Section(tongue.say("Alerts"), [_alert(tongue, *one) for one in facts.alerts], 5)
+    told = [_alert(tongue, *one) for one in facts.alerts]
+    denied = [
+        tongue.say("{name}: asked about a sign, and answered no", name=name)
+        for name in facts.denied
+    ]
+    alerts = _Section(tongue.say("Alerts"), [*told, *denied], 5)
     is_any_open = any(is_open for _, _, is_open in facts.alerts)
     found = [
         *((alerts, decide) if is_any_open else (decide, alerts)),

@@ -260,7 +260,9 @@ def done(
     tongue: Tongue, facts: TestFacts, arms: Sequence[ArmDone], reserve: ReserveAnswer | None
 ) -> str:
     """Play one test back in one line, arm by arm, with what was left."""
-    said = " · ".join(part for one in arms if (part := arm_done(tongue, facts, one)))
+    is_left_out = bool(arms) and all(one.value is None and not one.is_hurt for one in arms)
+    done = " · ".join(part for one in arms if (part := arm_done(tongue, facts, one)))
+    said = tongue.say("left out") if is_left_out else done
     line = tongue.say(
         "{n}. {name}: <b>{results}</b>",
         n=facts.number,

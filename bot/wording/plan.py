@@ -20,10 +20,12 @@ class DayFacts:
     movements: tuple[str, ...]
 
 
+TESTS = "T"
+"""The letter that a session has when it has turned into the tests; no person reads it."""
 STATES: Mapping[str, Template] = {
     "planned": "to come",
     "sent": "open",
-    "trained": "done",
+    "trained": "trained",
     "missed": "missed",
     "called_off": "called off",
 }
@@ -79,10 +81,15 @@ def week(tongue: Tongue, days: Sequence[DayFacts]) -> str:
 
 
 def _day(tongue: Tongue, day: DayFacts) -> str:
-    head = tongue.say(
-        "<b>{weekday}, day {letter}</b> · {state}",
-        weekday=weekday(tongue, day.on).capitalize(),
-        letter=day.letter,
-        state=tongue.say(STATES[day.state]),
+    name, state = weekday(tongue, day.on).capitalize(), tongue.say(STATES[day.state])
+    head = (
+        tongue.say("<b>{weekday}, tests</b> · {state}", weekday=name, state=state)
+        if day.letter == TESTS
+        else tongue.say(
+            "<b>{weekday}, day {letter}</b> · {state}",
+            weekday=name,
+            letter=day.letter,
+            state=state,
+        )
     )
     return "\n".join([head, *(tongue.say("· {name}", name=name) for name in day.movements)])

@@ -181,8 +181,12 @@ DOSES: Sentences = {
         "An easier movement comes first.",
     ),
     "dose.lighter_taken": (
-        "{was_kg} is not at hand, so the nearest lighter one is used.",
-        "The nearest lighter weight at hand is used.",
+        "Less than {was_kg} was taken, so it goes on from there.",
+        "A lighter one was taken, so it goes on from there.",
+    ),
+    "dose.lighter_unlisted": (
+        "{took_kg} was taken, but {load_kg} is the lightest weight listed. /settings adds one.",
+        "What was taken is lighter than every weight listed. /settings adds one.",
     ),
     "dose.load_no_longer_owned": (
         "{was_kg} is no longer at hand, so it starts with what is.",

@@ -41,7 +41,7 @@ def asked(tongue: Tongue, flag: RedFlag, *, coach: str, number: str | None) -> s
             number=_number(tongue, number),
         )
     return tongue.say(
-        "Please stop for now. {question} {coach} is told either way.",
+        "Please stop for now. {question} {coach} can see your answer, and is told if none comes.",
         question=question,
         coach=coach,
     )

@@ -22,12 +22,12 @@ from scheduler.training.exposure_reading import (
     running,
 )
 from scheduler.training.first_doses import easiest_asked, first_asked, first_asked_in_quality
-from scheduler.training.loads import nearest_owned
+from scheduler.training.loads import nearest_owned, rungs
 from scheduler.training.rulebook import Rulebook
 from scheduler.training.steps import step_up, target_step
 from scheduler.training.steps_down import step_down
 from scheduler.training.training_reasons import DoseReason
-from scheduler.training.values import Dose, Exposure
+from scheduler.training.values import Dose, Exposure, Rung
 
 USUAL_SETS_OF = 4  # [exposures] ch: coming back to the usual sets after an easier week is no step
 
@@ -119,11 +119,21 @@ def _another_resistance(
     owned = nearest_owned(wanted, movement=facts.movement, profile=facts.profile)
     why = reason(code, "ch", was_kg=asked.rung.load_kg or 0.0)
     if owned is None:
-        return easiest_asked(facts, rulebook=rulebook, why=why)
+        unlisted = why if taken is None else _unlisted(taken, facts)
+        return easiest_asked(facts, rulebook=rulebook, why=unlisted)
     if owned == asked.rung:
         return None
     inside = _inside_bounds(asked, facts=facts, rulebook=rulebook)
     return Decision(value=inside.model_copy(update={"rung": owned}), reasons=(why,))
+
+
+def _unlisted(taken: Rung, facts: DoseFacts) -> Reason:
+    """Say that a weight was taken which is lighter than all that are listed (CH)."""
+    listed = rungs(facts.movement, profile=facts.profile)
+    lightest_kg = min((rung.load_kg or 0.0 for rung in listed), default=0.0)
+    return reason(
+        DoseReason.LIGHTER_UNLISTED, "ch", took_kg=taken.load_kg or 0.0, load_kg=lightest_kg
+    )
 
 
 def _inside_bounds(asked: Asked, *, facts: DoseFacts, rulebook: Rulebook) -> Asked:

@@ -65,6 +65,7 @@ class DoseReason(StrEnum):
     DOWN_NOTHING_LEFT = "dose.down_nothing_left"
     TRY_EASIER = "dose.try_easier"
     LIGHTER_TAKEN = "dose.lighter_taken"
+    LIGHTER_UNLISTED = "dose.lighter_unlisted"
     LOAD_NO_LONGER_OWNED = "dose.load_no_longer_owned"
     NO_OWNED_LOAD = "dose.no_owned_load"
     MORE_SETS_FIRST = "dose.more_sets_first"

@@ -34,6 +34,7 @@ LOWER = frozenset(
         DoseReason.DOWN_NOTHING_LEFT,
         DoseReason.DOWN_LITTLE_LEFT,
         DoseReason.LIGHTER_TAKEN,
+        DoseReason.LIGHTER_UNLISTED,
     }
 )
 """Reasons of a dose that got easier."""

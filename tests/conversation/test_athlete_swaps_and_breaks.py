@@ -188,6 +188,13 @@ def test_a_session_of_an_earlier_day_is_answered_late(stage: Stage) -> None:
     assert not values(stage.session_on(WEDNESDAY).items[0])
 
 
+def test_who_could_not_train_yesterday_is_told_that_it_stays_missed(stage: Stage) -> None:
+    stage.go_to(MONDAY + timedelta(days=1), 8)
+    assert stage.session_on(MONDAY).state is SessionState.MISSED
+    assert stage.write("couldn't train yesterday") is Outcome.CANT_TODAY
+    assert stage.last().startswith("Noted: that session was missed.")
+
+
 def test_one_reminder_in_the_evening_and_after_three_silent_days_the_coach(stage: Stage) -> None:
     stage.go_to(THURSDAY, 9)
     reminders = [row for row in stage.rows() if row.kind == "reminder"]

@@ -50,6 +50,14 @@ def test_a_swap_by_words_changes_the_next_day_that_has_the_movement(stage: Stage
     assert "kneeling push-up hold instead of push-up hold" in stage.last()
 
 
+def test_a_movement_is_not_swapped_for_itself_under_another_name(stage: Stage):
+    before, told = _keys(stage, WEDNESDAY), stage.count(ATHLETE_CHAT)
+    said = _say(stage, "/swap ines push-up hold for push up hold, likes it more")
+    assert said is Outcome.ASKED
+    assert any("so nothing changes" in text for text in stage.texts(COACH_CHAT))
+    assert (_keys(stage, WEDNESDAY), stage.count(ATHLETE_CHAT)) == (before, told)
+
+
 def test_a_swap_of_one_day_leaves_the_week_after_as_it_was(stage: Stage):
     _say(stage, "/swap ines push-up hold for kneeling push-up hold wrists feel better so")
     stage.go_to(NEXT_WEDNESDAY, 8)

@@ -1,9 +1,11 @@
 """What only reads like a sign: asked at once, told to the coach when silence or a tap says so."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from bot.acts import send_digest
 from bot.reading import red_flags
 from bot.reading.red_flag_learnt import Group, Weights
 from scheduler.pain.values import Level
@@ -55,3 +57,56 @@ def test_a_yes_tells_the_coach_at_once(stage: Stage):
     stage.strike()
     assert stage.count(COACH_CHAT) > before
     assert stage.picture().level is Level.CLINICIAN
+
+
+def test_the_alert_says_that_it_was_asked_and_does_not_name_a_doctor_nobody_named(stage: Stage):
+    stage.write(SAID)
+    assert "Mara can see your answer, and is told if none comes." in stage.last(ATHLETE_CHAT)
+    stage.later(minutes=11)
+    stage.strike()
+    told = stage.last(COACH_CHAT)
+    assert "was told to stop for now and asked whether it is so. There is no answer yet." in told
+    assert "see a doctor" not in told
+
+
+def test_a_no_after_the_alert_reaches_the_coach_and_the_alert_stays_open(stage: Stage):
+    stage.write(SAID)
+    stage.later(minutes=11)
+    stage.strike()
+    stage.tap("No, nothing of that kind")
+    told = stage.last(COACH_CHAT)
+    assert "has answered the question behind the alert: no, it is not so" in told
+    assert [one.answered_at for one in stage.alerts()] == [None]
+    stage.later(hours=1)
+    stage.strike()
+    assert "has answered no" in stage.last(COACH_CHAT)
+
+
+def test_a_yes_after_the_alert_names_the_doctor(stage: Stage):
+    stage.write(SAID)
+    stage.tap("Yes, or not sure")
+    stage.later(hours=1)
+    stage.strike()
+    assert "to have it seen by a doctor today" in stage.last(COACH_CHAT)
+
+
+def test_pain_in_the_same_message_is_gone_on_with_after_a_no(stage: Stage):
+    stage.write("zebra plank today, left wrist hurts 3/10")
+    stage.tap("No, nothing of that kind")
+    assert stage.last() == "Left wrist: is any of this so?"
+    stage.tap("None of these")
+    assert "Is any of this new or unusual for you?" in stage.last()
+    stage.tap("None of these")
+    assert "Noted, left wrist 3 of 10. What loads it is made easier" in stage.last()
+    assert stage.picture().level is Level.EASE
+
+
+def test_a_no_before_anybody_was_told_is_no_answered_alert_in_the_digest(stage: Stage):
+    stage.write(SAID)
+    stage.tap("No, nothing of that kind")
+    stage.later(minutes=20)
+    with stage.turn() as turn:
+        send_digest.send_digest(turn, stage.coach, date(2026, 3, 9))
+    told = "\n".join(stage.texts(COACH_CHAT))
+    assert "Ines: asked about a sign, and answered no" in told
+    assert "see a clinician, answered" not in told

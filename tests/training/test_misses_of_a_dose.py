@@ -115,6 +115,14 @@ def test_a_lighter_load_taken_in_every_set_becomes_the_dose():
     assert codes(decision) == ["dose.lighter_taken"]
 
 
+def test_a_weight_taken_below_all_that_are_listed_is_said_to_be_so():
+    history = done(dose(target=8, kg=6), reserve=left(3), rung=Rung(load_kg=3))
+    decision = after(history, profile=athlete(loads_kg=(6, 12)))
+    assert decision.value.load_kg == 6
+    assert codes(decision)[0] == "dose.lighter_unlisted"
+    assert decision.reasons[0].figures == {"took_kg": 3, "load_kg": 6}
+
+
 def test_a_load_that_is_no_longer_owned_gives_way_to_the_next_below():
     history = done(dose(target=8, kg=10), reserve=left(3))
     decision = after(history, profile=athlete(loads_kg=(6, 12)))
