@@ -187,6 +187,7 @@ def _at_once(has: set[str]) -> str | None:
     """Return the button that this coach taps without a thought, if the message has it."""
     if {"Yes, assessed", "No, not yet"} <= has:
         return "Yes, assessed"
-    if {"Today", "In a week"} <= has:
-        return "Today"
+    if "In a week" in has:
+        # Today, or the first day that the wait after a fever leaves open.
+        return next(iter(has - {"In a week"}), None)
     return "All of it" if "All of it" in has else None
