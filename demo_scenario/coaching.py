@@ -187,14 +187,8 @@ def _at_once(has: set[str]) -> str | None:
     """Return the button that this coach taps without a thought, if the message has it."""
     if {"Yes, assessed", "No, not yet"} <= has:
         return "Yes, assessed"
-<<<<<<< HEAD
-    if {"Today", "In a week"} <= has:
-        return "Today"
-    known = ("All of it", "Send all the same")
-    return next((one for one in known if one in has), None)
-=======
     if "In a week" in has:
         # Today, or the first day that the wait after a fever leaves open.
-        return next(iter(has - {"In a week"}), None)
-    return "All of it" if "All of it" in has else None
->>>>>>> review2
+        return min(has - {"In a week"}, default=None)
+    known = ("All of it", "Send all the same")
+    return next((one for one in known if one in has), None)
