@@ -66,7 +66,9 @@ def test_a_line_alone_is_asked_about():
 def test_an_item_number_before_an_arm_is_offered_first_and_no_load():
     reading = reading_of("5 dcha 15 12 izq 15 15 con 3kg", ONE_ARM)
     assert isinstance(reading, Asked)
-    (first,) = reading.options[0].items
+    option = reading.options[0]
+    assert isinstance(option, Recorded)
+    (first,) = option.items
     assert first.ref == "i5"
     assert {one.load_kg for one in first.sets} == {3.0}
 
@@ -75,7 +77,9 @@ def test_an_item_number_before_an_arm_is_offered_first_and_no_load():
 def test_an_item_number_before_words_alone_is_offered_first(text: str):
     reading = reading_of(text)
     assert isinstance(reading, Asked)
-    (first,) = reading.options[0].items
+    option = reading.options[0]
+    assert isinstance(option, Recorded)
+    (first,) = option.items
     assert (first.ref, first.is_skipped) == ("i2", True)
 
 
