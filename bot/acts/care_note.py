@@ -37,9 +37,18 @@ def for_session(turn: Turn, person: Person, athlete: Athlete, session: SessionRe
             why=words.reports(tongue, _facts(turn, person, rested, report)),
         ),
         _eased(turn, person, athlete, session, picture, report),
+        _comes_back(turn, person, session, picture),
         for_open(turn, person, athlete),
     ]
     return "\n".join(line for line in lines if line)
+
+
+def _comes_back(turn: Turn, person: Person, session: SessionRecord, picture: PainPicture) -> str:
+    """Write that a day is shorter because what was cleared comes back; empty where it is not."""
+    reasons = (why for item in sent_items(session) for why in item.reasons)
+    if not picture.returns or all(why.code != DoseReason.SETS_SHARED for why in reasons):
+        return ""
+    return words.comes_back(turn.tongue(person))
 
 
 def for_open(turn: Turn, person: Person, athlete: Athlete) -> str:

@@ -75,6 +75,14 @@ def eased(tongue: Tongue, numbers: Sequence[int], *, why: Sequence[str]) -> str:
     )
 
 
+def comes_back(tongue: Tongue) -> str:
+    """What a person cleared comes back with fewer sets."""
+    return tongue.say(
+        "What was left out comes back in small steps, so there are fewer sets today. "
+        "If it hurts again, stop that movement and say so."
+    )
+
+
 def still_open(tongue: Tongue, missing: Missing, *, site: Site) -> str:
     """Say which answer is open, and that it decides."""
     return tongue.say(STILL_OPEN[missing], place=tongue.say(SITES[site]))

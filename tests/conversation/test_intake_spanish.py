@@ -25,6 +25,7 @@ TWINS = {
         ("nunca", "never"),
         ("medio año", "half a year"),
         ("un año", "1 year"),
+        ("creo q 2 años mas o menos", "2 years"),
     ],
     "untrained_days": [
         ("10 días", "10 days"),
@@ -32,6 +33,7 @@ TWINS = {
         ("ayer", "yesterday"),
         ("hoy", "today"),
         ("hace un mes", "1 month ago"),
+        ("hace como 2 semanas q no entreno nada", "2 weeks ago"),
     ],
     "weekdays": [
         ("lun mié vie", "mon wed fri"),
@@ -39,7 +41,12 @@ TWINS = {
         ("lunes a viernes", "monday to friday"),
         ("mar jue sáb", "tue thu sat"),
     ],
-    "minutes": [("40 minutos", "40"), ("una hora", "an hour"), ("media hora", "30")],
+    "minutes": [
+        ("40 minutos", "40"),
+        ("una hora", "an hour"),
+        ("media hora", "30"),
+        ("45 o así", "45"),
+    ],
     "equipment": [
         ("banda, mancuernas", "band, dumbbells"),
         ("pesas rusas y anillas", "kettlebells and rings"),
