@@ -274,6 +274,7 @@ LIMB = {
         temp (of|is|was|at)? ?(3[89]|40|10[0-4])
         temperature (of|is|was|at|over|above)? ?(about |around )?(3[89]|40|10[0-4])
         (3[89]|40)( [0-9])? ?(degrees|c|celsius|temp|temperature|fever); chills; rigors; shivers
+        thermometer~(3[89]|40|10[0-4]); (3[89]|40|10[0-4])~thermometer
         shivering and; (shivering|shivery|hot and cold); burning up; got a temp*; have a temp*
         with a temp*; sweats and chills
     """,

@@ -249,6 +249,7 @@ LIMB = {
         (38|39|40) (y medio|y pico|con|,)~~(duele*|cuerpo|escalofrio*|cama|fiebre|malo|mala|
         tiritando); (38|39|40) y (medio|pico)
         (3[89]|40)( [0-9])?( con [0-9]+)? ?(grados|de fiebre|c); temperatura~(alta|3[89]|40)
+        termometro~(3[89]|40); (3[89]|40)~termometro
     """,
     "wide_fever_figure": """
         fiebre (del|por el|por los|por la|de|compradora) (sabado|oro|gym|gimnasio|dominadas|

@@ -12,7 +12,8 @@ PEOPLE = {
         paciente|alumno|alumna|
         chaval|chavala|chico|chica|senor|senora|tipo|portero|jugador|jugadora|entrenador|actor|
         actriz|personaje|
-        nieto|nieta|padres|familiar|compi|ex|monitor|profe|profesor|profesora)
+        nieto|nieta|padres|familiar|compi|compa|cuate|parce|pana|carnal|ex|monitor|profe|
+        profesor|profesora)
         alguien; otr(o|a) (persona|chic(o|a)|companer(o|a)); (una|esa|aquella) persona; gente
         el otro; la otra; (un|uno|una) (tio|tia|chaval|senor|corredor|ciclista|futbolista|
         del (gimnasio|grupo|equipo|trabajo|curro)|de (los|mis|clase))

@@ -65,7 +65,7 @@ RIGHT: list[tuple[str, str, Any]] = [
     ("months", "since 2020", ASK),
     ("untrained_days", "about ten days", 10),
     ("untrained_days", "around 3 weeks", 21),
-    ("untrained_days", "hace como 3 semanas", ASK),
+    ("untrained_days", "hace como 3 semanas", 21),
     ("untrained_days", "hace unas 3 semanas", 21),
     ("untrained_days", "the day before yesterday", 2),
     ("untrained_days", "2 or 3 weeks ago", 21),  # CHOSEN: the careful end

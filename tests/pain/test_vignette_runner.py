@@ -13,11 +13,11 @@ from scheduler.located_yaml import WrongFileError
 from scheduler.pain.values import Level, Urgency
 
 CORPUS = Path(__file__).parent / "corpus" / "frozen_1.jsonl"
-UNLEARNT = ("frozen_2.jsonl", "frozen_3.jsonl", "frozen_4.jsonl")
+UNLEARNT = ("frozen_2.jsonl", "frozen_3.jsonl", "frozen_4.jsonl", "frozen_5.jsonl")
 """Vignettes that no reader learnt from: they are not among the lines of ``holdwell learn``."""
 UNLEARNT_BELOW_AT_MOST = 0.03  # [share of the signs] CHOSEN: a little above what was measured
 UNLEARNT_ALARMS_AT_MOST = 0.04  # [share of the harmless] CHOSEN: a little above what was measured
-UNLEARNT_RAISED_AT_MOST = 0.3  # [share of the harmless] CHOSEN: they are hard on purpose
+UNLEARNT_RAISED_AT_MOST = 0.33  # [share of the harmless] CHOSEN: they are hard on purpose
 CONTESTED = Path(__file__).parent / "corpus" / "contested.txt"
 FALSE_ALARMS_AT_MOST, QUESTIONS_AT_MOST = 0.03, 0.10  # [share of the harmless] CHOSEN
 ORDINARY_OFF_AT_MOST = 0.05  # [share of the ordinary] CHOSEN: a doubt about plain pain is a tap
