@@ -23,7 +23,7 @@ TEXTS = {
     "¿Cómo fueron el sueño": "How were sleep and mood",
     "larga. ¿Cómo te fue?": "long. How was it?",
     "¿por qué la dejas?": "why leave it out?",
-    "¿Qué es hoy?": "What is it today?",
+    "¿Qué pasa hoy?": "What is it today?",
     "Si ningún botón encaja": "If no button fits",
     "tras unos minutos": "after some minutes",
     "Escríbelo así": "Write it like this",
