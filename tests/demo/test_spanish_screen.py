@@ -16,7 +16,9 @@ MADE_OF_PARTS = {"banda ligera", "banda media", "banda fuerte"}
 def said() -> str:
     with CATALOGUE.open("rb") as file:
         found = [one.string for one in read_po(file)]
-    return "\n".join(text for one in found for text in ([one] if isinstance(one, str) else one))
+    return "\n".join(
+        text for one in found for text in ([one] if isinstance(one, str) else one or ())
+    )
 
 
 @pytest.mark.parametrize("known", sorted({*TEXTS, *BUTTONS} - MADE_OF_PARTS))
