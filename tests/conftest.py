@@ -1,5 +1,7 @@
 """What holds for every test: no example fails for slowness; what costs is made once."""
 
+import gc
+
 import pytest
 from hypothesis import settings
 from xdist.remote import Producer
@@ -20,6 +22,9 @@ MADE_ONCE = {
 }
 """Files whose tests look at one thing that costs seconds to minutes, and its name."""
 
+SELDOM = (50_000, 20, 20)  # CHOSEN: an eighth of a run went into looking for garbage too often
+
+gc.set_threshold(*SELDOM)
 settings.register_profile("house", deadline=None, print_blob=True)
 settings.load_profile("house")
 
