@@ -15,6 +15,12 @@ UNANSWERED = sa.text("answered_at IS NULL")
 
 def upgrade() -> None:
     """Apply."""
+    _make_clip()
+    _make_how_to_media()
+    _make_file_version()
+
+
+def _make_clip() -> None:
     op.create_table(
         "clip",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -48,6 +54,9 @@ def upgrade() -> None:
         sqlite_where=UNANSWERED,
         postgresql_where=UNANSWERED,
     )
+
+
+def _make_how_to_media() -> None:
     op.create_table(
         "how_to_media",
         sa.Column("coach_id", sa.Integer(), autoincrement=False, nullable=False),
@@ -60,6 +69,9 @@ def upgrade() -> None:
         ),
         sa.PrimaryKeyConstraint("coach_id", "movement_key", name=op.f("pk_how_to_media")),
     )
+
+
+def _make_file_version() -> None:
     op.create_table(
         "file_version",
         sa.Column("id", sa.Integer(), nullable=False),

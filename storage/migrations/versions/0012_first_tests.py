@@ -13,6 +13,12 @@ OPEN = sa.text("closed_at IS NULL")
 
 def upgrade() -> None:
     """Apply."""
+    _make_remark()
+    _make_test_round()
+    _make_test_attempt()
+
+
+def _make_remark() -> None:
     op.create_table(
         "remark",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -27,27 +33,20 @@ def upgrade() -> None:
     )
     op.create_index("ix_remark_athlete_at", "remark", ["athlete_id", "at"])
 
+
+def _make_test_round() -> None:
     op.create_table(
         "test_round",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("athlete_id", sa.Integer(), nullable=False),
         sa.Column(
             "why",
-            sa.Enum(
-                "start",
-                "return",
-                "coach",
-                name="tests_why",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _choice("tests_why", "start", "return", "coach"),
             nullable=False,
         ),
         sa.Column(
             "begins",
-            sa.Enum(
-                "next", "lighter", name="tests_begin", native_enum=False, create_constraint=True
-            ),
+            _choice("tests_begin", "next", "lighter"),
             nullable=False,
         ),
         sa.Column("opened_at", sa.DateTime(timezone=True), nullable=False),
@@ -59,14 +58,7 @@ def upgrade() -> None:
         sa.Column("closed_at", sa.DateTime(timezone=True), nullable=True),
         sa.Column(
             "end",
-            sa.Enum(
-                "done",
-                "lapsed",
-                "called_off",
-                name="tests_end",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _choice("tests_end", "done", "lapsed", "called_off"),
             nullable=True,
         ),
         sa.ForeignKeyConstraint(
@@ -87,6 +79,8 @@ def upgrade() -> None:
         postgresql_where=OPEN,
     )
 
+
+def _make_test_attempt() -> None:
     op.create_table(
         "test_attempt",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -97,40 +91,18 @@ def upgrade() -> None:
         sa.Column("movement_key", sa.String(), nullable=False),
         sa.Column(
             "measure",
-            sa.Enum(
-                "hold_s",
-                "reps",
-                "carry_m",
-                "carry_s",
-                name="attempt_measure",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _choice("attempt_measure", "hold_s", "reps", "carry_m", "carry_s"),
             nullable=False,
         ),
         sa.Column(
             "side",
-            sa.Enum(
-                "left",
-                "right",
-                "both",
-                name="attempt_side",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _choice("attempt_side", "left", "right", "both"),
             nullable=False,
         ),
         sa.Column("on", sa.Date(), nullable=False),
         sa.Column(
             "ended",
-            sa.Enum(
-                "done",
-                "hurt",
-                "skipped",
-                name="attempt_ended",
-                native_enum=False,
-                create_constraint=True,
-            ),
+            _choice("attempt_ended", "done", "hurt", "skipped"),
             nullable=False,
         ),
         sa.Column("why", sa.String(), nullable=False),
@@ -157,6 +129,10 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_test_attempt")),
     )
     op.create_index("ix_test_attempt_athlete_on", "test_attempt", ["athlete_id", "on"])
+
+
+def _choice(name: str, *values: str) -> sa.Enum:
+    return sa.Enum(*values, name=name, native_enum=False, create_constraint=True)
 
 
 def downgrade() -> None:
