@@ -5,6 +5,7 @@ from typing import Any
 
 from bot.acts import record_results
 from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.open_question import open_question
 from bot.acts.session_card import reported_at
 from bot.acts.still_open import answerable_session
 from bot.events import Tapped
@@ -16,7 +17,6 @@ from bot.wording import asking
 from bot.wording import session as words
 from bot.wording.movement_names import name_of
 from scheduler.pain.values import Side
-from storage import buttons
 from storage.queries import care, training
 from storage.records.people import Person
 from storage.records.training import ItemRecord, SessionRecord, SetRecord
@@ -78,14 +78,7 @@ def item(turn: Turn, person: Person, arguments: Mapping[str, Any], _event: Tappe
     found = next((one for one in session.items if one.id == arguments["item"]), None)
     if found is None or found.dose is None:
         return Outcome.STALE_TAP
-    buttons.ask(
-        turn.tx,
-        chat_id=person.chat_id,
-        person_id=person.id,
-        kind="item",
-        subject={"session": session.id, "item": found.id},
-        now=turn.now,
-    )
+    open_question(turn, person, "item", {"session": session.id, "item": found.id})
     turn.say(person, words.item_question(turn.tongue(person), item_facts(turn, session, found)))
     return Outcome.ANSWERED
 

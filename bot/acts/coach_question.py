@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import timedelta
 from typing import Any
 
+from bot.acts.open_question import open_question
 from bot.turn import Turn
 from storage import buttons
 from storage.records.people import Person
@@ -13,15 +14,7 @@ FRESH = timedelta(hours=1)  # [h] ch: later the coach may have something else in
 
 def ask(turn: Turn, coach: Person, kind: str, about: Mapping[str, Any]) -> None:
     """Make this the question that the coach's next text answers."""
-    if coach.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=coach.chat_id,
-            person_id=coach.id,
-            kind=kind,
-            subject=about,
-            now=turn.now,
-        )
+    open_question(turn, coach, kind, about)
 
 
 def close(turn: Turn, coach: Person) -> None:

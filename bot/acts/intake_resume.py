@@ -5,6 +5,7 @@ from typing import Any
 
 from bot.acts.intake_show import ask
 from bot.acts.intake_steps import GUARDIAN_WAIT
+from bot.acts.open_question import open_question
 from bot.acts.pain_picture import picture_of
 from bot.turn import Tap, Turn
 from bot.wording import intake_beside as words
@@ -27,16 +28,8 @@ def open_dialog(turn: Turn, person: Person) -> Dialog | None:
 
 def remember(turn: Turn, person: Person, about: Mapping[str, Any], asked: str) -> None:
     """Within the first questions a typed "no" is meant for what was asked last: remember that."""
-    if person.chat_id is not None and open_dialog(turn, person) is not None:
-        subject = {**about, "asked": asked}
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind=MORE,
-            subject=subject,
-            now=turn.now,
-        )
+    if open_dialog(turn, person) is not None:
+        open_question(turn, person, MORE, {**about, "asked": asked})
 
 
 def resume(turn: Turn, person: Person, athlete: Athlete) -> None:

@@ -6,6 +6,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.acts import open_answer, pain_consequences, pain_picture, pain_report
+from bot.acts.open_question import open_question
 from bot.acts.pain_taps import score_taps
 from bot.events import Tapped
 from bot.outcomes import Outcome
@@ -146,15 +147,7 @@ def _ask_for(turn: Turn, person: Person, region: Region, *, edit: int | None) ->
         turn.change(person, edit, text, taps=taps)
     else:
         turn.say(person, text, kind=MessageKind.QUESTION, taps=taps)
-    if person.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind="morning",
-            subject=about,
-            now=turn.now,
-        )
+    open_question(turn, person, "morning", about)
 
 
 TAPS = {"morning.score": tapped}

@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from typing import Any
 
+from bot.acts.open_question import open_question
 from bot.acts.pain_taps import side_taps, site_taps
 from bot.outcomes import Outcome
 from bot.turn import TapRows, Turn
 from bot.wording import pain as words
 from scheduler.pain.values import Site
-from storage import buttons
 from storage.records.people import Person
 from storage.records.wire import MessageKind
 
@@ -50,19 +50,6 @@ def too_late(turn: Turn, person: Person) -> Outcome:
     """Say that an old button changes a report no more."""
     turn.say(person, words.too_late_to_say(turn.tongue(person)), kind=MessageKind.SAFETY)
     return Outcome.STALE_TAP
-
-
-def open_question(turn: Turn, person: Person, kind: str, subject: dict[str, Any]) -> None:
-    """Let a typed number be the answer, as well as a tapped one."""
-    if person.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind=kind,
-            subject=subject,
-            now=turn.now,
-        )
 
 
 def put(turn: Turn, person: Person, text: str, taps: TapRows, *, edit: int | None = None) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from bot.acts import pain_ask, pain_consequences, pain_picture, pain_report
+from bot.acts.open_question import open_question
 from bot.acts.pain_ask import Arguments
 from bot.acts.pain_go_on import go_on
 from bot.acts.pain_taps import score_taps
@@ -55,7 +56,7 @@ def side(turn: Turn, person: Person, arguments: Arguments, event: Tapped) -> Out
         "session": arguments.get("session"),
         "asked_at": turn.now.isoformat(),
     }
-    pain_ask.open_question(turn, person, "pain.place", place)
+    open_question(turn, person, "pain.place", place)
     pain_ask.put(turn, person, text, score_taps(place), edit=event.message_id)
     return Outcome.ANSWERED
 

@@ -8,13 +8,13 @@ from enum import StrEnum
 from bot.acts import tests_card
 from bot.acts.checklist import local_today
 from bot.acts.item_facts import item_facts, sent_items
+from bot.acts.open_question import open_question
 from bot.turn import Tap, TapRows, Turn
 from bot.wording import doses
 from bot.wording import session as words
 from bot.wording.movement_names import name_of
 from bot.wording.tongue import Tongue
 from scheduler.catalogue.values import Measure
-from storage import buttons
 from storage.queries import training
 from storage.records.people import Person
 from storage.records.training import ItemRecord, SessionRecord
@@ -149,10 +149,10 @@ def _question(turn: Turn, person: Person, session: SessionRecord, ask: Next) -> 
         case Step.ITEM if ask.item is not None:
             return _item(turn, person, session, ask.item)
         case Step.EFFORT:
-            _open(turn, person, "effort", {"session": session.id})
+            open_question(turn, person, "effort", {"session": session.id})
             return words.effort_question(tongue), _effort_taps(session)
         case Step.PAIN:
-            _open(turn, person, "pain", {"session": session.id})
+            open_question(turn, person, "pain", {"session": session.id})
             return words.pain_question(tongue), _pain_taps(tongue, session)
     return "", ()
 
@@ -161,7 +161,7 @@ def _reserve(
     turn: Turn, person: Person, session: SessionRecord, item: ItemRecord
 ) -> tuple[str, TapRows]:
     facts = item_facts(turn, session, item)
-    _open(turn, person, "reserve", {"session": session.id, "item": item.id})
+    open_question(turn, person, "reserve", {"session": session.id, "item": item.id})
     return (
         words.reserve_question(turn.tongue(person), facts.movement, facts.dose),
         [
@@ -194,7 +194,7 @@ def _item(
 ) -> tuple[str, TapRows]:
     tongue = turn.tongue(person)
     facts = item_facts(turn, session, item)
-    _open(turn, person, "item", {"session": session.id, "item": item.id})
+    open_question(turn, person, "item", {"session": session.id, "item": item.id})
     about = {"session": session.id, "item": item.id}
     taps = [
         [Tap(tongue.say("As planned"), "item.as_planned", about)],
@@ -227,15 +227,3 @@ def _with_change(tongue: Tongue, session: SessionRecord, taps: TapRows) -> TapRo
     if not any(item.sets for item in session.items):
         return taps
     return [*taps, [Tap(tongue.say("Change a number"), "change", {"session": session.id})]]
-
-
-def _open(turn: Turn, person: Person, kind: str, subject: dict[str, int]) -> None:
-    if person.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind=kind,
-            subject=subject,
-            now=turn.now,
-        )

@@ -17,6 +17,7 @@ from bot.acts.intake_steps import (
     read_answer,
     settable_steps,
 )
+from bot.acts.open_question import open_question
 from bot.acts.reading_context import at_hand, read_at_hand
 from bot.acts.settings_now import answers_of
 from bot.events import Tapped, Wrote
@@ -103,7 +104,7 @@ def ask(
     elif several is not None:
         taps = hour_taps(tongue, step.key, several, acts="set")
     text = words.question(tongue, step.key, coach=coach.name, now=now, above=above)
-    _open(turn, person, {"step": step.key, **told})
+    open_question(turn, person, SETTING, {"step": step.key, **told})
     back = [Tap(words.all_label(tongue), "set.all")]
     _put(turn, person, text, [*taps, back], message_id)
 
@@ -263,18 +264,6 @@ def _comes_too_early(turn: Turn, person: Person, athlete: Athlete) -> bool:
 def has_open_intake(turn: Turn, person: Person) -> bool:
     """Tell whether the first questions still run, in which everything can be changed as well."""
     return open_dialog(turn, person) is not None
-
-
-def _open(turn: Turn, person: Person, about: Arguments) -> None:
-    if person.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind=SETTING,
-            subject=about,
-            now=turn.now,
-        )
 
 
 def _put(turn: Turn, person: Person, text: str, taps: TapRows, message_id: int | None) -> None:

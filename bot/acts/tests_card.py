@@ -3,6 +3,7 @@
 import math
 from datetime import time, timedelta
 
+from bot.acts.open_question import open_question
 from bot.acts.tests_course import (
     Asked,
     Course,
@@ -23,7 +24,6 @@ from scheduler.catalogue.values import Measure
 from scheduler.training.baseline_course import arms_tested
 from scheduler.training.baseline_reasons import BaselineReason
 from scheduler.training.baseline_values import BaselineTest, Ended
-from storage import buttons
 from storage.queries import people
 from storage.records.first_tests import AttemptRecord
 from storage.records.people import Athlete, Person
@@ -262,15 +262,7 @@ def _reserve_taps(turn: Turn, person: Person, session: SessionRecord, asked: Ask
 
 
 def _open(turn: Turn, person: Person, session: SessionRecord, asked: Asked) -> None:
-    if person.chat_id is not None:
-        buttons.ask(
-            turn.tx,
-            chat_id=person.chat_id,
-            person_id=person.id,
-            kind=QUESTION,
-            subject={"session": session.id, "key": asked.test.key},
-            now=turn.now,
-        )
+    open_question(turn, person, QUESTION, {"session": session.id, "key": asked.test.key})
 
 
 def _subject(session: SessionRecord) -> str:
