@@ -5,7 +5,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot.acts import coach_question
-from bot.acts.find_athlete import subject_of
+from bot.acts.find_athlete import Named, subject_of
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
@@ -47,6 +47,13 @@ def ask(
         subject=subject_of(about),
     )
     return Outcome.ASKED
+
+
+def ask_in_words(turn: Turn, coach: Person, named: Named, *, act: str, what: str) -> Outcome:
+    """Ask why one athlete's ``what`` is changed, where only own words will do."""
+    text = words.ask_in_words(turn.tongue(coach), what=what)
+    request = {"athlete": named.person.id}
+    return ask(turn, coach, named.person, act=act, request=request, text=text, whys=())
 
 
 def _with(request: Mapping[str, Any], why: str) -> dict[str, Any]:

@@ -10,7 +10,6 @@ from bot.acts.own_standards import DECIDED, decided_by_coach
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_changes
 from bot.wording import coach_settings as words
 from storage.queries import care
 from storage.records.people import Person
@@ -27,15 +26,7 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         return Outcome.NOT_UNDERSTOOD
     if not named.rest.strip():
         what = words.to_decide(tongue, name=named.person.name)
-        return ask_why.ask(
-            turn,
-            coach,
-            named.person,
-            act=ACT,
-            request={"athlete": named.person.id},
-            text=coach_changes.ask_in_words(tongue, what=what),
-            whys=(),
-        )
+        return ask_why.ask_in_words(turn, coach, named, act=ACT, what=what)
     decided = decided_by_coach(turn, athlete)
     taps = [
         [

@@ -11,7 +11,6 @@ from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_changes
 from bot.wording import coach_settings as words
 from scheduler.catalogue.values import Direction
 from scheduler.training.baseline_values import IntakeOutcome
@@ -31,15 +30,7 @@ def ask(turn: Turn, coach: Person, named: Named) -> Outcome:
         return Outcome.COMMAND
     if not named.rest.strip():
         what = words.to_give_back(tongue, name=named.person.name)
-        return ask_why.ask(
-            turn,
-            coach,
-            named.person,
-            act=ACT,
-            request={"athlete": named.person.id},
-            text=coach_changes.ask_in_words(tongue, what=what),
-            whys=(),
-        )
+        return ask_why.ask_in_words(turn, coach, named, act=ACT, what=what)
     turn.say(
         coach,
         words.which_to_lift(tongue, name=named.person.name),

@@ -1,5 +1,6 @@
 """The owner moves an athlete to another coach, with all that is open; nobody sees another's."""
 
+from collections.abc import Mapping
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -220,6 +221,43 @@ def _rows_about(bench: Bench, person_id: int) -> list[Any]:
     return found
 
 
+FIXED: Mapping[str, Any] = {
+    "cue": "good",
+    "behind": 0,
+    "movement": "bar_hang",
+    "kind": "movements",
+    "content": None,
+    "base": None,
+    "rest": "2 a good reason",
+    "text": "hello",
+    "stage": 2,
+    "from": 1,
+    "why": "because",
+    "before": {"stage": 1, "stage_since": "2026-01-05", "stage_is_re_earned": False},
+    "after": {"stage": 1, "stage_since": "2026-01-05", "stage_is_re_earned": False},
+    "was": "",
+    "now": "",
+    "site": "wrist",
+    "side": "left",
+    "key": "all",
+    "what": "all",
+    "is_on": True,
+    "is_guardian": False,
+    "name": "Nobody Known",
+    "message": 1,
+    "file": "f",
+    "rows": [],
+    "number": "112",
+    "country": "ES",
+    "field": "digest_weekday",
+    "value": "3",
+    "group": "",
+    "day": "2026-03-09",
+    "messages": [1],
+}
+"""Arguments of buttons that are about nobody in particular."""
+
+
 def _full_of_things(bench: Bench, coach: Person) -> tuple[Person, dict[str, Any]]:
     """Make another coach's athlete with everything open that a button can be about.
 
@@ -244,46 +282,15 @@ def _full_of_things(bench: Bench, coach: Person) -> tuple[Person, dict[str, Any]
             by_id=coach.id, at=bench.now,
         )  # fmt: skip
     arguments = {
+        **FIXED,
         "clip": clip.id,
-        "cue": "good",
-        "behind": 0,
-        "movement": "bar_hang",
-        "kind": "movements",
         "version": version.id,
-        "content": None,
-        "base": None,
         "athlete": ivo.id,
         "athletes": [ivo.id],
         "among": [ivo.id],
         "alert": alert_id,
         "proposal": made.id,
         "proposals": [made.id],
-        "rest": "2 a good reason",
-        "text": "hello",
-        "stage": 2,
-        "from": 1,
-        "why": "because",
-        "before": {"stage": 1, "stage_since": "2026-01-05", "stage_is_re_earned": False},
-        "after": {"stage": 1, "stage_since": "2026-01-05", "stage_is_re_earned": False},
-        "was": "",
-        "now": "",
-        "site": "wrist",
-        "side": "left",
-        "key": "all",
-        "what": "all",
-        "is_on": True,
-        "is_guardian": False,
-        "name": "Nobody Known",
-        "message": 1,
-        "file": "f",
-        "rows": [],
-        "number": "112",
-        "country": "ES",
-        "field": "digest_weekday",
-        "value": "3",
-        "group": "",
-        "day": "2026-03-09",
-        "messages": [1],
     }
     return ivo, arguments
 

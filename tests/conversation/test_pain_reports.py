@@ -10,29 +10,14 @@ from bot.outcomes import Outcome
 from scheduler.pain.values import Level, Side, Site
 from storage.records.people import AthleteState
 from tests.conversation.athlete_stage import COACH_CHAT, MONDAY, Stage, values
+from tests.conversation.sore_wrist import ALL, level, score, tap_wrist
 
 TUESDAY, WEDNESDAY, FRIDAY = date(2026, 3, 3), date(2026, 3, 4), date(2026, 3, 6)
-ALL = "1) 20 20 20\n2) 20 20 20\n3) 15 15 15\n4) 15 15 15\n5) 15 15"
 
 
 @pytest.fixture
 def stage(tmp_path: Path) -> Stage:
     return Stage.with_first_session(tmp_path)
-
-
-def level(stage: Stage, site: Site = Site.WRIST, side: Side = Side.LEFT) -> Level:
-    found = stage.picture().region(site, side)
-    return found.level if found else Level.NONE
-
-
-def score(stage: Stage, site: Site = Site.WRIST, side: Side = Side.LEFT) -> int | None:
-    found = stage.picture().region(site, side)
-    return found.last_score if found else None
-
-
-def tap_wrist(stage: Stage, number: str) -> None:
-    for label in ("Something hurts", "Wrist", "Left", number):
-        stage.tap(label)
 
 
 def test_taps_ask_where_which_side_and_how_much(stage: Stage) -> None:
