@@ -49,10 +49,12 @@ def ask(
     return Outcome.ASKED
 
 
-def ask_in_words(turn: Turn, coach: Person, named: Named, *, act: str, what: str) -> Outcome:
+def ask_in_words(
+    turn: Turn, coach: Person, named: Named, *, act: str, what: str, rest: str = ""
+) -> Outcome:
     """Ask why one athlete's ``what`` is changed, where only own words will do."""
     text = words.ask_in_words(turn.tongue(coach), what=what)
-    request = {"athlete": named.person.id}
+    request = {"athlete": named.person.id, "rest": rest}
     return ask(turn, coach, named.person, act=act, request=request, text=text, whys=())
 
 

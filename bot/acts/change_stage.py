@@ -15,7 +15,7 @@ from bot.acts.tell_athlete import tell
 from bot.events import Tapped
 from bot.outcomes import Outcome
 from bot.turn import Tap, Turn
-from bot.wording import coach_changes, coach_checklist, coach_stage
+from bot.wording import coach_checklist, coach_stage
 from scheduler.reasons import Reason
 from storage.queries import care, people
 from storage.records.people import Athlete, Person
@@ -48,15 +48,7 @@ def ask_or_change(turn: Turn, coach: Person, named: Named) -> Outcome:
         turn.say(coach, coach_stage.same(tongue, name=named.person.name, stage=stage))
     elif not why:
         what = coach_stage.to_change(tongue, name=named.person.name, old=athlete.stage, new=stage)
-        return ask_why.ask(
-            turn,
-            coach,
-            named.person,
-            act=ACT,
-            request={"athlete": named.person.id, "rest": str(stage)},
-            text=coach_changes.ask_in_words(tongue, what=what),
-            whys=(),
-        )
+        return ask_why.ask_in_words(turn, coach, named, act=ACT, what=what, rest=str(stage))
     else:
         return _against_checklist(turn, coach, named, stage=stage, why=why)
     return Outcome.NOT_UNDERSTOOD

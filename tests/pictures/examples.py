@@ -67,7 +67,7 @@ LEVELS = (
     ("rest", "rested"),
     ("ease", "eased"),
     ("watch", "watched"),
-    ("none", "no pain"),
+    ("none", "none told"),
     ("unknown", "not worked out"),
 )
 WAITS = ("alert open", "12 messages", "2 decisions", "silent 5 days", "chat closed", "")
