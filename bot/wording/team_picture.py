@@ -145,7 +145,7 @@ def _sessions(one: TeamMember) -> str:
 def _level(tongue: Tongue, level: Level | None) -> str:
     if level is None:
         return tongue.say("not worked out")
-    return tongue.say("none told") if level is Level.NONE else level_word(tongue, level)
+    return tongue.say("no open pain") if level is Level.NONE else level_word(tongue, level)
 
 
 def _line(tongue: Tongue, one: TeamMember, number: int) -> str:

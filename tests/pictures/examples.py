@@ -67,7 +67,7 @@ LEVELS = (
     ("rest", "rested"),
     ("ease", "eased"),
     ("watch", "watched"),
-    ("none", "none told"),
+    ("none", "no open pain"),
     ("unknown", "not worked out"),
 )
 WAITS = ("alert open", "12 messages", "2 decisions", "silent 5 days", "chat closed", "")
